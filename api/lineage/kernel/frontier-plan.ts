@@ -1,0 +1,83 @@
+import { Candidates } from './candidates.ts';
+import type { Breeding } from './figures.ts';
+import type { PedigreeOrder } from './order.ts';
+import type { Pedigree } from './pedigree.ts';
+
+/** What a frontier sweep of each component would take, known before it starts. */
+export interface FrontierPlan {
+  /** Per component: the most rows held at once (sources that are nodes count for the whole way). */
+  readonly width: Int32Array;
+  /** Per component: row elements read and written. */
+  readonly elements: Float64Array;
+}
+
+/** Walks the order once, letting animals enter and leave without computing anything. Linear in clutches and candidates. */
+export function planFrontier(pedigree: Pedigree, order: PedigreeOrder, breeding: Breeding): FrontierPlan {
+  const { clutches, componentStart } = order;
+  const components = componentStart.length - 1;
+  const width = new Int32Array(components);
+  const elements = new Float64Array(components);
+  const walk = new FrontierWalk(pedigree, breeding);
+  for (let component = 0; component < components; component++) {
+    walk.restart();
+    const end = componentStart[component + 1] as number;
+    for (let position = componentStart[component] as number; position < end; position++)
+      walk.visit(clutches[position] as number, position);
+    width[component] = walk.most + walk.sources;
+    elements[component] = walk.elements;
+  }
+  return { width, elements };
+}
+
+class FrontierWalk {
+  most = 0;
+  elements = 0;
+  /** Sources that are nodes; related ones enter together, so all of them are counted for the whole way. */
+  sources = 0;
+  #active = 0;
+  readonly #pedigree: Pedigree;
+  readonly #breeding: Breeding;
+  readonly #candidates: Candidates;
+  readonly #entered: Uint8Array;
+  readonly #sourceEntered: Uint8Array;
+
+  constructor(pedigree: Pedigree, breeding: Breeding) {
+    this.#pedigree = pedigree;
+    this.#breeding = breeding;
+    this.#candidates = new Candidates(pedigree);
+    this.#entered = new Uint8Array(pedigree.clutchOf.length);
+    this.#sourceEntered = new Uint8Array(pedigree.baseKinship.length);
+  }
+
+  restart(): void {
+    this.most = this.elements = this.sources = this.#active = 0;
+  }
+
+  visit(clutch: number, position: number): void {
+    const candidates = this.#candidates;
+    candidates.gather(clutch);
+    let leaving = 0;
+    for (let place = 0; place < candidates.count; place++) {
+      const parent = candidates.individual[place] as number;
+      if ((this.#pedigree.clutchOf[parent] as number) < 0 && this.#entered[parent] === 0) this.#enterFounder(parent);
+      if (this.#breeding.lastPosition[parent] === position) leaving++;
+    }
+    this.most = Math.max(this.most, this.#active);
+    let young = 0;
+    for (let at = this.#breeding.firstYoung[clutch] as number; at >= 0; at = this.#breeding.nextYoung[at] as number)
+      young++;
+    if (young > 0) this.elements += this.#active * (candidates.count + 2 * young);
+    this.#active += young - leaving;
+    this.most = Math.max(this.most, this.#active);
+  }
+
+  #enterFounder(founder: number): void {
+    this.#entered[founder] = 1;
+    this.#active++;
+    this.elements += 2 * this.#active;
+    const source = this.#pedigree.sourceOf[founder] as number;
+    if (source < 0 || this.#breeding.sourceIsNode[source] === 0 || this.#sourceEntered[source] === 1) return;
+    this.#sourceEntered[source] = 1;
+    this.sources++;
+  }
+}
