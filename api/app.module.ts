@@ -1,0 +1,30 @@
+import { Module, type DynamicModule } from '@nestjs/common';
+import { APP_GUARD } from '@nestjs/core';
+import { TypeOrmModule } from '@nestjs/typeorm';
+import { ExchangeModule } from './exchange/exchange.module.ts';
+import { LineageModule } from './lineage/lineage.module.ts';
+import { ActingKeeperGuard } from './people/acting-keeper.ts';
+import { PeopleModule } from './people/people.module.ts';
+import { dataSourceOptions } from './platform/data-source.ts';
+import { PlatformModule } from './platform/platform.module.ts';
+import { entities } from './register/entities.ts';
+import { RegisterModule } from './register/register.module.ts';
+
+/** The rooms of the house, on a database. */
+@Module({})
+export class AppModule {
+  static on(databaseUrl: string): DynamicModule {
+    return {
+      module: AppModule,
+      imports: [
+        TypeOrmModule.forRoot(dataSourceOptions(databaseUrl, entities)),
+        PlatformModule,
+        PeopleModule,
+        RegisterModule,
+        LineageModule,
+        ExchangeModule,
+      ],
+      providers: [{ provide: APP_GUARD, useClass: ActingKeeperGuard }],
+    };
+  }
+}

@@ -1,0 +1,59 @@
+import { fileURLToPath } from 'node:url';
+import { DataSource } from 'typeorm';
+import { seedDemo } from '../seed-demo/seed-demo.ts';
+import { createApp } from './create-app.ts';
+import { prepareRegister } from './people/first-start.ts';
+import { serveClient } from './platform/client-files.ts';
+import { migrate } from './platform/data-source.ts';
+import { openDatabase, type Database } from './platform/database.ts';
+import { EmbeddedDatabaseError } from './platform/embedded-database.ts';
+import { readSettings, SettingsError, type Settings } from './platform/settings.ts';
+
+const clientFolder = fileURLToPath(new URL('../../client/build', import.meta.url));
+
+/** Starts the service and keeps it until SIGTERM or SIGINT; then nothing of it is left running. */
+async function main(): Promise<void> {
+  const settings = readSettings(process.env);
+  const database = await openDatabase(settings);
+  try {
+    await serve(settings, database);
+  } catch (error) {
+    await database.stop();
+    throw error;
+  }
+}
+
+async function serve(settings: Settings, database: Database): Promise<void> {
+  await migrate(database.url);
+  const app = await createApp(database.url);
+  await prepareRegister(app.get(DataSource), settings.seedDemo ? seedDemo : null);
+  serveClient(app.getHttpAdapter().getInstance(), clientFolder);
+  let isStopping = false;
+  const stop = (): void => {
+    if (isStopping) return;
+    isStopping = true;
+    void app
+      .close()
+      .then(() => database.stop())
+      .then(() => process.exit(0), fail);
+  };
+  process.on('SIGTERM', stop);
+  process.on('SIGINT', stop);
+  await app.listen(settings.port, settings.host);
+  const address = await app.getUrl();
+  console.log(`Linekeeper is at ${address.replace('127.0.0.1', 'localhost')}`);
+}
+
+function fail(error: unknown): void {
+  const isForThePerson = error instanceof SettingsError || error instanceof EmbeddedDatabaseError;
+  console.error(isForThePerson ? error.message : describe(error));
+  process.exit(1);
+}
+
+function describe(error: unknown): string {
+  if (error instanceof Error && 'code' in error && error.code === 'EADDRINUSE')
+    return 'That port is in use by another program. Set PORT to another one, for example PORT=3001 npm start.';
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
+}
+
+main().catch(fail);

@@ -1,0 +1,65 @@
+import { applyDecorators } from '@nestjs/common';
+import { ApiProperty, ApiExtraModels, ApiResponse, getSchemaPath } from '@nestjs/swagger';
+
+/** One thing that is wrong, as a problem document names it. */
+export class ProblemErrorView {
+  @ApiProperty({ required: false, description: 'JSON pointer of the field.' })
+  pointer?: string;
+
+  @ApiProperty({ required: false, type: 'integer', minimum: 1, description: 'Row of a sheet; its header is row 1.' })
+  row?: number;
+
+  @ApiProperty({ required: false, description: 'Column of a sheet, as its header names it.' })
+  column?: string;
+
+  @ApiProperty({ description: 'What is wrong and what to do about it.' })
+  detail: string;
+}
+
+/** A problem document, RFC 9457. */
+export class ProblemView {
+  @ApiProperty({ description: 'Address that names the kind of problem: /api/problems/<slug>.' })
+  type: string;
+
+  @ApiProperty({ description: 'The kind of problem in words.' })
+  title: string;
+
+  @ApiProperty({ type: 'integer', minimum: 400, maximum: 599, description: 'The HTTP status.' })
+  status: number;
+
+  @ApiProperty({ description: 'What happened here, and what to do about it.' })
+  detail: string;
+
+  @ApiProperty({ description: 'The address that was asked.' })
+  instance: string;
+
+  @ApiProperty({ required: false, type: [ProblemErrorView], description: 'Each wrong field.' })
+  errors?: ProblemErrorView[];
+}
+
+const meanings: Record<number, string> = {
+  400: 'malformed: the request cannot be read as JSON.',
+  404: 'not-found: there is no such record.',
+  409: 'conflict or loop: a rule of the register stands against it as things are now; the records in the way are named.',
+  412: 'stale: somebody changed the record meanwhile; `current` is the record as it is now.',
+  413: 'too-large: the request is larger than this address takes.',
+  415: 'unsupported-media-type: the body is of a type that is not read here.',
+  422: 'invalid: a field cannot be taken; each is named in `errors`.',
+  428: 'precondition-required: the If-Match header is missing.',
+};
+
+export type ProblemStatus = 400 | 404 | 409 | 412 | 413 | 415 | 422 | 428;
+
+/** Describes the problems that a route answers with. */
+export function ApiProblems(...statuses: ProblemStatus[]): MethodDecorator {
+  return applyDecorators(
+    ApiExtraModels(ProblemView),
+    ...statuses.map((status) =>
+      ApiResponse({
+        status,
+        description: meanings[status] ?? 'A problem.',
+        content: { 'application/problem+json': { schema: { $ref: getSchemaPath(ProblemView) } } },
+      }),
+    ),
+  );
+}

@@ -1,0 +1,37 @@
+import pg from 'pg';
+import { DataSource, type DataSourceOptions } from 'typeorm';
+import type { PostgresDataSourceOptions } from 'typeorm/driver/postgres/PostgresDataSourceOptions.js';
+import { Register1764000000000 } from '../../migrations/0001-register.ts';
+
+// calendar days stay texts: a JavaScript date would move them by the time zone and cannot hold 'infinity'
+pg.types.setTypeParser(pg.types.builtins.DATE, (text) => text);
+
+const migrations = [Register1764000000000];
+
+/** How the service talks to a PostgreSQL at `url`; each room brings its entities. */
+export function dataSourceOptions(url: string, entities: NonNullable<DataSourceOptions['entities']>): PostgresDataSourceOptions {
+  return {
+    type: 'postgres',
+    url,
+    entities,
+    migrations,
+    migrationsTransactionMode: 'each',
+    applicationName: 'linekeeper',
+    poolSize: 10,
+    extra: { statement_timeout: 30_000, connectionTimeoutMillis: 10_000, idle_in_transaction_session_timeout: 60_000 },
+  };
+}
+
+/** Brings the schema up to date. Several copies of the service may start at once: one migrates, the others wait. */
+export async function migrate(url: string): Promise<void> {
+  const dataSource = new DataSource({ ...dataSourceOptions(url, []), poolSize: 3, extra: { statement_timeout: 0 } });
+  await dataSource.initialize();
+  const lock = dataSource.createQueryRunner();
+  try {
+    await lock.query(`select pg_advisory_lock(hashtext('linekeeper migrations'))`);
+    await dataSource.runMigrations();
+  } finally {
+    await lock.release();
+    await dataSource.destroy();
+  }
+}

@@ -1,0 +1,43 @@
+import { Controller, Get, Header, Inject, VERSION_NEUTRAL } from '@nestjs/common';
+import { ApiOkResponse, ApiOperation, ApiProduces, ApiServiceUnavailableResponse, ApiTags } from '@nestjs/swagger';
+import { DataSource } from 'typeorm';
+import { Metrics } from './metrics.ts';
+import { Problem } from './problem.ts';
+
+/** For those who watch the service. */
+@ApiTags('health')
+@Controller({ version: VERSION_NEUTRAL })
+export class HealthController {
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(Metrics) private readonly metrics: Metrics,
+  ) {}
+
+  @Get('health/live')
+  @ApiOperation({ summary: 'Whether the process runs' })
+  @ApiOkResponse({ description: 'It runs.' })
+  live(): { status: 'up' } {
+    return { status: 'up' };
+  }
+
+  @Get('health/ready')
+  @ApiOperation({ summary: 'Whether the service can answer: its database does' })
+  @ApiOkResponse({ description: 'It can.' })
+  @ApiServiceUnavailableResponse({ description: 'The database does not answer.' })
+  async ready(): Promise<{ status: 'up' }> {
+    try {
+      await this.dataSource.query('select 1');
+    } catch {
+      throw new Problem('unavailable', 503, 'Not now', 'The database does not answer.');
+    }
+    return { status: 'up' };
+  }
+
+  @Get('metrics')
+  @ApiOperation({ summary: 'Figures in the Prometheus text format' })
+  @ApiProduces('text/plain')
+  @Header('Content-Type', 'text/plain; version=0.0.4; charset=utf-8')
+  async figures(): Promise<string> {
+    return this.metrics.registry.metrics();
+  }
+}

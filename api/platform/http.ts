@@ -1,0 +1,43 @@
+import { VersioningType, type INestApplication } from '@nestjs/common';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import type { NextFunction, Request, Response } from 'express';
+import helmet from 'helmet';
+import { EtagInterceptor } from './etag.interceptor.ts';
+import { IdempotencyInterceptor } from './idempotency.interceptor.ts';
+import { Metrics } from './metrics.ts';
+import { serveDocument } from './openapi.ts';
+import { Problem } from './problem.ts';
+import { ProblemFilter } from './problem.filter.ts';
+import { validationPipe } from './validation.ts';
+
+/** Sets an application up the way the service and its tests both run it. */
+export function configureHttp(app: NestExpressApplication): void {
+  app.set('query parser', 'simple');
+  app.disable('x-powered-by');
+  // entity tags are the versions of records; Express would add its own, weak ones, to everything else
+  app.set('etag', false);
+  app.use(app.get(Metrics).measure);
+  app.use(
+    helmet({
+      // the page brings its own policy with the hashes of its scripts
+      contentSecurityPolicy: { useDefaults: false, directives: { 'frame-ancestors': ["'none'"], 'object-src': ["'none'"], 'base-uri': ["'self'"] } },
+      strictTransportSecurity: false,
+    }),
+  );
+  app.use(refuseOtherSites);
+  app.useBodyParser('json', { limit: '1mb' });
+  app.setGlobalPrefix('api');
+  app.enableVersioning({ type: VersioningType.URI, defaultVersion: '1' });
+  app.useGlobalPipes(validationPipe());
+  app.useGlobalFilters(new ProblemFilter());
+  app.useGlobalInterceptors(new EtagInterceptor(), app.get(IdempotencyInterceptor));
+  serveDocument(app as INestApplication);
+}
+
+/** A page of another site must not change the register through a reader's browser. */
+function refuseOtherSites(request: Request, _response: Response, next: NextFunction): void {
+  const isChange = !['GET', 'HEAD', 'OPTIONS'].includes(request.method);
+  if (isChange && request.headers['sec-fetch-site'] === 'cross-site')
+    next(new Problem('forbidden', 403, 'Not from there', 'Pages of other sites may not change the register.'));
+  else next();
+}

@@ -1,0 +1,85 @@
+import { createHash } from 'node:crypto';
+import { Inject, Injectable, type CallHandler, type ExecutionContext, type NestInterceptor } from '@nestjs/common';
+import type { Request, Response } from 'express';
+import { from, lastValueFrom, type Observable } from 'rxjs';
+import { DataSource } from 'typeorm';
+import { ConflictProblem, InvalidProblem } from './problem.ts';
+import { keepAnswer, keyedRequest, type KeyedRequest } from './transaction.ts';
+
+/** A key that was claimed this long ago by a request that never ended (a crash) may be claimed again. */
+const abandonedAfter = '2 minutes';
+
+interface StoredAnswer {
+  readonly request_hash: string;
+  readonly status: number | null;
+  readonly body: unknown;
+}
+
+/**
+ * Answers a repeated POST as the first time: the same Idempotency-Key with the same request gives the stored answer, with
+ * another request 422. Keys belong to a keeper. Only what succeeded is kept; a refused request may be sent again.
+ */
+@Injectable()
+export class IdempotencyInterceptor implements NestInterceptor {
+  constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
+
+  intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> {
+    const http = context.switchToHttp();
+    const request = http.getRequest<Request & { keeper?: { id: string } }>();
+    const key = request.headers['idempotency-key'];
+    if (request.method !== 'POST' || key === undefined || !request.keeper) return next.handle();
+    if (typeof key !== 'string' || !/^[\x21-\x7e]{1,200}$/.test(key)) {
+      const detail = 'Idempotency-Key must have 1 to 200 printable characters without spaces.';
+      throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
+    }
+    return from(this.once({ keeperId: request.keeper.id, key, isKept: false }, hashOf(request), next, http.getResponse<Response>()));
+  }
+
+  private async once(keyed: KeyedRequest, hash: string, next: CallHandler, response: Response): Promise<unknown> {
+    const stored = await this.claim(keyed, hash);
+    if (stored) {
+      response.status(stored.status ?? 201).setHeader('Idempotency-Replayed', 'true');
+      return stored.body;
+    }
+    try {
+      const answer: unknown = await keyedRequest.run(keyed, () => lastValueFrom(next.handle()));
+      if (!keyed.isKept) await keepAnswer(this.dataSource.manager, keyed, answer);
+      return answer;
+    } catch (error) {
+      await this.dataSource.query('delete from idempotency_key where keeper_id = $1 and key = $2 and status is null', [keyed.keeperId, keyed.key]);
+      throw error;
+    }
+  }
+
+  /** Takes the key for this request; gives the stored answer where it was used before. */
+  private async claim({ keeperId, key }: KeyedRequest, hash: string): Promise<StoredAnswer | null> {
+    const claimed = await this.dataSource.query<unknown[]>(
+      `insert into idempotency_key as k (keeper_id, key, request_hash) values ($1, $2, $3)
+       on conflict (keeper_id, key) do update set created_at = now()
+         where k.status is null and k.request_hash = $3 and k.created_at < now() - interval '${abandonedAfter}'
+       returning 1`,
+      [keeperId, key, hash],
+    );
+    if (claimed.length > 0) return null;
+    const [stored] = await this.dataSource.query<StoredAnswer[]>(
+      'select request_hash, status, body from idempotency_key where keeper_id = $1 and key = $2',
+      [keeperId, key],
+    );
+    if (stored && stored.request_hash !== hash) {
+      const detail = 'This Idempotency-Key was used for another request. Use a new key for a new request.';
+      throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
+    }
+    if (!stored || stored.status === null) throw new ConflictProblem('The same request is still being worked on. Ask again in a moment.');
+    return stored;
+  }
+}
+
+/** What makes two requests the same: the address and every byte of the body. */
+function hashOf(request: Request & { file?: { buffer?: Buffer } }): string {
+  const hash = createHash('sha256').update(request.originalUrl).update('\0');
+  const body: unknown = request.body;
+  if (Buffer.isBuffer(body) || typeof body === 'string') hash.update(body);
+  else hash.update(JSON.stringify(body ?? null));
+  if (request.file?.buffer) hash.update(request.file.buffer);
+  return hash.digest('hex');
+}

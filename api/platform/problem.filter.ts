@@ -1,0 +1,65 @@
+import { Catch, HttpException, Logger, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
+import type { Request, Response } from 'express';
+import { databaseProblem } from './database-problem.ts';
+import { Problem } from './problem.ts';
+
+/** Turns whatever was thrown into a problem document (RFC 9457). Nothing of a stack or of SQL ever leaves. */
+@Catch()
+export class ProblemFilter implements ExceptionFilter {
+  private readonly log = new Logger('Problem');
+
+  catch(thrown: unknown, host: ArgumentsHost): void {
+    const http = host.switchToHttp();
+    const request = http.getRequest<Request>();
+    const response = http.getResponse<Response>();
+    if (response.headersSent) {
+      response.end();
+      return;
+    }
+    const problem = asProblem(thrown);
+    if (problem.status >= 500) this.log.error(`${request.method} ${request.path}`, thrown instanceof Error ? thrown.stack : String(thrown));
+    response
+      .status(problem.status)
+      .type('application/problem+json')
+      .send(
+        JSON.stringify({
+          type: `/api/problems/${problem.slug}`,
+          title: problem.title,
+          status: problem.status,
+          detail: problem.message,
+          instance: request.originalUrl,
+          ...(problem.errors ? { errors: problem.errors } : {}),
+          ...problem.extra,
+        }),
+      );
+  }
+}
+
+/** The problem behind anything thrown: our own, the framework's, the body parser's or the database's. */
+export function asProblem(thrown: unknown): Problem {
+  if (thrown instanceof Problem) return thrown;
+  const fromDatabase = databaseProblem(thrown);
+  if (fromDatabase) return fromDatabase;
+  const status = statusOf(thrown);
+  const known = status === null ? undefined : frameworkProblems[status];
+  if (status !== null && known) return new Problem(known.slug, status, known.title, known.detail);
+  if (status !== null && status >= 400 && status < 500) return new Problem('malformed', status, 'Not understood', 'The request could not be understood.');
+  return new Problem('internal', 500, 'Something broke here', 'The service failed to answer. It was noted; nothing was half written.');
+}
+
+function statusOf(thrown: unknown): number | null {
+  if (thrown instanceof HttpException) return thrown.getStatus();
+  // body parser, multer and router errors carry the status they ask for
+  if (thrown instanceof URIError) return 400;
+  if (thrown instanceof Error && 'code' in thrown && String(thrown.code).startsWith('LIMIT_')) return 413;
+  if (thrown instanceof Error && 'status' in thrown && typeof thrown.status === 'number') return thrown.status;
+  return null;
+}
+
+const frameworkProblems: Record<number, { slug: string; title: string; detail: string }> = {
+  400: { slug: 'malformed', title: 'Not understood', detail: 'The request could not be read: the body is no valid JSON, or the address is no valid address.' },
+  404: { slug: 'not-found', title: 'Not found', detail: 'There is nothing at this address.' },
+  413: { slug: 'too-large', title: 'Too large', detail: 'The request is larger than this address takes.' },
+  415: { slug: 'unsupported-media-type', title: 'Not a type that is read here', detail: 'Send the body in a type that this address reads.' },
+  503: { slug: 'unavailable', title: 'Not now', detail: 'The service is starting, stopping or without its database. Try again shortly.' },
+};

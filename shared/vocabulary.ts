@@ -1,0 +1,62 @@
+/** The closed vocabularies of the register: one word, one meaning, in the database, the API and on the screen. */
+
+export const sexes = ['male', 'female', 'unsexed'] as const;
+export type Sex = (typeof sexes)[number];
+
+/** How the sex of an animal came to be known. */
+export const sexBases = ['looks', 'calling', 'eggs', 'courtship', 'genetic', 'other'] as const;
+export type SexBasis = (typeof sexBases)[number];
+
+export const statuses = ['alive', 'died', 'gone', 'unknown'] as const;
+export type Status = (typeof statuses)[number];
+
+export const labelKinds = ['locality', 'trade-name', 'cross', 'unlabelled'] as const;
+export type LabelKind = (typeof labelKinds)[number];
+
+export const sourceKinds = ['import', 'wild-collection', 'purchase', 'unknown'] as const;
+export type SourceKind = (typeof sourceKinds)[number];
+
+/** How well a label stands, from best to nothing; the order is the order of every share bar. */
+export const standings = ['documented', 'corroborated', 'stated', 'by-looks', 'disputed', 'unknown'] as const;
+export type Standing = (typeof standings)[number];
+
+export const parentRoles = ['sire', 'dam'] as const;
+export type ParentRole = (typeof parentRoles)[number];
+
+export const lossCauses = ['infertile', 'mould', 'eaten', 'dried-out', 'deformed', 'unknown'] as const;
+export type LossCause = (typeof lossCauses)[number];
+
+export const observationKinds = ['note', 'measurement', 'health', 'behaviour'] as const;
+export type ObservationKind = (typeof observationKinds)[number];
+
+export const citesAppendices = ['I', 'II', 'III'] as const;
+export type CitesAppendix = (typeof citesAppendices)[number];
+
+/** The life-history ranges of a species profile, each with its unit. */
+export const traits = {
+  'laying-to-hatching': 'days',
+  'hatching-to-leaving-water': 'days',
+  maturity: 'months',
+  'sexable-by-looks': 'months',
+  'eggs-per-clutch': 'eggs',
+  'between-clutches': 'days',
+  'snout-vent-male': 'mm',
+  'snout-vent-female': 'mm',
+  lifespan: 'years',
+} as const;
+export type Trait = keyof typeof traits;
+export const traitNames = Object.keys(traits) as Trait[];
+
+/** What a flag of the line audit does to a label. */
+export const flagSeverities = ['breaks', 'weakens', 'worth-knowing'] as const;
+export type FlagSeverity = (typeof flagSeverities)[number];
+
+/** The flags that follow from the pedigree alone; those that need evidence come with the claims. */
+export const flagCodes = [
+  'label-beyond-evidence',
+  'mixed-labels',
+  'origin-gap',
+  'outside-line',
+  'parents-uncertain',
+] as const;
+export type FlagCode = (typeof flagCodes)[number];
