@@ -1,0 +1,118 @@
+import { noAnswer, problemFrom } from './problem.ts';
+
+type Query = Record<string, string | number | boolean | null | undefined>;
+
+interface Options {
+  query?: Query;
+  /** The version that a change is based on; left out, the one last read of that record. */
+  version?: number;
+  /** Repeats of one intended write share a key, so that a lost answer never writes twice. */
+  idempotencyKey?: string;
+  signal?: AbortSignal;
+}
+
+/**
+ * A thin client of the service. Reads remember the ETag of each record and changes send it as If-Match; each POST carries an
+ * Idempotency-Key. Every refusal, and every lack of an answer, is thrown as a `ProblemError`.
+ */
+export class ApiClient {
+  readonly #base: string;
+  readonly #etags = new Map<string, string>();
+
+  constructor(base = '/api/v1') {
+    this.#base = base;
+  }
+
+  /** Reads a record or a list. */
+  get<T>(path: string, options: Options = {}): Promise<T> {
+    return this.#send<T>('GET', path, undefined, options);
+  }
+
+  /** Asks for a figure by POST: writes nothing, so it needs no key. */
+  ask<T>(path: string, body: unknown, options: Options = {}): Promise<T> {
+    return this.#send<T>('POST', path, body, options);
+  }
+
+  /** Writes something new. */
+  post<T>(path: string, body: unknown, options: Options = {}): Promise<T> {
+    return this.#send<T>('POST', path, body, { ...options, idempotencyKey: options.idempotencyKey ?? newKey() });
+  }
+
+  /** Changes the named fields of a record, if it is still at the version that was read. */
+  patch<T>(path: string, body: unknown, options: Options = {}): Promise<T> {
+    return this.#send<T>('PATCH', path, body, options);
+  }
+
+  /** Replaces what stands at a path. */
+  put<T>(path: string, body: unknown, options: Options = {}): Promise<T> {
+    return this.#send<T>('PUT', path, body, options);
+  }
+
+  /** Takes something back (a withdrawal, a confirmation). */
+  delete<T>(path: string, options: Options = {}): Promise<T> {
+    return this.#send<T>('DELETE', path, undefined, options);
+  }
+
+  async #send<T>(method: string, path: string, body: unknown, options: Options): Promise<T> {
+    const headers = new Headers({ Accept: 'application/json' });
+    if (body !== undefined) headers.set('Content-Type', 'application/json');
+    if (options.idempotencyKey) headers.set('Idempotency-Key', options.idempotencyKey);
+    const match = method === 'GET' ? undefined : this.#match(path, options.version);
+    if (match) headers.set('If-Match', match);
+    let response: Response;
+    let text: string;
+    try {
+      response = await fetch(this.#base + path + queryText(options.query), {
+        method,
+        headers,
+        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+        ...(options.signal ? { signal: options.signal } : {}),
+      });
+      text = await response.text();
+    } catch (error) {
+      if (error instanceof DOMException && error.name === 'AbortError') throw error;
+      throw noAnswer();
+    }
+    if (!response.ok) throw problemFrom(response.status, text);
+    const answer = (text === '' ? undefined : JSON.parse(text)) as T;
+    this.#remember(path, response.headers.get('ETag'), answer);
+    return answer;
+  }
+
+  /** The record that a path speaks of is the path itself or the nearest one above it (`/clutches/1/withdrawal`). */
+  #match(path: string, version: number | undefined): string | undefined {
+    if (version !== undefined) return `"${version}"`;
+    for (let record = path; record !== ''; record = record.slice(0, record.lastIndexOf('/'))) {
+      const etag = this.#etags.get(record);
+      if (etag) return etag;
+    }
+    return undefined;
+  }
+
+  #remember(path: string, etag: string | null, answer: unknown): void {
+    if (!etag) return;
+    const id = typeof answer === 'object' && answer !== null && 'id' in answer ? String(answer.id) : '';
+    const at = id === '' ? -1 : path.lastIndexOf(`/${id}`);
+    // An answer from below a record (`/clutches/1/withdrawal`) is still that record; a new record stands below its list.
+    const record = id === '' ? path : at >= 0 ? path.slice(0, at + id.length + 1) : `${path}/${id}`;
+    this.#etags.set(record, etag);
+  }
+}
+
+/** The client that the screens share. */
+export const api = new ApiClient();
+
+/** A fresh key for one intended write. */
+export function newKey(): string {
+  // randomUUID needs a secure context; a club may serve its own network over plain http.
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+function queryText(query: Query | undefined): string {
+  const parts = new URLSearchParams();
+  for (const [name, value] of Object.entries(query ?? {}))
+    if (value !== undefined && value !== null && value !== '') parts.set(name, String(value));
+  const text = parts.toString();
+  return text === '' ? '' : `?${text}`;
+}

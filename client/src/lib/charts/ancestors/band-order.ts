@@ -1,0 +1,225 @@
+import { memberOffset, type Item, type Link } from './chart-items.ts';
+import { measures } from './measures.ts';
+import { parentLinks, type PedigreeGraph } from './pedigree-graph.ts';
+import { separate } from './separate.ts';
+
+/** One thing in one band: an item, or a place where a stream passes through the band. */
+interface Cell {
+  item: Item | null;
+  link: Link | null;
+  band: number;
+  position: number;
+  x: number;
+  up: Segment[];
+  down: Segment[];
+}
+
+/** A piece of a stream from one band to the next. */
+interface Segment {
+  upper: Cell;
+  lower: Cell;
+  /** Member of the upper item that the stream leaves, for animals side by side. */
+  member: string | null;
+}
+
+/**
+ * First guess of every item's x. Items lie in bands by height; the order inside the bands is improved by going up and
+ * down with barycentres, keeping the order with the fewest crossings, then places are drawn towards their neighbours.
+ * The result is written into `x` of the items and lanes.
+ */
+export function orderInBands(graph: PedigreeGraph, items: Item[], links: Link[], itemOf: Map<string, Item>): void {
+  const bands = buildCells(items, links, firstVisits(graph, itemOf));
+  let best = snapshot(bands);
+  let fewest = crossings(bands);
+  const rounds = items.length > 150 ? 8 : 16;
+  for (let round = 0; round < rounds && fewest > 0; round++) {
+    sweep(bands, round % 2 === 0 ? 'up' : 'down');
+    const now = crossings(bands);
+    if (now < fewest) {
+      fewest = now;
+      best = snapshot(bands);
+    }
+  }
+  restore(best);
+  guessPlaces(bands);
+}
+
+/** Items in the order in which a walk up from the root meets them: sires left, dams right. */
+function firstVisits(graph: PedigreeGraph, itemOf: Map<string, Item>): Map<Item, number> {
+  const visits = new Map<Item, number>();
+  const entered = new Set<string>();
+  const walk = (id: string): void => {
+    if (entered.has(id)) return;
+    entered.add(id);
+    const links = parentLinks(graph, id);
+    const half = Math.ceil(links.length / 2);
+    for (const link of links.slice(0, half)) walk(link.parent);
+    const item = itemOf.get(id);
+    if (item && !visits.has(item)) visits.set(item, visits.size);
+    for (const link of links.slice(half)) walk(link.parent);
+  };
+  walk(graph.root);
+  for (const id of graph.individuals.keys()) walk(id);
+  return visits;
+}
+
+function buildCells(items: Item[], links: Link[], visits: Map<Item, number>): Cell[][] {
+  const top = Math.min(...items.map((item) => item.y));
+  const bandOf = (item: Item) => Math.floor((item.y - top) / measures.band);
+  const bands: Cell[][] = [];
+  const add = (cell: Cell) => (bands[cell.band] ??= []).push(cell);
+  const cells = new Map<Item, Cell>();
+  const blank = (band: number, start: number) => ({ band, position: start, x: 0, up: [], down: [] });
+  for (const item of items) {
+    const cell: Cell = { item, link: null, ...blank(bandOf(item), visits.get(item) ?? 0) };
+    cells.set(item, cell);
+    add(cell);
+  }
+  for (const link of links) {
+    const upper = cells.get(link.upper);
+    const lower = cells.get(link.lower);
+    if (!upper || !lower) continue;
+    let above = upper;
+    for (let band = upper.band + 1; band <= lower.band; band++) {
+      const ratio = (band - upper.band) / (lower.band - upper.band);
+      const start = upper.position + (lower.position - upper.position) * ratio * 0.5;
+      const cell: Cell = band === lower.band ? lower : { item: null, link, ...blank(band, start) };
+      if (cell !== lower) add(cell);
+      const segment = { upper: above, lower: cell, member: above === upper ? link.link.parent : null };
+      above.down.push(segment);
+      cell.up.push(segment);
+      above = cell;
+    }
+  }
+  const filled = Array.from(bands, (band) => band ?? []);
+  for (const band of filled) number(band.sort((a, b) => a.position - b.position));
+  return filled;
+}
+
+function number(band: Cell[]): void {
+  band.forEach((cell, index) => (cell.position = index));
+}
+
+/** Place of a stream's upper end, in fractions of a position where animals stand side by side. */
+function port(segment: Segment): number {
+  const members = segment.upper.item?.members ?? [];
+  if (segment.member === null || members.length < 2) return segment.upper.position;
+  return segment.upper.position + (members.indexOf(segment.member) + 0.5) / members.length - 0.5;
+}
+
+function sweep(bands: Cell[][], direction: 'up' | 'down'): void {
+  const order = direction === 'down' ? bands : [...bands].reverse();
+  for (const band of order) {
+    const wished = new Map(band.map((cell) => [cell, barycentre(cell, direction)]));
+    band.sort((a, b) => (wished.get(a) ?? 0) - (wished.get(b) ?? 0) || a.position - b.position);
+    number(band);
+    if (direction === 'up') for (const cell of band) orderMembers(cell);
+  }
+}
+
+function barycentre(cell: Cell, direction: 'up' | 'down'): number {
+  const near = direction === 'down' ? cell.up : cell.down;
+  if (near.length === 0) return cell.position;
+  let sum = 0;
+  for (const segment of near) sum += direction === 'down' ? port(segment) : segment.lower.position;
+  return sum / near.length;
+}
+
+function orderMembers(cell: Cell): void {
+  const item = cell.item;
+  if (!item || item.members.length < 2) return;
+  const wished = new Map<string, number>();
+  for (const member of item.members) {
+    const own = cell.down.filter((segment) => segment.member === member);
+    const sum = own.reduce((total, segment) => total + segment.lower.position, 0);
+    wished.set(member, own.length > 0 ? sum / own.length : Infinity);
+  }
+  item.members.sort((a, b) => (wished.get(a) ?? 0) - (wished.get(b) ?? 0) || (a < b ? -1 : 1));
+}
+
+function crossings(bands: Cell[][]): number {
+  let sum = 0;
+  for (const band of bands) {
+    const segments = band.flatMap((cell) => cell.down);
+    segments.sort((a, b) => port(a) - port(b) || a.lower.position - b.lower.position);
+    for (let i = 0; i < segments.length; i++)
+      for (let j = i + 1; j < segments.length; j++) {
+        const left = segments[i];
+        const right = segments[j];
+        if (left && right && port(left) < port(right) && left.lower.position > right.lower.position) sum++;
+      }
+  }
+  return sum;
+}
+
+interface Snapshot {
+  bands: Cell[][];
+  orders: Cell[][];
+  members: Map<Item, string[]>;
+}
+
+function snapshot(bands: Cell[][]): Snapshot {
+  const members = new Map<Item, string[]>();
+  for (const cell of bands.flat()) if (cell.item) members.set(cell.item, [...cell.item.members]);
+  return { bands, orders: bands.map((band) => [...band]), members };
+}
+
+function restore(kept: Snapshot): void {
+  for (const [item, members] of kept.members) item.members = members;
+  kept.bands.forEach((band, index) => {
+    band.splice(0, band.length, ...(kept.orders[index] ?? []));
+    number(band);
+  });
+}
+
+function guessPlaces(bands: Cell[][]): void {
+  const left = (cell: Cell) => Math.min(-8, ...(cell.item?.extents.map((extent) => extent.left) ?? []));
+  const right = (cell: Cell) => Math.max(8, ...(cell.item?.extents.map((extent) => extent.right) ?? []));
+  for (const band of bands) {
+    let x = 0;
+    for (const cell of band) {
+      cell.x = x - left(cell);
+      x = cell.x + right(cell) + measures.gap;
+    }
+    for (const cell of band) cell.x -= x / 2;
+  }
+  for (let round = 0; round < 24; round++) {
+    for (const band of round % 2 === 0 ? [...bands].reverse() : bands) {
+      const wished = band.map((cell) => drawn(cell));
+      const distances = band.map((cell, index) => {
+        const next = band[index + 1];
+        return next ? right(cell) - left(next) + measures.gap : 0;
+      });
+      separate(wished, distances).forEach((x, index) => {
+        const cell = band[index];
+        if (cell) cell.x = x;
+      });
+    }
+  }
+  const lanes = new Map<Item, number[]>();
+  for (const cell of bands.flat()) {
+    if (cell.item) cell.item.x = cell.x;
+    const lane = cell.link?.lane;
+    if (lane) lanes.set(lane, [...(lanes.get(lane) ?? []), cell.x]);
+  }
+  for (const [lane, xs] of lanes) lane.x = xs.reduce((a, b) => a + b, 0) / xs.length;
+}
+
+/** Where a cell's neighbours above and below would like it. */
+function drawn(cell: Cell): number {
+  let sum = 0;
+  let weight = 0;
+  const egg = cell.item ? ((cell.item.members.length - 1) * measures.pitch) / 2 : 0;
+  for (const segment of cell.up) {
+    const offset = segment.member && segment.upper.item ? memberOffset(segment.upper.item, segment.member) : 0;
+    sum += segment.upper.x + offset - egg;
+    weight += 1;
+  }
+  for (const segment of cell.down) {
+    const offset = segment.member && cell.item ? memberOffset(cell.item, segment.member) : 0;
+    const lower = segment.lower.item ? ((segment.lower.item.members.length - 1) * measures.pitch) / 2 : 0;
+    sum += segment.lower.x + lower - offset;
+    weight += 1;
+  }
+  return weight > 0 ? sum / weight : cell.x;
+}

@@ -1,0 +1,123 @@
+import { goto } from '$app/navigation';
+import type { IndividualItem } from '../api/types.ts';
+import { shortcuts, type ShortcutName } from '../keys/shortcuts.ts';
+import { AnimalSearch } from '../records/animal-search.svelte.ts';
+import { theme } from './theme.svelte.ts';
+
+/** One line of the palette: an animal to open or a thing to do. */
+export type Entry =
+  | {
+      kind: 'animal';
+      key: string;
+      animal: Pick<IndividualItem, 'id' | 'number' | 'code' | 'sex' | 'status' | 'line' | 'species'>;
+    }
+  | { kind: 'action'; key: string; verb: string; words: string; shortcut?: ShortcutName; run: () => unknown };
+
+const recentKey = 'linekeeper.recent-animals';
+
+/** Finds an animal or an action by a few letters; recent animals first, then what one can do with the first of them. */
+export class PaletteState {
+  open = $state(false);
+  text = $state('');
+  at = $state(0);
+  recent = $state.raw<Extract<Entry, { kind: 'animal' }>['animal'][]>([]);
+  readonly search = new AnimalSearch();
+
+  entries = $derived.by((): Entry[] => {
+    const typed = this.text.trim();
+    const found = typed === '' ? this.recent : this.search.items;
+    const animals = found.map((animal): Entry => ({ kind: 'animal', key: animal.id, animal }));
+    const first = found[0];
+    const about = first && typed !== '' ? actionsOn(first) : [];
+    return [...animals, ...about, ...actions.filter((action) => fits(action, typed))];
+  });
+
+  current = $derived(Math.min(this.at, this.entries.length - 1));
+
+  show(): void {
+    this.text = '';
+    this.at = 0;
+    this.recent = readRecent();
+    this.open = true;
+  }
+
+  type(): void {
+    this.at = 0;
+    if (this.text.trim() !== '') this.search.ask(this.text);
+  }
+
+  move(step: 1 | -1): void {
+    const count = this.entries.length;
+    if (count > 0) this.at = (this.current + step + count) % count;
+  }
+
+  /** Does what an entry says and closes. */
+  run(entry: Entry | undefined): void {
+    if (!entry) return;
+    this.open = false;
+    if (entry.kind === 'action') return void entry.run();
+    remember(entry.animal, this.recent);
+    void goto(`/animals/${entry.animal.id}`);
+  }
+}
+
+export const palette = new PaletteState();
+
+const go = (address: string) => () => goto(address);
+
+const actions: Extract<Entry, { kind: 'action' }>[] = [
+  { kind: 'action', key: 'note', verb: 'note', words: 'a clutch', shortcut: 'noteClutch', run: go('/clutches/new') },
+  { kind: 'action', key: 'add', verb: 'add', words: 'an animal', shortcut: 'addAnimal', run: go('/animals/new') },
+  { kind: 'action', key: 'house', verb: 'house', words: 'animals together', run: go('/pairings/new') },
+  { kind: 'action', key: 'register', verb: 'go to', words: 'Register', shortcut: 'goRegister', run: go('/register') },
+  { kind: 'action', key: 'pairings', verb: 'go to', words: 'Pairings', run: go('/pairings') },
+  { kind: 'action', key: 'match', verb: 'go to', words: 'Match', run: go('/match') },
+  { kind: 'action', key: 'import', verb: 'import', words: 'a register sheet', run: go('/import') },
+  { kind: 'action', key: 'theme', verb: 'turn', words: 'day and night theme', run: () => theme.turn() },
+];
+
+function actionsOn(animal: { id: string; code: string | null; number: string }): Entry[] {
+  const name = animal.code ?? animal.number;
+  return [
+    {
+      kind: 'action',
+      key: 'match-one',
+      verb: 'match',
+      words: `who for ${name}`,
+      run: go(`/match?animals=${animal.id}`),
+    },
+    { kind: 'action', key: 'edit-one', verb: 'edit', words: name, run: go(`/animals/${animal.id}/edit`) },
+  ];
+}
+
+function fits(action: Extract<Entry, { kind: 'action' }>, typed: string): boolean {
+  const words = `${action.verb} ${action.words}`.toLowerCase();
+  return typed
+    .toLowerCase()
+    .split(/\s+/)
+    .every((part) => words.includes(part));
+}
+
+/** The shortcut of an action as the table writes it. */
+export const keysOfEntry = (entry: Entry): string | undefined =>
+  entry.kind === 'action' && entry.shortcut ? shortcuts[entry.shortcut].keys : undefined;
+
+function readRecent(): PaletteState['recent'] {
+  try {
+    const kept: unknown = JSON.parse(localStorage.getItem(recentKey) ?? '[]');
+    return Array.isArray(kept)
+      ? (kept as PaletteState['recent']).filter((animal) => typeof animal?.id === 'string').slice(0, 5)
+      : [];
+  } catch {
+    return [];
+  }
+}
+
+function remember(animal: PaletteState['recent'][number], before: PaletteState['recent']): void {
+  const kept = [animal, ...before.filter((other) => other.id !== animal.id)].slice(0, 5);
+  try {
+    localStorage.setItem(recentKey, JSON.stringify(kept));
+  } catch {
+    // Closed storage: nothing is recent.
+  }
+}

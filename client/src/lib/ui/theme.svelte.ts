@@ -1,0 +1,27 @@
+type Theme = 'day' | 'night';
+
+const storageKey = 'linekeeper.theme';
+
+/** Day or night: as chosen here before, else as the system wishes. The first paint is set by `static/theme.js`. */
+class ThemeSwitch {
+  now = $state<Theme>('day');
+
+  /** Reads what the page was painted with. */
+  start(): void {
+    this.now = document.documentElement.dataset['theme'] === 'night' ? 'night' : 'day';
+  }
+
+  /** Changes to the other theme and remembers it on this device. */
+  turn(): void {
+    this.now = this.now === 'night' ? 'day' : 'night';
+    if (this.now === 'night') document.documentElement.dataset['theme'] = 'night';
+    else delete document.documentElement.dataset['theme'];
+    try {
+      localStorage.setItem(storageKey, this.now);
+    } catch {
+      // Closed storage: the choice holds for this visit.
+    }
+  }
+}
+
+export const theme = new ThemeSwitch();
