@@ -12,11 +12,24 @@ export default defineConfig({
       { extends: true, test: { name: 'unit', include: ['tests/unit/**/*.test.ts'], setupFiles: ['reflect-metadata'] } },
       {
         extends: true,
-        test: { name: 'api', include: ['tests/api/**/*.test.ts'], isolate: false, testTimeout: 30_000, hookTimeout: 60_000, ...database },
+        test: {
+          name: 'api',
+          include: ['tests/api/**/*.test.ts'],
+          isolate: false,
+          testTimeout: 30_000,
+          hookTimeout: 60_000,
+          ...database,
+        },
       },
       {
         extends: true,
-        test: { name: 'faults', include: ['tests/faults/**/*.test.ts'], fileParallelism: false, testTimeout: 120_000, hookTimeout: 120_000 },
+        test: {
+          name: 'faults',
+          include: ['tests/faults/**/*.test.ts'],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
       },
       {
         plugins: [svelte()],
@@ -25,7 +38,13 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], fileParallelism: false, testTimeout: 120_000, hookTimeout: 120_000 },
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
       },
     ],
   },

@@ -9,7 +9,19 @@ export class Register1764000000000 implements MigrationInterface {
   name = 'Register1764000000000';
 
   async up(runner: QueryRunner): Promise<void> {
-    for (const statement of [extensions, people, species, sources, clutches, individuals, parents, rules, housing, remarks, bookkeeping])
+    for (const statement of [
+      extensions,
+      people,
+      species,
+      sources,
+      clutches,
+      individuals,
+      parents,
+      rules,
+      housing,
+      remarks,
+      bookkeeping,
+    ])
       await runner.query(statement);
   }
 

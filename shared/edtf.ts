@@ -62,7 +62,11 @@ export function dateInWords(text: string): string {
   }
   const bare = text.replace(/[~?%]$/, '');
   const qualifier = text.slice(bare.length);
-  const said = /^\d{3}X$/.test(bare) ? `the ${bare.slice(0, 3)}0s` : /^\d{2}XX$/.test(bare) ? `the ${bare.slice(0, 2)}00s` : bare.replace(/(-XX)+$/, '');
+  const said = /^\d{3}X$/.test(bare)
+    ? `the ${bare.slice(0, 3)}0s`
+    : /^\d{2}XX$/.test(bare)
+      ? `the ${bare.slice(0, 2)}00s`
+      : bare.replace(/(-XX)+$/, '');
   if (qualifier === '~') return `about ${said}`;
   if (qualifier === '?') return `${said}, uncertain`;
   if (qualifier === '%') return `about ${said}, uncertain`;
@@ -79,7 +83,9 @@ function pointBounds(text: string): DateBounds | null {
     if (date.type !== 'Date' && date.type !== 'Season') return null;
     const year = text.slice(0, 4);
     const bounds =
-      date.type === 'Season' ? { earliest: `${year}-01-01`, latest: `${year}-12-31` } : { earliest: toDay(date.min), latest: toDay(date.max) };
+      date.type === 'Season'
+        ? { earliest: `${year}-01-01`, latest: `${year}-12-31` }
+        : { earliest: toDay(date.min), latest: toDay(date.max) };
     return isYearTaken(bounds.earliest) && isYearTaken(bounds.latest) ? bounds : null;
   } catch {
     return null;

@@ -1,10 +1,4 @@
-import {
-  createParamDecorator,
-  Inject,
-  Injectable,
-  type CanActivate,
-  type ExecutionContext,
-} from '@nestjs/common';
+import { createParamDecorator, Inject, Injectable, type CanActivate, type ExecutionContext } from '@nestjs/common';
 import type { Request } from 'express';
 import { DataSource } from 'typeorm';
 import { Problem } from '../platform/problem.ts';
@@ -27,8 +21,16 @@ export class ActingKeeperGuard implements CanActivate {
   async canActivate(context: ExecutionContext): Promise<boolean> {
     const request = context.switchToHttp().getRequest<KeeperRequest>();
     if (request.path.startsWith('/api/health/') || request.path === '/api/metrics') return true;
-    const [keeper] = await this.dataSource.query<Acting[]>('select k.id, k.name from club c join keeper k on k.id = c.default_keeper_id');
-    if (!keeper) throw new Problem('unavailable', 503, 'Not now', 'The register has no keeper yet; the service is still starting.');
+    const [keeper] = await this.dataSource.query<Acting[]>(
+      'select k.id, k.name from club c join keeper k on k.id = c.default_keeper_id',
+    );
+    if (!keeper)
+      throw new Problem(
+        'unavailable',
+        503,
+        'Not now',
+        'The register has no keeper yet; the service is still starting.',
+      );
     request.keeper = keeper;
     return true;
   }

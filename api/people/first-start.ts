@@ -5,7 +5,10 @@ import { newId } from '../platform/ids.ts';
  * Makes an empty register usable: a club and its default keeper; or hands it to `fill`. Several copies of the service may
  * come here at once; one does it.
  */
-export async function prepareRegister(dataSource: DataSource, fill: ((manager: EntityManager) => Promise<void>) | null): Promise<void> {
+export async function prepareRegister(
+  dataSource: DataSource,
+  fill: ((manager: EntityManager) => Promise<void>) | null,
+): Promise<void> {
   await dataSource.transaction(async (manager) => {
     await manager.query('lock table club in exclusive mode');
     const found = await manager.query<unknown[]>('select 1 from club');

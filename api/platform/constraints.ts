@@ -3,5 +3,8 @@
  * field of the request that it concerns.
  */
 export const constraintMessages: Record<string, { readonly pointer: string; readonly detail: string }> = {
-  individual_code_unique: { pointer: '/code', detail: 'You already have an animal with this code. Choose another code.' },
+  individual_code_unique: {
+    pointer: '/code',
+    detail: 'You already have an animal with this code. Choose another code.',
+  },
 };

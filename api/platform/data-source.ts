@@ -9,7 +9,10 @@ pg.types.setTypeParser(pg.types.builtins.DATE, (text) => text);
 const migrations = [Register1764000000000];
 
 /** How the service talks to a PostgreSQL at `url`; each room brings its entities. */
-export function dataSourceOptions(url: string, entities: NonNullable<DataSourceOptions['entities']>): PostgresDataSourceOptions {
+export function dataSourceOptions(
+  url: string,
+  entities: NonNullable<DataSourceOptions['entities']>,
+): PostgresDataSourceOptions {
   return {
     type: 'postgres',
     url,

@@ -22,7 +22,10 @@ export function databaseProblem(thrown: unknown): Problem | null {
     case '23502':
       return new InvalidProblem(rule?.detail ?? 'A rule of the register stands against it.', rule ? [rule] : []);
     case '23503':
-      return new InvalidProblem(rule?.detail ?? 'It names a record that does not exist, or that others still need.', rule ? [rule] : []);
+      return new InvalidProblem(
+        rule?.detail ?? 'It names a record that does not exist, or that others still need.',
+        rule ? [rule] : [],
+      );
     case '22P02':
     case '22021':
     case '22P05':
@@ -33,11 +36,23 @@ export function databaseProblem(thrown: unknown): Problem | null {
     case '40001':
     case '40P01':
     case '55P03':
-      return new Problem('conflict', 409, 'Two at once', 'Somebody wrote to the same records at the same moment. Try again.');
+      return new Problem(
+        'conflict',
+        409,
+        'Two at once',
+        'Somebody wrote to the same records at the same moment. Try again.',
+      );
     case '57014':
-      return new Problem('too-large', 422, 'Too much work', 'That took longer than one request may take. Ask for less.');
+      return new Problem(
+        'too-large',
+        422,
+        'Too much work',
+        'That took longer than one request may take. Ask for less.',
+      );
     default:
-      return /^(08|53|57P)/.test(error.code) ? new Problem('unavailable', 503, 'Not now', 'The database does not answer. Try again shortly.') : null;
+      return /^(08|53|57P)/.test(error.code)
+        ? new Problem('unavailable', 503, 'Not now', 'The database does not answer. Try again shortly.')
+        : null;
   }
 }
 
@@ -48,5 +63,7 @@ function databaseErrorOf(thrown: unknown): DatabaseError | null {
   if (typeof inner !== 'object' || inner === null || !('code' in inner) || typeof inner.code !== 'string') return null;
   if (['ECONNREFUSED', 'ECONNRESET', 'EPIPE'].includes(inner.code)) return { code: '08006' };
   if (!/^[0-9A-Z]{5}$/.test(inner.code)) return null;
-  return 'constraint' in inner && typeof inner.constraint === 'string' ? { code: inner.code, constraint: inner.constraint } : { code: inner.code };
+  return 'constraint' in inner && typeof inner.constraint === 'string'
+    ? { code: inner.code, constraint: inner.constraint }
+    : { code: inner.code };
 }

@@ -27,8 +27,10 @@ async function checkGiven(url: string): Promise<void> {
     const { rows } = await client.query<{ version: string; encoding: string }>(
       `select current_setting('server_version_num') as version, current_setting('server_encoding') as encoding`,
     );
-    if (Number(rows[0]?.version) < 150_000) throw new SettingsError('DATABASE_URL is a PostgreSQL older than 15. Give it a newer one.');
-    if (rows[0]?.encoding !== 'UTF8') throw new SettingsError(`The database of DATABASE_URL is encoded as ${rows[0]?.encoding}. Make one with UTF8.`);
+    if (Number(rows[0]?.version) < 150_000)
+      throw new SettingsError('DATABASE_URL is a PostgreSQL older than 15. Give it a newer one.');
+    if (rows[0]?.encoding !== 'UTF8')
+      throw new SettingsError(`The database of DATABASE_URL is encoded as ${rows[0]?.encoding}. Make one with UTF8.`);
   } finally {
     await client.end();
   }

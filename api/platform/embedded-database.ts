@@ -50,7 +50,10 @@ const databaseName = 'linekeeper';
  * Starts the PostgreSQL that lives in `dataDir`, making it first where there is none. A server that outlived a killed
  * service is taken over. Throws EmbeddedDatabaseError where another service holds it or the server does not come up.
  */
-export async function startEmbeddedDatabase(dataDir: string, settings: readonly string[] = []): Promise<EmbeddedDatabase> {
+export async function startEmbeddedDatabase(
+  dataDir: string,
+  settings: readonly string[] = [],
+): Promise<EmbeddedDatabase> {
   mkdirSync(dataDir, { recursive: true, mode: 0o700 });
   const user = serverUser(join(dataDir, 'postgres'));
   const cluster: Cluster = {
@@ -106,7 +109,11 @@ function refuseOtherVersion(cluster: Cluster): void {
  * Runs a program of PostgreSQL on a cluster folder. Where it runs as another user, the folder is handed over as an open
  * descriptor: so it is reached also when folders above it may be entered by root alone.
  */
-function asServer(cluster: Cluster, folder: string, output: number): { folder: string; options: object; release: () => void } {
+function asServer(
+  cluster: Cluster,
+  folder: string,
+  output: number,
+): { folder: string; options: object; release: () => void } {
   const stdio: StdioOptions = ['ignore', output, output];
   if (cluster.user === null) return { folder, options: { stdio, detached: true }, release: () => undefined };
   const descriptor = openSync(folder, 'r');
@@ -125,19 +132,35 @@ function makeCluster(cluster: Cluster): void {
   const secrets = mkdtempSync(join(tmpdir(), 'linekeeper-'));
   const passwordFile = join(secrets, 'password');
   writeFileSync(passwordFile, cluster.password, { mode: 0o600 });
-  if (cluster.user !== null) for (const path of [aside, secrets, passwordFile]) chownSync(path, cluster.user, cluster.user);
+  if (cluster.user !== null)
+    for (const path of [aside, secrets, passwordFile]) chownSync(path, cluster.user, cluster.user);
   const log = openSync(cluster.logFile, 'a', 0o600);
   const server = asServer(cluster, aside, log);
   const made = spawnSync(
     cluster.binaries.initdb,
     // without LANG in the environment initdb would otherwise make a cluster that is not UTF-8
-    ['-D', server.folder, '-U', 'postgres', '--encoding=UTF8', '--locale-provider=builtin', '--locale=C.UTF-8', '--auth=scram-sha-256', `--pwfile=${passwordFile}`, '--no-instructions', ...(cluster.settings.includes('fsync=off') ? ['--no-sync'] : [])],
+    [
+      '-D',
+      server.folder,
+      '-U',
+      'postgres',
+      '--encoding=UTF8',
+      '--locale-provider=builtin',
+      '--locale=C.UTF-8',
+      '--auth=scram-sha-256',
+      `--pwfile=${passwordFile}`,
+      '--no-instructions',
+      ...(cluster.settings.includes('fsync=off') ? ['--no-sync'] : []),
+    ],
     server.options,
   );
   server.release();
   closeSync(log);
   rmSync(secrets, { recursive: true, force: true });
-  if (made.status !== 0) throw new EmbeddedDatabaseError(`PostgreSQL could not be set up in ${cluster.folder}.\n${made.error?.message ?? lastOf(cluster.logFile)}`);
+  if (made.status !== 0)
+    throw new EmbeddedDatabaseError(
+      `PostgreSQL could not be set up in ${cluster.folder}.\n${made.error?.message ?? lastOf(cluster.logFile)}`,
+    );
   renameSync(aside, cluster.folder);
 }
 
@@ -160,7 +183,11 @@ async function launch(cluster: Cluster): Promise<number> {
   const log = openSync(cluster.logFile, 'a', 0o600);
   const server = asServer(cluster, cluster.folder, log);
   const settings = ['listen_addresses=127.0.0.1', 'unix_socket_directories=', `port=${port}`, ...cluster.settings];
-  const child: ChildProcess = spawn(cluster.binaries.postgres, ['-D', server.folder, ...settings.flatMap((setting) => ['-c', setting])], server.options);
+  const child: ChildProcess = spawn(
+    cluster.binaries.postgres,
+    ['-D', server.folder, ...settings.flatMap((setting) => ['-c', setting])],
+    server.options,
+  );
   server.release();
   closeSync(log);
   let failure: string | null = null;
@@ -171,19 +198,26 @@ async function launch(cluster: Cluster): Promise<number> {
     if (failure !== null) break;
     if ((await tryConnect(addressOf(cluster, port, 'postgres'))) === 'open') return port;
   }
-  throw new EmbeddedDatabaseError(`PostgreSQL in ${cluster.folder} did not start.\n${failure ?? lastOf(cluster.logFile)}`);
+  throw new EmbeddedDatabaseError(
+    `PostgreSQL in ${cluster.folder} did not start.\n${failure ?? lastOf(cluster.logFile)}`,
+  );
 }
 
 /** Makes the database where it is missing, and marks the cluster as held by this service for as long as it lives. */
 async function holdOrRefuse(cluster: Cluster, port: number, dataDir: string): Promise<pg.Client> {
-  const holder = new pg.Client({ connectionString: addressOf(cluster, port, 'postgres'), application_name: 'linekeeper holder' });
+  const holder = new pg.Client({
+    connectionString: addressOf(cluster, port, 'postgres'),
+    application_name: 'linekeeper holder',
+  });
   // the server going away at our own stop is no error
   holder.on('error', () => undefined);
   await holder.connect();
   const held = await holder.query<{ ok: boolean }>('select pg_try_advisory_lock(4711) as ok');
   if (!held.rows[0]?.ok) {
     await holder.end();
-    throw new EmbeddedDatabaseError(`Another Linekeeper is already running on ${dataDir}. Stop it first, or give this one another DATA_DIR.`);
+    throw new EmbeddedDatabaseError(
+      `Another Linekeeper is already running on ${dataDir}. Stop it first, or give this one another DATA_DIR.`,
+    );
   }
   const found = await holder.query('select from pg_database where datname = $1', [databaseName]);
   if (found.rowCount === 0) await holder.query(`create database ${databaseName}`);
@@ -194,7 +228,7 @@ async function stopServer(cluster: Cluster): Promise<void> {
   const running = readPidFile(cluster);
   if (!running || !isAlive(running.pid)) return;
   process.kill(running.pid, 'SIGINT');
-  for (const until = Date.now() + stopTimeoutMs; isAlive(running.pid) && Date.now() < until; ) await pause(25);
+  for (const until = Date.now() + stopTimeoutMs; isAlive(running.pid) && Date.now() < until;) await pause(25);
 }
 
 function readPidFile(cluster: Cluster): { pid: number; port: number } | null {
@@ -238,7 +272,9 @@ async function freePort(): Promise<number> {
     probe.once('error', reject);
     probe.listen(0, '127.0.0.1', () => {
       const address = probe.address();
-      probe.close(() => (typeof address === 'object' && address ? resolve(address.port) : reject(new Error('no free port'))));
+      probe.close(() =>
+        typeof address === 'object' && address ? resolve(address.port) : reject(new Error('no free port')),
+      );
     });
   });
 }
@@ -247,6 +283,7 @@ function rotate(logFile: string): void {
   if (existsSync(logFile) && statSync(logFile).size > 5_000_000) renameSync(logFile, `${logFile}.old`);
 }
 
-const lastOf = (logFile: string): string => (existsSync(logFile) ? readFileSync(logFile, 'utf8').trim().split('\n').slice(-8).join('\n') : '');
+const lastOf = (logFile: string): string =>
+  existsSync(logFile) ? readFileSync(logFile, 'utf8').trim().split('\n').slice(-8).join('\n') : '';
 
 const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds));

@@ -30,58 +30,97 @@ interface Presence {
 /** A text, trimmed and in Unicode form NFC; empty only where `min` is 0. */
 export function TextField(options: Presence & { max: number; min?: number; example?: string }): PropertyDecorator {
   const min = options.min ?? 1;
-  return field(options, { type: 'string', minLength: min, maxLength: options.max, ...(options.example === undefined ? {} : { example: options.example }) }, [
-    Transform(({ value }: { value: unknown }) => tidyText(value)),
-    IsString({ message: 'must be a text' }),
-    Length(min, options.max, { message: `must have ${min} to ${options.max} characters` }),
-    noNul(),
-  ]);
+  return field(
+    options,
+    {
+      type: 'string',
+      minLength: min,
+      maxLength: options.max,
+      ...(options.example === undefined ? {} : { example: options.example }),
+    },
+    [
+      Transform(({ value }: { value: unknown }) => tidyText(value)),
+      IsString({ message: 'must be a text' }),
+      Length(min, options.max, { message: `must have ${min} to ${options.max} characters` }),
+      noNul(),
+    ],
+  );
 }
 
 /** A list of short texts. */
-export function TextListField(options: Presence & { max: number; maxItems: number; pattern?: RegExp; patternWords?: string }): PropertyDecorator {
-  return field(options, { type: 'array', maxItems: options.maxItems, items: { type: 'string', maxLength: options.max } }, [
-    Transform(({ value }: { value: unknown }) => (Array.isArray(value) ? value.map(tidyText) : value)),
-    IsArray({ message: 'must be a list' }),
-    ArrayMaxSize(options.maxItems, { message: `must have at most ${options.maxItems} entries` }),
-    IsString({ each: true, message: 'must hold texts only' }),
-    Length(1, options.max, { each: true, message: `each entry must have 1 to ${options.max} characters` }),
-    noNul(true),
-    ...(options.pattern ? [Matches(options.pattern, { each: true, message: options.patternWords ?? 'has an entry of a wrong form' })] : []),
-  ]);
+export function TextListField(
+  options: Presence & { max: number; maxItems: number; pattern?: RegExp; patternWords?: string },
+): PropertyDecorator {
+  return field(
+    options,
+    { type: 'array', maxItems: options.maxItems, items: { type: 'string', maxLength: options.max } },
+    [
+      Transform(({ value }: { value: unknown }) => (Array.isArray(value) ? value.map(tidyText) : value)),
+      IsArray({ message: 'must be a list' }),
+      ArrayMaxSize(options.maxItems, { message: `must have at most ${options.maxItems} entries` }),
+      IsString({ each: true, message: 'must hold texts only' }),
+      Length(1, options.max, { each: true, message: `each entry must have 1 to ${options.max} characters` }),
+      noNul(true),
+      ...(options.pattern
+        ? [Matches(options.pattern, { each: true, message: options.patternWords ?? 'has an entry of a wrong form' })]
+        : []),
+    ],
+  );
 }
 
 /** A text of a fixed form. */
-export function PatternField(options: Presence & { pattern: RegExp; words: string; example?: string }): PropertyDecorator {
-  return field(options, { type: 'string', pattern: options.pattern.source, ...(options.example === undefined ? {} : { example: options.example }) }, [
-    Transform(({ value }: { value: unknown }) => tidyText(value)),
-    IsString({ message: 'must be a text' }),
-    Matches(options.pattern, { message: options.words }),
-  ]);
+export function PatternField(
+  options: Presence & { pattern: RegExp; words: string; example?: string },
+): PropertyDecorator {
+  return field(
+    options,
+    {
+      type: 'string',
+      pattern: options.pattern.source,
+      ...(options.example === undefined ? {} : { example: options.example }),
+    },
+    [
+      Transform(({ value }: { value: unknown }) => tidyText(value)),
+      IsString({ message: 'must be a text' }),
+      Matches(options.pattern, { message: options.words }),
+    ],
+  );
 }
 
 /** A date as history left it: EDTF, ISO 8601-2:2019 level 1. */
 export function DateField(options: Presence): PropertyDecorator {
-  return field(options, { type: 'string', example: '2021-04-12', description: `${options.description} EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.` }, [
-    Transform(({ value }: { value: unknown }) => tidyText(value)),
-    ValidateBy(
-      { name: 'isEdtf', validator: { validate: (value: unknown) => typeof value === 'string' && isDate(value) } },
-      { message: 'must be a date such as 2021-04-12, 2021-04, 1994~ (about), 199X or 1993/1996, from 1700 to 2199' },
-    ),
-  ]);
+  return field(
+    options,
+    {
+      type: 'string',
+      example: '2021-04-12',
+      description: `${options.description} EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.`,
+    },
+    [
+      Transform(({ value }: { value: unknown }) => tidyText(value)),
+      ValidateBy(
+        { name: 'isEdtf', validator: { validate: (value: unknown) => typeof value === 'string' && isDate(value) } },
+        { message: 'must be a date such as 2021-04-12, 2021-04, 1994~ (about), 199X or 1993/1996, from 1700 to 2199' },
+      ),
+    ],
+  );
 }
 
 /** The id of another record. */
 export function IdField(options: Presence): PropertyDecorator {
   return field(options, { type: 'string', format: 'uuid' }, [
-    Matches(/^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i, { message: 'must be the id of a record' }),
+    Matches(/^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i, {
+      message: 'must be the id of a record',
+    }),
   ]);
 }
 
 /** A whole number; in a query string its digits. */
 export function IntegerField(options: Presence & { min: number; max: number }): PropertyDecorator {
   return field(options, { type: 'integer', minimum: options.min, maximum: options.max }, [
-    Transform(({ value }: { value: unknown }) => (typeof value === 'string' && /^-?\d{1,15}$/.test(value) ? Number(value) : value)),
+    Transform(({ value }: { value: unknown }) =>
+      typeof value === 'string' && /^-?\d{1,15}$/.test(value) ? Number(value) : value,
+    ),
     IsInt({ message: 'must be a whole number' }),
     Min(options.min, { message: `must be at least ${options.min}` }),
     Max(options.max, { message: `must be at most ${options.max}` }),
@@ -107,18 +146,27 @@ export function FlagField(options: Presence): PropertyDecorator {
 
 /** One word of a closed vocabulary. */
 export function ChoiceField(choices: readonly string[], options: Presence): PropertyDecorator {
-  return field(options, { type: 'string', enum: [...choices] }, [IsIn(choices, { message: `must be one of ${choices.join(', ')}` })]);
+  return field(options, { type: 'string', enum: [...choices] }, [
+    IsIn(choices, { message: `must be one of ${choices.join(', ')}` }),
+  ]);
 }
 
 /** A list of objects, each checked. */
-export function ListField(type: () => new () => object, options: Presence & { max: number; min?: number }): PropertyDecorator {
-  return field(options, { type: type, isArray: true, maxItems: options.max, ...(options.min ? { minItems: options.min } : {}) }, [
-    IsArray({ message: 'must be a list' }),
-    ArrayMaxSize(options.max, { message: `must have at most ${options.max} entries` }),
-    ...(options.min ? [ArrayMinSize(options.min, { message: `must have at least ${options.min} entries` })] : []),
-    ValidateNested({ each: true, message: 'must hold objects' }),
-    Type(type),
-  ]);
+export function ListField(
+  type: () => new () => object,
+  options: Presence & { max: number; min?: number },
+): PropertyDecorator {
+  return field(
+    options,
+    { type: type, isArray: true, maxItems: options.max, ...(options.min ? { minItems: options.min } : {}) },
+    [
+      IsArray({ message: 'must be a list' }),
+      ArrayMaxSize(options.max, { message: `must have at most ${options.max} entries` }),
+      ...(options.min ? [ArrayMinSize(options.min, { message: `must have at least ${options.min} entries` })] : []),
+      ValidateNested({ each: true, message: 'must hold objects' }),
+      Type(type),
+    ],
+  );
 }
 
 /** Describes a field of a view. */
@@ -129,7 +177,11 @@ export function Shown(options: ApiPropertyOptions & { description: string }): Pr
 function field(presence: Presence, schema: ApiPropertyOptions, rules: PropertyDecorator[]): PropertyDecorator {
   const { optional = false, nullable = false, description } = presence;
   const skip = ValidateIf((_, value: unknown) => !((optional && value === undefined) || (nullable && value === null)));
-  return applyDecorators(ApiProperty({ description, required: !optional, nullable, ...schema } as ApiPropertyOptions), skip, ...rules);
+  return applyDecorators(
+    ApiProperty({ description, required: !optional, nullable, ...schema } as ApiPropertyOptions),
+    skip,
+    ...rules,
+  );
 }
 
 function tidyText(value: unknown): unknown {
@@ -138,6 +190,10 @@ function tidyText(value: unknown): unknown {
 
 /** PostgreSQL cannot hold U+0000, nor half a surrogate pair. */
 function noNul(each = false): PropertyDecorator {
-  const isStorable = (value: unknown): boolean => typeof value === 'string' && !value.includes('\0') && value.isWellFormed();
-  return ValidateBy({ name: 'isStorable', validator: { validate: isStorable } }, { each, message: 'holds a character that cannot be stored' });
+  const isStorable = (value: unknown): boolean =>
+    typeof value === 'string' && !value.includes('\0') && value.isWellFormed();
+  return ValidateBy(
+    { name: 'isStorable', validator: { validate: isStorable } },
+    { each, message: 'holds a character that cannot be stored' },
+  );
 }

@@ -20,7 +20,10 @@ export function configureHttp(app: NestExpressApplication): void {
   app.use(
     helmet({
       // the page brings its own policy with the hashes of its scripts
-      contentSecurityPolicy: { useDefaults: false, directives: { 'frame-ancestors': ["'none'"], 'object-src': ["'none'"], 'base-uri': ["'self'"] } },
+      contentSecurityPolicy: {
+        useDefaults: false,
+        directives: { 'frame-ancestors': ["'none'"], 'object-src': ["'none'"], 'base-uri': ["'self'"] },
+      },
       strictTransportSecurity: false,
     }),
   );

@@ -32,7 +32,14 @@ export class IdempotencyInterceptor implements NestInterceptor {
       const detail = 'Idempotency-Key must have 1 to 200 printable characters without spaces.';
       throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
     }
-    return from(this.once({ keeperId: request.keeper.id, key, isKept: false }, hashOf(request), next, http.getResponse<Response>()));
+    return from(
+      this.once(
+        { keeperId: request.keeper.id, key, isKept: false },
+        hashOf(request),
+        next,
+        http.getResponse<Response>(),
+      ),
+    );
   }
 
   private async once(keyed: KeyedRequest, hash: string, next: CallHandler, response: Response): Promise<unknown> {
@@ -46,7 +53,10 @@ export class IdempotencyInterceptor implements NestInterceptor {
       if (!keyed.isKept) await keepAnswer(this.dataSource.manager, keyed, answer);
       return answer;
     } catch (error) {
-      await this.dataSource.query('delete from idempotency_key where keeper_id = $1 and key = $2 and status is null', [keyed.keeperId, keyed.key]);
+      await this.dataSource.query('delete from idempotency_key where keeper_id = $1 and key = $2 and status is null', [
+        keyed.keeperId,
+        keyed.key,
+      ]);
       throw error;
     }
   }
@@ -69,7 +79,8 @@ export class IdempotencyInterceptor implements NestInterceptor {
       const detail = 'This Idempotency-Key was used for another request. Use a new key for a new request.';
       throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
     }
-    if (!stored || stored.status === null) throw new ConflictProblem('The same request is still being worked on. Ask again in a moment.');
+    if (!stored || stored.status === null)
+      throw new ConflictProblem('The same request is still being worked on. Ask again in a moment.');
     return stored;
   }
 }

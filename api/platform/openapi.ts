@@ -13,10 +13,15 @@ export function apiDocument(app: INestApplication): OpenAPIObject {
         'Coefficients are probabilities without unit, from 0 to 1. Changes need If-Match; a POST may carry an Idempotency-Key.',
     )
     .build();
-  return SwaggerModule.createDocument(app, about, { operationIdFactory: (controller, method) => `${method}${controller.replace('Controller', '')}` });
+  return SwaggerModule.createDocument(app, about, {
+    operationIdFactory: (controller, method) => `${method}${controller.replace('Controller', '')}`,
+  });
 }
 
 /** Serves the document at /api/openapi.json and a page to browse it at /api/docs. */
 export function serveDocument(app: INestApplication): void {
-  SwaggerModule.setup('api/docs', app, () => apiDocument(app), { jsonDocumentUrl: 'api/openapi.json', customSiteTitle: 'Linekeeper API' });
+  SwaggerModule.setup('api/docs', app, () => apiDocument(app), {
+    jsonDocumentUrl: 'api/openapi.json',
+    customSiteTitle: 'Linekeeper API',
+  });
 }

@@ -36,7 +36,9 @@ export function decodeCursor(sort: string, count: number, text: string): CursorV
     Array.isArray(parsed) &&
     parsed.length === count + 1 &&
     parsed[0] === sort &&
-    parsed.every((value) => value === null || (typeof value === 'string' && !value.includes('\0')) || Number.isFinite(value));
+    parsed.every(
+      (value) => value === null || (typeof value === 'string' && !value.includes('\0')) || Number.isFinite(value),
+    );
   if (isOurs) return (parsed as CursorValue[]).slice(1);
   const detail = 'This is not the `next` of a page of this list in this order. Start again without `after`.';
   throw new InvalidProblem(detail, [{ pointer: '/after', detail }]);
@@ -45,7 +47,13 @@ export function decodeCursor(sort: string, count: number, text: string): CursorV
 /**
  * Makes a page of rows that were asked for with one more than the limit: the extra row only tells whether the list goes on.
  */
-export function toPage<Row, Item>(rows: Row[], limit: number, toItem: (row: Row) => Item, cursorOf: (row: Row) => string, total?: number): Page<Item> {
+export function toPage<Row, Item>(
+  rows: Row[],
+  limit: number,
+  toItem: (row: Row) => Item,
+  cursorOf: (row: Row) => string,
+  total?: number,
+): Page<Item> {
   const shown = rows.slice(0, limit);
   const last = shown.at(-1);
   const next = rows.length > limit && last !== undefined ? cursorOf(last) : null;
@@ -63,7 +71,10 @@ export function ApiPage(view: new () => unknown): MethodDecorator {
         required: ['items', 'next'],
         properties: {
           items: { type: 'array', items: { $ref: getSchemaPath(view) } },
-          next: { type: ['string', 'null'] as unknown as 'string', description: 'Send it as `after` to go on; null at the end.' },
+          next: {
+            type: ['string', 'null'] as unknown as 'string',
+            description: 'Send it as `after` to go on; null at the end.',
+          },
           total: { type: 'integer', description: 'How many match in all; only with `total=true`.' },
         },
       },

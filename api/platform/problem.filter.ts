@@ -17,7 +17,8 @@ export class ProblemFilter implements ExceptionFilter {
       return;
     }
     const problem = asProblem(thrown);
-    if (problem.status >= 500) this.log.error(`${request.method} ${request.path}`, thrown instanceof Error ? thrown.stack : String(thrown));
+    if (problem.status >= 500)
+      this.log.error(`${request.method} ${request.path}`, thrown instanceof Error ? thrown.stack : String(thrown));
     response
       .status(problem.status)
       .type('application/problem+json')
@@ -43,8 +44,14 @@ export function asProblem(thrown: unknown): Problem {
   const status = statusOf(thrown);
   const known = status === null ? undefined : frameworkProblems[status];
   if (status !== null && known) return new Problem(known.slug, status, known.title, known.detail);
-  if (status !== null && status >= 400 && status < 500) return new Problem('malformed', status, 'Not understood', 'The request could not be understood.');
-  return new Problem('internal', 500, 'Something broke here', 'The service failed to answer. It was noted; nothing was half written.');
+  if (status !== null && status >= 400 && status < 500)
+    return new Problem('malformed', status, 'Not understood', 'The request could not be understood.');
+  return new Problem(
+    'internal',
+    500,
+    'Something broke here',
+    'The service failed to answer. It was noted; nothing was half written.',
+  );
 }
 
 function statusOf(thrown: unknown): number | null {
@@ -57,9 +64,21 @@ function statusOf(thrown: unknown): number | null {
 }
 
 const frameworkProblems: Record<number, { slug: string; title: string; detail: string }> = {
-  400: { slug: 'malformed', title: 'Not understood', detail: 'The request could not be read: the body is no valid JSON, or the address is no valid address.' },
+  400: {
+    slug: 'malformed',
+    title: 'Not understood',
+    detail: 'The request could not be read: the body is no valid JSON, or the address is no valid address.',
+  },
   404: { slug: 'not-found', title: 'Not found', detail: 'There is nothing at this address.' },
   413: { slug: 'too-large', title: 'Too large', detail: 'The request is larger than this address takes.' },
-  415: { slug: 'unsupported-media-type', title: 'Not a type that is read here', detail: 'Send the body in a type that this address reads.' },
-  503: { slug: 'unavailable', title: 'Not now', detail: 'The service is starting, stopping or without its database. Try again shortly.' },
+  415: {
+    slug: 'unsupported-media-type',
+    title: 'Not a type that is read here',
+    detail: 'Send the body in a type that this address reads.',
+  },
+  503: {
+    slug: 'unavailable',
+    title: 'Not now',
+    detail: 'The service is starting, stopping or without its database. Try again shortly.',
+  },
 };

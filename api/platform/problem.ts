@@ -14,7 +14,14 @@ export class Problem extends Error {
   readonly errors: readonly ProblemError[] | undefined;
   readonly extra: Readonly<Record<string, unknown>>;
 
-  constructor(slug: string, status: number, title: string, detail: string, errors?: readonly ProblemError[], extra: Record<string, unknown> = {}) {
+  constructor(
+    slug: string,
+    status: number,
+    title: string,
+    detail: string,
+    errors?: readonly ProblemError[],
+    extra: Record<string, unknown> = {},
+  ) {
     super(detail);
     this.slug = slug;
     this.status = status;
@@ -62,15 +69,27 @@ export class LoopProblem extends Problem {
 /** 412: somebody changed the record since it was read; the answer carries the record as it is now. */
 export class StaleProblem extends Problem {
   constructor(current: unknown) {
-    super('stale', 412, 'Changed meanwhile', 'Somebody changed this record after you read it. Look at it again, then decide.', undefined, {
-      current,
-    });
+    super(
+      'stale',
+      412,
+      'Changed meanwhile',
+      'Somebody changed this record after you read it. Look at it again, then decide.',
+      undefined,
+      {
+        current,
+      },
+    );
   }
 }
 
 /** 428: a change must say which version of the record it was made from. */
 export class PreconditionRequiredProblem extends Problem {
   constructor() {
-    super('precondition-required', 428, 'If-Match is needed', 'Send the ETag of the record that you read in the If-Match header.');
+    super(
+      'precondition-required',
+      428,
+      'If-Match is needed',
+      'Send the ETag of the record that you read in the If-Match header.',
+    );
   }
 }

@@ -15,7 +15,10 @@ export const keyedRequest = new AsyncLocalStorage<KeyedRequest>();
  * request with an Idempotency-Key it is stored with the work, so that a repeat after a lost connection or a crash gets
  * the same answer and writes nothing twice.
  */
-export async function inTransaction<T>(dataSource: DataSource, work: (manager: EntityManager) => Promise<T>): Promise<T> {
+export async function inTransaction<T>(
+  dataSource: DataSource,
+  work: (manager: EntityManager) => Promise<T>,
+): Promise<T> {
   return dataSource.transaction(async (manager) => {
     const answer = await work(manager);
     const request = keyedRequest.getStore();

@@ -7,7 +7,11 @@ export function validationPipe(): ValidationPipe {
     whitelist: true,
     forbidNonWhitelisted: true,
     transform: true,
-    exceptionFactory: (errors) => new InvalidProblem('Some fields cannot be taken; each is named below.', errors.flatMap((error) => flatten(error, ''))),
+    exceptionFactory: (errors) =>
+      new InvalidProblem(
+        'Some fields cannot be taken; each is named below.',
+        errors.flatMap((error) => flatten(error, '')),
+      ),
   });
 }
 

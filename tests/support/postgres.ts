@@ -25,7 +25,12 @@ export default async function setup(project: TestProject): Promise<() => Promise
   const folder = await mkdtemp(join(tmpdir(), 'linekeeper-tests-'));
   const server = given
     ? { url: given, stop: () => Promise.resolve() }
-    : await startEmbeddedDatabase(folder, ['fsync=off', 'synchronous_commit=off', 'full_page_writes=off', 'max_connections=200']);
+    : await startEmbeddedDatabase(folder, [
+        'fsync=off',
+        'synchronous_commit=off',
+        'full_page_writes=off',
+        'max_connections=200',
+      ]);
   const url = new URL(server.url);
   url.pathname = '/postgres';
   await runOn(url.href, `drop database if exists ${templateName} with (force)`, `create database ${templateName}`);

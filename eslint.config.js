@@ -1,0 +1,45 @@
+import svelte from 'eslint-plugin-svelte';
+import globals from 'globals';
+import tseslint from 'typescript-eslint';
+import svelteConfig from './client/svelte.config.js';
+
+export default tseslint.config(
+  {
+    ignores: [
+      'dist/',
+      'client/build/',
+      'client/.svelte-kit/',
+      'client/src/lib/api/openapi.d.ts',
+      'data/',
+      'tests/output/',
+    ],
+  },
+  ...tseslint.configs.strictTypeChecked,
+  ...svelte.configs.recommended,
+  {
+    languageOptions: {
+      parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname, extraFileExtensions: ['.svelte'] },
+    },
+    rules: {
+      // a class that only carries decorators is how Nest declares a module
+      '@typescript-eslint/no-extraneous-class': ['error', { allowWithDecorator: true }],
+      // numbers are what most of our sentences are about
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      // a database answers what the schema says; the parameter names the row
+      '@typescript-eslint/no-unnecessary-type-parameters': 'off',
+      'max-lines': ['error', { max: 400, skipBlankLines: false, skipComments: false }],
+    },
+  },
+  {
+    files: ['**/*.svelte', '**/*.svelte.ts'],
+    languageOptions: { globals: globals.browser, parserOptions: { parser: tseslint.parser, svelteConfig } },
+    // addresses are the API's record ids put through encodeURIComponent; the client always lives at the root
+    rules: { 'svelte/no-navigation-without-resolve': 'off' },
+  },
+  {
+    files: ['**/*.js', '**/*.cjs'],
+    extends: [tseslint.configs.disableTypeChecked],
+    languageOptions: { globals: globals.node },
+  },
+);

@@ -1,0 +1,69 @@
+import { spawn, spawnSync, type ChildProcess } from 'node:child_process';
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const program = fileURLToPath(new URL('../../dist/api/main.js', import.meta.url));
+
+/** The built service, run as a person runs it. */
+export interface Service {
+  readonly process: ChildProcess;
+  readonly url: string;
+  /** Everything it printed so far. */
+  output(): string;
+  /** Resolves with the exit code. */
+  readonly ended: Promise<number | null>;
+}
+
+/** Starts the built service and waits for the line that tells its address. Rejects with its output if it ends before. */
+export async function startService(environment: Record<string, string>, options: { program?: string; user?: number } = {}): Promise<Service> {
+  if (!existsSync(options.program ?? program)) throw new Error('build the service first: npm run build');
+  const child = spawn(process.execPath, [options.program ?? program], {
+    env: { PATH: process.env['PATH'], HOME: '/nonexistent', PORT: '0', SEED_DEMO: 'false', ...environment },
+    stdio: ['ignore', 'pipe', 'pipe'],
+    ...(options.user === undefined ? {} : { uid: options.user, gid: options.user }),
+  });
+  let printed = '';
+  const ended = new Promise<number | null>((resolve) => child.once('exit', resolve));
+  const url = await new Promise<string>((resolve, reject) => {
+    const listen = (chunk: Buffer): void => {
+      printed += chunk.toString();
+      const address = /http:\/\/\S+/.exec(printed)?.[0];
+      if (address) resolve(address);
+    };
+    child.stdout.on('data', listen);
+    child.stderr.on('data', listen);
+    child.once('exit', (code) => reject(new Error(`ended with ${code}: ${printed}`)));
+  });
+  return { process: child, url, output: () => printed, ended };
+}
+
+/** Process numbers of the PostgreSQL servers whose cluster was started for this folder. */
+export function serversIn(dataDir: string): number[] {
+  const file = `${dataDir}/postgres/postmaster.pid`;
+  if (!existsSync(file)) return [];
+  const pid = Number(readFileSync(file, 'utf8').split('\n')[0]);
+  return isRunning(pid) ? [pid] : [];
+}
+
+/** Whether a process runs (one that ended and waits for its parent does not). */
+export function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return !/\) Z /.test(readFileSync(`/proc/${pid}/stat`, 'utf8'));
+  } catch {
+    return false;
+  }
+}
+
+/** Every process below one, itself included, as the system lists them now. */
+export function familyOf(pid: number): number[] {
+  const parents = new Map<number, number>();
+  for (const entry of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
+    const stat = spawnSync('cat', [`/proc/${entry}/stat`], { encoding: 'utf8' }).stdout;
+    const parent = /\) \S (\d+)/.exec(stat)?.[1];
+    if (parent) parents.set(Number(entry), Number(parent));
+  }
+  const family = [pid];
+  for (const member of family) for (const [child, parent] of parents) if (parent === member && !family.includes(child)) family.push(child);
+  return family;
+}

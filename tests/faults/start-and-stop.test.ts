@@ -1,0 +1,147 @@
+import { chmodSync, cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { isRunning, serversIn, startService, type Service } from './service.ts';
+
+const isRoot = process.getuid?.() === 0;
+let folder: string;
+let running: Service[];
+
+const start = async (...given: Parameters<typeof startService>): Promise<Service> => {
+  const service = await startService(...given);
+  running.push(service);
+  return service;
+};
+
+const stop = async (service: Service): Promise<number | null> => {
+  service.process.kill('SIGTERM');
+  return service.ended;
+};
+
+const addSpecies = async (service: Service, scientificName: string): Promise<Response> =>
+  fetch(`${service.url}/api/v1/species`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ scientificName }),
+  });
+
+const speciesOf = async (service: Service): Promise<string[]> => {
+  const page = (await (await fetch(`${service.url}/api/v1/species`)).json()) as { items: { scientificName: string }[] };
+  return page.items.map((item) => item.scientificName);
+};
+
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'linekeeper-faults-'));
+  running = [];
+});
+
+afterEach(async () => {
+  for (const service of running) if (service.process.exitCode === null && service.process.signalCode === null) await stop(service);
+  for (const pid of serversIn(join(folder, 'data'))) process.kill(pid, 'SIGQUIT');
+  rmSync(folder, { recursive: true, force: true });
+});
+
+describe('the service on its own PostgreSQL', () => {
+  it('keeps what was written over a clean stop, and leaves no process', async () => {
+    const dataDir = join(folder, 'data');
+    const first = await start({ DATA_DIR: dataDir });
+    expect((await addSpecies(first, 'Epipedobates anthonyi')).status).toBe(201);
+    const servers = serversIn(dataDir);
+    expect(servers).toHaveLength(1);
+    expect(await stop(first)).toBe(0);
+    expect(servers.filter(isRunning)).toEqual([]);
+    const second = await start({ DATA_DIR: dataDir });
+    expect(await speciesOf(second)).toEqual(['Epipedobates anthonyi']);
+  });
+
+  it('takes its server over after the service alone was killed', async () => {
+    const dataDir = join(folder, 'data');
+    const first = await start({ DATA_DIR: dataDir });
+    await addSpecies(first, 'Epipedobates anthonyi');
+    const servers = serversIn(dataDir);
+    first.process.kill('SIGKILL');
+    await first.ended;
+    const second = await start({ DATA_DIR: dataDir });
+    expect(serversIn(dataDir)).toEqual(servers);
+    expect(await speciesOf(second)).toEqual(['Epipedobates anthonyi']);
+    expect(await stop(second)).toBe(0);
+    expect(servers.filter(isRunning)).toEqual([]);
+  });
+
+  it('recovers after everything was killed at once', async () => {
+    const dataDir = join(folder, 'data');
+    const first = await start({ DATA_DIR: dataDir });
+    await addSpecies(first, 'Epipedobates anthonyi');
+    const servers = serversIn(dataDir);
+    first.process.kill('SIGKILL');
+    for (const pid of servers) process.kill(pid, 'SIGKILL');
+    await first.ended;
+    const second = await start({ DATA_DIR: dataDir });
+    expect(await speciesOf(second)).toEqual(['Epipedobates anthonyi']);
+  });
+
+  it('starts over where its very first start was killed half way', async () => {
+    const dataDir = join(folder, 'data');
+    mkdirSync(join(dataDir, 'postgres-new', 'base'), { recursive: true });
+    writeFileSync(join(dataDir, 'postgres-new', 'PG_VERSION'), '18\n');
+    const service = await start({ DATA_DIR: dataDir });
+    expect(await speciesOf(service)).toEqual([]);
+  });
+
+  it('refuses to share its data with a second one, and says how to go on', async () => {
+    const dataDir = join(folder, 'data');
+    const first = await start({ DATA_DIR: dataDir });
+    await expect(startService({ DATA_DIR: dataDir })).rejects.toThrow(/already running.*DATA_DIR/s);
+    expect(await speciesOf(first)).toEqual([]);
+  });
+
+  it('says which setting is wrong, and ends', async () => {
+    await expect(startService({ DATA_DIR: join(folder, 'data'), PORT: 'many' })).rejects.toThrow(/ended with 1.*PORT/s);
+    await expect(startService({ DATABASE_URL: 'postgres://nobody@127.0.0.1:1/none' })).rejects.toThrow(/ended with 1.*DATABASE_URL/s);
+  });
+
+  it('says so where its port is taken, and leaves no server behind', async () => {
+    const first = await start({ DATA_DIR: join(folder, 'data') });
+    const other = join(folder, 'other');
+    await expect(startService({ DATA_DIR: other, PORT: new URL(first.url).port })).rejects.toThrow(/port is in use/);
+    expect(serversIn(other)).toEqual([]);
+  });
+
+  it('keeps its password to itself', async () => {
+    const service = await start({ DATA_DIR: join(folder, 'data') });
+    expect(service.output()).not.toMatch(/postgres:\/\/|password/);
+  });
+
+  it.runIf(isRoot)('works for root in a folder that only root may enter', async () => {
+    const house = join(folder, 'house');
+    layHouse(house);
+    chmodSync(folder, 0o700);
+    const service = await start({ DATA_DIR: join(house, 'data') }, { program: join(house, 'dist/api/main.js') });
+    expect((await addSpecies(service, 'Epipedobates anthonyi')).status).toBe(201);
+    expect(await stop(service)).toBe(0);
+    const again = await start({ DATA_DIR: join(house, 'data') }, { program: join(house, 'dist/api/main.js') });
+    expect(await speciesOf(again)).toEqual(['Epipedobates anthonyi']);
+  });
+
+  it.runIf(isRoot)('works for a plain user', async () => {
+    chmodSync(folder, 0o777);
+    const house = join(folder, 'house');
+    layHouse(house);
+    const nobody = 65534;
+    const service = await start({ DATA_DIR: join(folder, 'data') }, { program: join(house, 'dist/api/main.js'), user: nobody });
+    expect((await addSpecies(service, 'Epipedobates anthonyi')).status).toBe(201);
+    expect(await stop(service)).toBe(0);
+  });
+});
+
+/** A copy of the built house; packages are linked but for PostgreSQL, whose place decides who may run it. */
+function layHouse(house: string): void {
+  const root = fileURLToPath(new URL('../..', import.meta.url));
+  mkdirSync(house, { recursive: true });
+  cpSync(join(root, 'dist'), join(house, 'dist'), { recursive: true });
+  cpSync(join(root, 'package.json'), join(house, 'package.json'));
+  mkdirSync(join(house, 'client'));
+  symlinkSync(join(root, 'node_modules'), join(house, 'node_modules'));
+}
