@@ -4,11 +4,15 @@ import { TypeOrmModule } from '@nestjs/typeorm';
 import { ExchangeModule } from './exchange/exchange.module.ts';
 import { LineageModule } from './lineage/lineage.module.ts';
 import { ActingKeeperGuard } from './people/acting-keeper.ts';
+import { peopleEntities } from './people/people.entities.ts';
 import { PeopleModule } from './people/people.module.ts';
 import { dataSourceOptions } from './platform/data-source.ts';
 import { PlatformModule } from './platform/platform.module.ts';
-import { entities } from './register/entities.ts';
+import { registerEntities } from './register/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
+
+/** Every table that has an entity. */
+export const entities = [...peopleEntities, ...registerEntities];
 
 /** The rooms of the house, on a database. */
 @Module({})

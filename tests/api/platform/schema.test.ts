@@ -1,7 +1,8 @@
 import { DataSource } from 'typeorm';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { entities } from '../../../api/app.module.ts';
 import { dataSourceOptions } from '../../../api/platform/data-source.ts';
-import { entities } from '../../../api/register/entities.ts';
+
 import { createDatabase, type TestDatabase } from '../../support/database.ts';
 
 let database: TestDatabase;
