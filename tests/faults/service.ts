@@ -1,5 +1,5 @@
-import { spawn, spawnSync, type ChildProcess } from 'node:child_process';
-import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { spawn, type ChildProcess } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const program = fileURLToPath(new URL('../../dist/api/main.js', import.meta.url));
@@ -53,17 +53,4 @@ export function isRunning(pid: number): boolean {
   } catch {
     return false;
   }
-}
-
-/** Every process below one, itself included, as the system lists them now. */
-export function familyOf(pid: number): number[] {
-  const parents = new Map<number, number>();
-  for (const entry of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
-    const stat = spawnSync('cat', [`/proc/${entry}/stat`], { encoding: 'utf8' }).stdout;
-    const parent = /\) \S (\d+)/.exec(stat)?.[1];
-    if (parent) parents.set(Number(entry), Number(parent));
-  }
-  const family = [pid];
-  for (const member of family) for (const [child, parent] of parents) if (parent === member && !family.includes(child)) family.push(child);
-  return family;
 }

