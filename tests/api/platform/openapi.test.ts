@@ -41,7 +41,9 @@ const operations = (): [string, Operation][] =>
 
 describe('the description of the API', () => {
   it('gives the client its types; they are committed as they are generated', async () => {
-    const generated = astToString(await openapiTypes(JSON.parse(JSON.stringify(document)) as Parameters<typeof openapiTypes>[0]));
+    const generated = astToString(
+      await openapiTypes(JSON.parse(JSON.stringify(document)) as Parameters<typeof openapiTypes>[0]),
+    );
     const text = `/** Generated from the API by npm run client:types. */\n${generated}`;
     if (process.env['UPDATE_CLIENT_TYPES']) await writeFile(typesFile, text);
     expect(await readFile(typesFile, 'utf8')).toBe(text);
@@ -68,7 +70,9 @@ describe('the description of the API', () => {
   it('names the errors of every route that takes an id or a body', () => {
     const silent = operations().filter(([name, operation]) => {
       const codes = Object.keys(operation.responses);
-      return (name.includes('{id}') && !codes.includes('404')) || (/^(post|patch)/.test(name) && !codes.includes('422'));
+      return (
+        (name.includes('{id}') && !codes.includes('404')) || (/^(post|patch)/.test(name) && !codes.includes('422'))
+      );
     });
     expect(silent.map(([name]) => name)).toEqual([]);
   });
@@ -82,11 +86,16 @@ it('every body and query of a route is checked against a class', () => {
       if (typeof metatype !== 'function') continue;
       const prototype = metatype.prototype as Record<string, unknown>;
       for (const method of Object.getOwnPropertyNames(prototype).filter((name) => name !== 'constructor')) {
-        const parameters = (Reflect.getMetadata('__routeArguments__', metatype, method) ?? {}) as Record<string, { index: number; data?: unknown }>;
+        const parameters = (Reflect.getMetadata('__routeArguments__', metatype, method) ?? {}) as Record<
+          string,
+          { index: number; data?: unknown }
+        >;
         const types = (Reflect.getMetadata('design:paramtypes', prototype, method) ?? []) as unknown[];
         for (const [key, { index, data }] of Object.entries(parameters)) {
-          const isWhole = [RouteParamtypes.BODY, RouteParamtypes.QUERY].includes(Number(key.split(':')[0])) && data === undefined;
-          if (isWhole && [Object, Function, undefined].includes(types[index] as never)) unchecked.push(`${metatype.name}.${method}`);
+          const isWhole =
+            [RouteParamtypes.BODY, RouteParamtypes.QUERY].includes(Number(key.split(':')[0])) && data === undefined;
+          if (isWhole && [Object, Function, undefined].includes(types[index] as never))
+            unchecked.push(`${metatype.name}.${method}`);
         }
       }
     }

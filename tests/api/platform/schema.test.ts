@@ -26,7 +26,11 @@ describe('the schema', () => {
 
   it('can be taken down step by step and put up again', async () => {
     const tables = async (): Promise<string[]> =>
-      (await dataSource.query<{ name: string }[]>(`select tablename as name from pg_tables where schemaname = 'public' order by 1`)).map((row) => row.name);
+      (
+        await dataSource.query<{ name: string }[]>(
+          `select tablename as name from pg_tables where schemaname = 'public' order by 1`,
+        )
+      ).map((row) => row.name);
     const before = await tables();
     for (const _ of dataSource.migrations) await dataSource.undoLastMigration();
     expect(await tables()).toEqual(['migrations']);
