@@ -1,0 +1,86 @@
+import { SvelteMap } from 'svelte/reactivity';
+import { api } from '../api/client.ts';
+import { ProblemError } from '../api/problem.ts';
+import type { Figures, IndividualItem } from '../api/types.ts';
+
+export const densities = ['tight', 'close', 'airy'] as const;
+export type Density = (typeof densities)[number];
+
+export const columns = {
+  number: 'number',
+  code: 'code',
+  line: 'line',
+  species: 'species',
+  label: 'label',
+  traced: 'traced',
+  inbreeding: 'F',
+  hatched: 'hatched',
+  outOfWater: 'out of water',
+  status: 'status',
+  keeper: 'keeper',
+  marks: 'marks',
+} as const;
+export type Column = keyof typeof columns;
+export const columnNames = Object.keys(columns) as Column[];
+const usualColumns = columnNames.filter((name) => name !== 'outOfWater' && name !== 'status');
+const figureColumns: Column[] = ['label', 'traced', 'inbreeding', 'marks'];
+
+const storageKey = 'linekeeper.register-view';
+
+/** How the reader likes the register: density and columns, kept on this device; which animals are chosen; the figures shown. */
+export class RegisterView {
+  density = $state<Density>('close');
+  shown = $state<Column[]>(usualColumns);
+  readonly chosen = new SvelteMap<string, IndividualItem>();
+  readonly figures = new SvelteMap<string, Figures>();
+  figuresProblem = $state('');
+
+  constructor() {
+    try {
+      const kept = JSON.parse(localStorage.getItem(storageKey) ?? '{}') as { density?: unknown; shown?: unknown };
+      this.density = densities.find((density) => density === kept.density) ?? 'close';
+      if (Array.isArray(kept.shown))
+        this.shown = columnNames.filter((name) => (kept.shown as unknown[]).includes(name));
+    } catch {
+      // Closed or garbled storage: the usual view.
+    }
+  }
+
+  setDensity(density: Density): void {
+    this.density = density;
+    this.#keep();
+  }
+
+  /** Shows a column or hides it; number and code stay, since rows are told apart by them. */
+  toggleColumn(name: Column): void {
+    this.shown = columnNames.filter((other) => (other === name) !== this.shown.includes(other));
+    this.#keep();
+  }
+
+  toggleChosen(animal: IndividualItem): void {
+    if (!this.chosen.delete(animal.id)) this.chosen.set(animal.id, animal);
+  }
+
+  /** Asks for the figures of the rows that have none yet, at most 200 at a time. */
+  async readFigures(items: readonly IndividualItem[]): Promise<void> {
+    if (!this.shown.some((name) => figureColumns.includes(name))) return;
+    const wanted = items.map((item) => item.id);
+    if (wanted.length === 0) return;
+    try {
+      const answer = await api.ask<{ items: Figures[] }>('/lineage/figures', { individuals: wanted.slice(0, 200) });
+      for (const figures of answer.items) this.figures.set(figures.id, figures);
+      this.figuresProblem = '';
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      this.figuresProblem = error.detail;
+    }
+  }
+
+  #keep(): void {
+    try {
+      localStorage.setItem(storageKey, JSON.stringify({ density: this.density, shown: this.shown }));
+    } catch {
+      // Closed storage: the choice holds for this visit.
+    }
+  }
+}
