@@ -46,8 +46,11 @@ function joinClutches(pedigree: Pedigree): Int32Array {
   const joinParent = (clutch: number, parent: number): void => {
     if (parent < 0) return;
     const from = clutchOf[parent] as number;
-    if (from >= 0) return join(root, from, clutch);
-    if ((firstOfFounder[parent] as number) >= 0) return join(root, firstOfFounder[parent] as number, clutch);
+    const first = from >= 0 ? from : (firstOfFounder[parent] as number);
+    if (first >= 0) {
+      join(root, first, clutch);
+      return;
+    }
     firstOfFounder[parent] = clutch;
     const source = sourceOf[parent] as number;
     if (source < 0 || isNode[source] === 0) return;

@@ -1,5 +1,5 @@
 import { collectAncestry, type Ancestry } from './ancestry.ts';
-import type { Inbreeding } from './inbreeding.ts';
+import { inbreedingOf, type Inbreeding } from './inbreeding.ts';
 import { KinshipPasses, LANES } from './kinship-passes.ts';
 import type { Pedigree } from './pedigree.ts';
 
@@ -19,6 +19,10 @@ export function kinshipMatrix(pedigree: Pedigree, inbreeding: Inbreeding, indivi
   const passes = new KinshipPasses(pedigree, inbreeding, ancestry);
   const local = Int32Array.from(individuals, (individual) => ancestry.localOf[individual] as number);
   const rows = Int32Array.from(individuals.keys()).sort((a, b) => (local[a] as number) - (local[b] as number));
+  const selves = Float64Array.from(
+    individuals,
+    (individual) => 0.5 * (1 + inbreedingOf(pedigree, inbreeding, individual).expected),
+  );
   const clutchOfLocal = clutchesUpTo(ancestry);
   for (let first = 0; first < size; first += LANES) {
     const last = Math.min(first + LANES, size) - 1;
@@ -31,11 +35,12 @@ export function kinshipMatrix(pedigree: Pedigree, inbreeding: Inbreeding, indivi
     for (let row = 0; row <= last; row++) {
       const place = rows[row] as number;
       const from = (local[place] as number) * LANES;
-      for (let column = first; column <= last; column++) {
+      for (let column = Math.max(first, row); column <= last; column++) {
         const other = rows[column] as number;
-        const kinship = passes.values[from + column - first] as number;
-        matrix[place * size + other] = kinship;
-        if (row < first) matrix[other * size + place] = kinship;
+        // With itself from F, so that the diagonal and the coefficient never differ by a rounding.
+        const same = individuals[place] === individuals[other];
+        const kinship = same ? selves[place] : passes.values[from + column - first];
+        matrix[place * size + other] = matrix[other * size + place] = kinship as number;
       }
     }
   }

@@ -36,7 +36,8 @@ export function founderShares(pedigree: Pedigree, order: PedigreeOrder, individu
       share[parent] = (share[parent] as number) + weight * sum;
       missing -= weight;
     }
-    if (missing > ROUNDING) unknown.push({ kind: 'unknown parent', clutch: clutches[clutch] as number, share: missing * sum });
+    if (missing > ROUNDING)
+      unknown.push({ kind: 'unknown parent', clutch: clutches[clutch] as number, share: missing * sum });
   }
   const bySource = new Map<number, number>();
   const individuals: FounderShare[] = [];
