@@ -173,22 +173,22 @@ function restore(kept: Snapshot): void {
 }
 
 function guessPlaces(bands: Cell[][]): void {
-  const left = (cell: Cell) => Math.min(-8, ...(cell.item?.extents.map((extent) => extent.left) ?? []));
-  const right = (cell: Cell) => Math.max(8, ...(cell.item?.extents.map((extent) => extent.right) ?? []));
+  const left = (cell: Cell) => Math.min(-4, ...(cell.item?.extents.map((extent) => extent.left) ?? []));
+  const right = (cell: Cell) => Math.max(4, ...(cell.item?.extents.map((extent) => extent.right) ?? []));
   for (const band of bands) {
     let x = 0;
     for (const cell of band) {
       cell.x = x - left(cell);
-      x = cell.x + right(cell) + measures.gap;
+      x = cell.x + right(cell) + measures.laneGap;
     }
     for (const cell of band) cell.x -= x / 2;
   }
-  for (let round = 0; round < 24; round++) {
+  for (let round = 0; round < 40; round++) {
     for (const band of round % 2 === 0 ? [...bands].reverse() : bands) {
       const wished = band.map((cell) => drawn(cell));
       const distances = band.map((cell, index) => {
         const next = band[index + 1];
-        return next ? right(cell) - left(next) + measures.gap : 0;
+        return next ? right(cell) - left(next) + measures.laneGap : 0;
       });
       separate(wished, distances).forEach((x, index) => {
         const cell = band[index];

@@ -127,8 +127,8 @@ export function linkItems(
 }
 
 function laneBetween(key: string, upper: Item, lower: Item, width: number): Item | null {
-  const top = upper.y + measures.below + 16;
-  const bottom = lower.y - measures.drop - 34;
+  const top = upper.y + measures.below + measures.turn;
+  const bottom = lower.y - measures.drop - measures.turn;
   if (bottom - top < 24) return null;
   const extents = [{ left: -width / 2, right: width / 2, top, bottom }];
   return { key: `lane ${key}`, members: [], clutch: null, source: null, y: top, extents, x: 0 };

@@ -26,6 +26,10 @@ export const measures = {
   band: 44,
   /** Free space between two things side by side. */
   gap: 9,
+  /** The same between two long streams. */
+  laneGap: 4,
+  /** Height in which a long stream turns from the animal into its lane, and from the lane to the egg. */
+  turn: 46,
   ruler: 52,
   top: 14,
   right: 18,
