@@ -1,5 +1,5 @@
 import { applyDecorators } from '@nestjs/common';
-import { ApiProperty, ApiExtraModels, ApiResponse, getSchemaPath } from '@nestjs/swagger';
+import { ApiExtraModels, ApiHeader, ApiProperty, ApiResponse, getSchemaPath } from '@nestjs/swagger';
 
 /** One thing that is wrong, as a problem document names it. */
 export class ProblemErrorView {
@@ -62,4 +62,9 @@ export function ApiProblems(...statuses: ProblemStatus[]): MethodDecorator {
       }),
     ),
   );
+}
+
+/** Describes the If-Match header of a change. */
+export function ApiIfMatch(): MethodDecorator {
+  return ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there.' });
 }

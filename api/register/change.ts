@@ -1,0 +1,67 @@
+import type { EntityManager, EntityTarget, FindOptionsWhere, UpdateQueryBuilder } from 'typeorm';
+import { isMatch, type VersionMatch } from '../platform/etag.ts';
+import { isId } from '../platform/ids.ts';
+import { ConflictProblem, NotFoundProblem, StaleProblem } from '../platform/problem.ts';
+import type { WithdrawableRecord } from './record.ts';
+
+/** A kind of record as the change functions need to know it. */
+export interface Kind<Entity extends WithdrawableRecord, View extends { readonly version: number } = { readonly version: number }> {
+  /** A word of the trade: "animal", "clutch". */
+  readonly word: string;
+  readonly entity: EntityTarget<Entity>;
+  /** The record as it goes out; null where there is none. */
+  readonly find: (manager: EntityManager, id: string) => Promise<View | null>;
+}
+
+/**
+ * Locks a record for a change and compares its version with those the change was made from.
+ * Errors: 404 where there is none, 412 with the record as it is now where the version is another.
+ */
+export async function lockForChange<Entity extends WithdrawableRecord>(
+  manager: EntityManager,
+  kind: Kind<Entity>,
+  id: string,
+  match: VersionMatch,
+): Promise<Entity> {
+  const where = { id } as FindOptionsWhere<Entity>;
+  const record = isId(id) ? await manager.findOne(kind.entity, { where, lock: { mode: 'pessimistic_write' } }) : null;
+  if (!record) throw new NotFoundProblem(kind.word, id);
+  if (!isMatch(match, record.version)) throw new StaleProblem(await kind.find(manager, id));
+  return record;
+}
+
+/** As `lockForChange`, and refuses with 409 to change what was withdrawn. */
+export async function lockStanding<Entity extends WithdrawableRecord>(
+  manager: EntityManager,
+  kind: Kind<Entity>,
+  id: string,
+  match: VersionMatch,
+): Promise<Entity> {
+  const record = await lockForChange(manager, kind, id, match);
+  if (record.withdrawnAt !== null) throw new ConflictProblem(`This ${kind.word} was withdrawn. Restore it before you change it.`);
+  return record;
+}
+
+type Patch<Entity extends WithdrawableRecord> = Parameters<UpdateQueryBuilder<Entity>['set']>[0];
+
+/**
+ * Writes a change of a record that was locked before. The version stands in the condition as well, so that a change of a
+ * record that somebody else changed can never be written, whatever the caller forgot.
+ */
+export async function writeChange<Entity extends WithdrawableRecord>(
+  manager: EntityManager,
+  kind: Kind<Entity>,
+  record: Entity,
+  patch: Patch<Entity>,
+): Promise<void> {
+  const where = { id: record.id, version: record.version } as FindOptionsWhere<Entity>;
+  const result = await manager.update(kind.entity, where, { ...patch, updatedAt: new Date() } as never);
+  if (result.affected !== 1) throw new StaleProblem(await kind.find(manager, record.id));
+}
+
+/** The fields of a request that were sent, so that those left out stay as they are. */
+export function sentFields<Request extends object, Field extends keyof Request>(request: Request, fields: readonly Field[]): Partial<Pick<Request, Field>> {
+  const sent: Partial<Pick<Request, Field>> = {};
+  for (const field of fields) if (request[field] !== undefined) sent[field] = request[field];
+  return sent;
+}

@@ -1,0 +1,61 @@
+import { Check, Column, Entity, ForeignKey, Index, Unique } from 'typeorm';
+import { Keeper } from '../../people/keeper.entity.ts';
+import { Pairing } from '../pairings/pairing.entity.ts';
+import { WithdrawableRecord, dateBoundsRule } from '../record.ts';
+
+/** One laying of eggs. */
+@Entity('clutch')
+@Check('clutch_code_length', 'length(code) between 1 and 40')
+@Check('clutch_eggs', 'eggs between 0 and 10000')
+@Check('clutch_fertile', 'fertile between 0 and eggs')
+@Check('clutch_hatched', 'hatched between 0 and 10000 and hatched <= eggs and hatched <= fertile')
+@Check('clutch_out_of_water', 'out_of_water between 0 and 10000 and out_of_water <= hatched')
+@Check('clutch_tier_positive', 'tier >= 0')
+@Check('clutch_laid_bounds', dateBoundsRule('laid'))
+@Unique('clutch_at_tier', ['id', 'tier'])
+@Index('clutch_code_unique', { synchronize: false })
+@Index('clutch_pairing_index', ['pairingId'])
+@Index('clutch_laid_index', ['laidEarliest', 'laidLatest', 'id'])
+export class Clutch extends WithdrawableRecord {
+  @Column({ name: 'keeper_id', type: 'uuid' })
+  @ForeignKey(() => Keeper, { name: 'clutch_keeper' })
+  keeperId: string;
+
+  @Column({ name: 'pairing_id', type: 'uuid', nullable: true })
+  @ForeignKey(() => Pairing, { name: 'clutch_pairing' })
+  pairingId: string | null;
+
+  @Column({ type: 'text', nullable: true })
+  code: string | null;
+
+  @Column({ type: 'text', nullable: true })
+  laid: string | null;
+
+  @Column({ name: 'laid_earliest', type: 'date', nullable: true })
+  laidEarliest: string | null;
+
+  @Column({ name: 'laid_latest', type: 'date', nullable: true })
+  laidLatest: string | null;
+
+  @Column({ type: 'integer', nullable: true })
+  eggs: number | null;
+
+  @Column({ type: 'integer', nullable: true })
+  fertile: number | null;
+
+  @Column({ type: 'integer', nullable: true })
+  hatched: number | null;
+
+  @Column({ name: 'out_of_water', type: 'integer', nullable: true })
+  outOfWater: number | null;
+
+  @Column({ type: 'text', nullable: true })
+  site: string | null;
+
+  @Column({ type: 'text', nullable: true })
+  notes: string | null;
+
+  /** Rank in time: above every parent's, below every young's. */
+  @Column({ type: 'integer', default: 1 })
+  tier: number;
+}

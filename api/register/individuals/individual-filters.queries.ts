@@ -1,0 +1,88 @@
+import type { EntityManager } from 'typeorm';
+import { parseRegistryNumber } from '../../../shared/registry-number.ts';
+import { isId } from '../../platform/ids.ts';
+import { InvalidProblem } from '../../platform/problem.ts';
+import { Conditions, likePattern } from '../keyset.ts';
+import type { IndividualQuery } from './individual.dto.ts';
+
+const longestNumber = 12;
+const mostWords = 6;
+
+/**
+ * The conditions of a list of animals (`i` is the table individual). Names are looked up first, since lines, species and
+ * keepers are few, so that the big table is only asked for ids: individual_line_index, individual_species_index,
+ * individual_keeper_index, individual_code_index, individual_code_trigram, individual_number_unique.
+ * 422 where `number` is no registry number.
+ */
+export async function individualConditions(manager: EntityManager, query: IndividualQuery): Promise<Conditions> {
+  const conditions = new Conditions();
+  conditions.add('i.withdrawn_at is null');
+  if (query.code !== undefined) conditions.add(`lower(i.code) = lower(${conditions.bind(query.code)})`);
+  if (query.number !== undefined) conditions.add(`i.number = ${conditions.bind(serialOf(query.number))}`);
+  if (query.lineId !== undefined) addIds(conditions, 'i.line_id', [query.lineId]);
+  if (query.line !== undefined) addIds(conditions, 'i.line_id', await idsByName(manager, 'line', ['name'], query.line));
+  if (query.species !== undefined)
+    addIds(conditions, 'i.species_id', await idsByName(manager, 'species', ['scientific_name', 'common_name'], query.species));
+  if (query.keeper !== undefined) addIds(conditions, 'i.keeper_id', await idsByName(manager, 'keeper', ['name'], query.keeper));
+  if (query.sourceId !== undefined) addIds(conditions, 'i.source_id', [query.sourceId]);
+  if (query.sex !== undefined) conditions.add(`i.sex = ${conditions.bind(query.sex)}`);
+  if (query.status !== undefined) conditions.add(`i.status = ${conditions.bind(query.status)}`);
+  if (query.hatchedFrom !== undefined) conditions.add(`i.hatched_latest >= ${conditions.bind(`${query.hatchedFrom}-01-01`)}::date`);
+  if (query.hatchedTo !== undefined) conditions.add(`i.hatched_earliest <= ${conditions.bind(`${query.hatchedTo}-12-31`)}::date`);
+  for (const word of (query.q ?? '').split(/\s+/).filter((part) => part !== '').slice(0, mostWords)) await addWord(manager, conditions, word);
+  return conditions;
+}
+
+function serialOf(text: string): number {
+  const serial = parseRegistryNumber(text);
+  if (serial !== null) return serial;
+  const detail = `${text} is no registry number: its digits and its check character do not fit. Read it again.`;
+  throw new InvalidProblem(detail, [{ pointer: '/number', detail }]);
+}
+
+/** One id as an equation, so that an index on (that column, number) also gives the order. */
+function addIds(conditions: Conditions, column: string, ids: readonly string[]): void {
+  const [only] = ids;
+  if (only === undefined) conditions.add('false');
+  else if (ids.length === 1) conditions.add(`${column} = ${conditions.bind(only)}`);
+  else conditions.add(`${column} = any(${conditions.bind(ids)}::uuid[])`);
+}
+
+async function idsByName(manager: EntityManager, table: 'line' | 'species' | 'keeper', columns: readonly string[], name: string): Promise<string[]> {
+  if (isId(name)) return [name];
+  const test = columns.map((column) => `lower(${column}) = lower($1)`).join(' or ');
+  return (await manager.query<{ id: string }[]>(`select id from ${table} where ${test}`, [name])).map((row) => row.id);
+}
+
+/** A word of the search box: the beginning of a number, or any part of the code, the line, the species or the keeper. */
+async function addWord(manager: EntityManager, conditions: Conditions, word: string): Promise<void> {
+  const pattern = likePattern(word);
+  const named = await manager.query<{ table: string; id: string }[]>(
+    `select 'line_id' as table, id from line where lower(name) like $1
+     union all select 'species_id', id from species where lower(scientific_name) like $1 or lower(common_name) like $1
+     union all select 'keeper_id', id from keeper where lower(name) like $1`,
+    [pattern],
+  );
+  const choices = [`lower(i.code) like ${conditions.bind(pattern)}`, ...numberChoices(conditions, word)];
+  for (const column of ['line_id', 'species_id', 'keeper_id']) {
+    const ids = named.filter((row) => row.table === column).map((row) => row.id);
+    if (ids.length > 0) choices.push(`i.${column} = any(${conditions.bind(ids)}::uuid[])`);
+  }
+  conditions.add(`(${choices.join(' or ')})`);
+}
+
+/** A prefix of a number is a few ranges of it: 107 is 107, 1070 to 1079, 10700 to 10799 and so on. */
+function numberChoices(conditions: Conditions, word: string): string[] {
+  const choices: string[] = [];
+  const whole = parseRegistryNumber(word);
+  if (whole !== null) choices.push(`i.number = ${conditions.bind(whole)}`);
+  const digits = /^([1-9]\d*)(-?)$/.exec(word);
+  if (!digits?.[1] || digits[1].length > longestNumber) return choices;
+  const prefix = Number(digits[1]);
+  const widest = digits[2] === '-' ? 0 : longestNumber - digits[1].length;
+  for (let power = 0; power <= widest; power++) {
+    const width = 10 ** power;
+    choices.push(`i.number between ${conditions.bind(prefix * width)} and ${conditions.bind((prefix + 1) * width - 1)}`);
+  }
+  return choices;
+}

@@ -1,0 +1,74 @@
+import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
+import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
+import { DataSource } from 'typeorm';
+import { ActingKeeper, type Acting } from '../../people/acting-keeper.ts';
+import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
+import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
+import { ApiPage, type Page } from '../../platform/paging.ts';
+import { WithdrawalRequest } from '../withdrawal.dto.ts';
+import { WithdrawalService } from '../withdrawal.service.ts';
+import { NewIndividualRequest, IndividualChangeRequest, IndividualQuery } from './individual.dto.ts';
+import { listIndividuals } from './individual-list.queries.ts';
+import { IndividualsService, individualKind } from './individuals.service.ts';
+import { IndividualItemView, IndividualView } from './individual.view.ts';
+
+@ApiTags('individuals')
+@Controller('individuals')
+export class IndividualsController {
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(IndividualsService) private readonly individuals: IndividualsService,
+    @Inject(WithdrawalService) private readonly withdrawals: WithdrawalService,
+  ) {}
+
+  @Get()
+  @ApiOperation({ summary: 'Animals' })
+  @ApiPage(IndividualItemView)
+  @ApiProblems(422)
+  listIndividuals(@Query() query: IndividualQuery): Promise<Page<IndividualItemView>> {
+    return listIndividuals(this.dataSource.manager, query);
+  }
+
+  @Get(':id')
+  @ApiOperation({ summary: 'One animal, whole' })
+  @ApiOkResponse({ type: IndividualView })
+  @ApiProblems(404)
+  getIndividual(@Param('id') id: string): Promise<IndividualView> {
+    return this.individuals.get(id);
+  }
+
+  @Post()
+  @ApiOperation({ summary: 'Add an animal' })
+  @ApiCreatedResponse({ type: IndividualView })
+  @ApiProblems(400, 409, 422)
+  addIndividual(@ActingKeeper() keeper: Acting, @Body() request: NewIndividualRequest): Promise<IndividualView> {
+    return this.individuals.add(keeper, request);
+  }
+
+  @Patch(':id')
+  @ApiOperation({ summary: 'Change an animal' })
+  @ApiIfMatch()
+  @ApiOkResponse({ type: IndividualView })
+  @ApiProblems(400, 404, 409, 412, 422, 428)
+  changeIndividual(@Param('id') id: string, @IfMatch() match: VersionMatch, @Body() request: IndividualChangeRequest): Promise<IndividualView> {
+    return this.individuals.change(id, match, request);
+  }
+
+  @Post(':id/withdrawal')
+  @ApiOperation({ summary: 'Withdraw an animal that is no parent of a standing clutch' })
+  @ApiIfMatch()
+  @ApiCreatedResponse({ type: IndividualView })
+  @ApiProblems(400, 404, 409, 412, 422, 428)
+  withdrawIndividual(@Param('id') id: string, @IfMatch() match: VersionMatch, @Body() request: WithdrawalRequest): Promise<IndividualView> {
+    return this.withdrawals.withdraw(individualKind, id, match, request.reason);
+  }
+
+  @Delete(':id/withdrawal')
+  @ApiOperation({ summary: 'Restore a withdrawn animal' })
+  @ApiIfMatch()
+  @ApiOkResponse({ type: IndividualView })
+  @ApiProblems(404, 409, 412, 428)
+  restoreIndividual(@Param('id') id: string, @IfMatch() match: VersionMatch): Promise<IndividualView> {
+    return this.withdrawals.restore(individualKind, id, match);
+  }
+}

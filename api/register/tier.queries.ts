@@ -1,0 +1,73 @@
+import type { EntityManager } from 'typeorm';
+import { formatRegistryNumber } from '../../shared/registry-number.ts';
+import { clutchTitle } from './titles.ts';
+
+export type NodeKind = 'individual' | 'clutch';
+
+/** A node of the lineage that ranks in time. */
+export interface Node {
+  readonly kind: NodeKind;
+  readonly id: string;
+}
+
+interface LinkRow {
+  readonly parent: string;
+  readonly child: string;
+  readonly tier: number;
+}
+
+/** A step down: the child, and the rank that it has now. */
+export interface Link {
+  readonly parent: Node;
+  readonly child: Node;
+  readonly tier: number;
+}
+
+/** Ranks of animals or clutches (primary keys). */
+export async function tiersOf(manager: EntityManager, kind: NodeKind, ids: readonly string[]): Promise<{ id: string; tier: number }[]> {
+  return manager.query<{ id: string; tier: number }[]>(`select id, tier from ${kind} where id = any($1)`, [ids]);
+}
+
+/** Clutches that these animals may be parents of, withdrawn ones too (clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index). */
+export async function linksBelowIndividuals(manager: EntityManager, ids: readonly string[]): Promise<Link[]> {
+  if (ids.length === 0) return [];
+  const rows = await manager.query<LinkRow[]>(
+    `select individual_id as parent, clutch_id as child, clutch_tier as tier from clutch_candidate where individual_id = any($1)
+     union select a_id, clutch_id, clutch_tier from clutch_pair where a_id = any($1)
+     union select b_id, clutch_id, clutch_tier from clutch_pair where b_id = any($1)`,
+    [ids],
+  );
+  return rows.map((row) => link('individual', 'clutch', row));
+}
+
+/** Animals that came from these clutches, withdrawn ones too (individual_clutch_index). */
+export async function linksBelowClutches(manager: EntityManager, ids: readonly string[]): Promise<Link[]> {
+  if (ids.length === 0) return [];
+  const rows = await manager.query<LinkRow[]>(
+    'select clutch_id as parent, id as child, tier from individual where clutch_id = any($1)',
+    [ids],
+  );
+  return rows.map((row) => link('clutch', 'individual', row));
+}
+
+function link(parent: NodeKind, child: NodeKind, row: LinkRow): Link {
+  return { parent: { kind: parent, id: row.parent }, child: { kind: child, id: row.child }, tier: row.tier };
+}
+
+/** Gives animals or clutches a rank. It is bookkeeping and no change of the record: versions stay. */
+export async function raise(manager: EntityManager, kind: NodeKind, ids: readonly string[], tier: number): Promise<void> {
+  if (ids.length > 0) await manager.query(`update ${kind} set tier = $2 where id = any($1) and tier < $2`, [ids, tier]);
+}
+
+/** Names of nodes in their order: registry number and code of an animal, title of a clutch. */
+export async function nameNodes(manager: EntityManager, nodes: readonly Node[]): Promise<string[]> {
+  const rows = await manager.query<{ id: string; number: string | null; code: string | null; laid: string | null }[]>(
+    `select id, number::text, code, null as laid from individual where id = any($1)
+     union all select id, null, code, laid from clutch where id = any($1)`,
+    [nodes.map((node) => node.id)],
+  );
+  const names = new Map(
+    rows.map((row) => [row.id, row.number === null ? clutchTitle(row) : `${formatRegistryNumber(row.number)}${row.code === null ? '' : ` ${row.code}`}`]),
+  );
+  return nodes.map((node) => names.get(node.id) ?? node.id);
+}

@@ -1,0 +1,92 @@
+import type { EntityManager } from 'typeorm';
+import { formatRegistryNumber } from '../../shared/registry-number.ts';
+import type { SourceKind } from '../../shared/vocabulary.ts';
+import { clutchTitle, sourceTitle } from './titles.ts';
+
+/** A record that stands in the way, as a problem document names it. */
+export interface Dependant {
+  readonly kind: 'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch';
+  readonly id: string;
+  readonly name: string;
+}
+
+interface DependantRow {
+  readonly kind: Dependant['kind'];
+  readonly id: string;
+  readonly name: string | null;
+  readonly code: string | null;
+  readonly date: string | null;
+}
+
+/** At most this many are named; the first ones are enough to know what to do. */
+const named = 20;
+
+const individual = (where: string): string =>
+  `(select 'individual' as kind, i.id, i.number::text as name, i.code, null as date from individual i where i.withdrawn_at is null and ${where} limit ${named})`;
+const clutch = (where: string): string =>
+  `(select 'clutch' as kind, c.id, null as name, c.code, c.laid as date from clutch c where c.withdrawn_at is null and ${where} limit ${named})`;
+const line = (where: string): string =>
+  `(select 'line' as kind, l.id, l.name, null as code, null as date from line l where l.withdrawn_at is null and ${where} limit ${named})`;
+
+const parentOf = (parent: string): string =>
+  `c.id in (select clutch_id from clutch_candidate where individual_id = ${parent}
+     union select clutch_id from clutch_pair where a_id = ${parent} union select clutch_id from clutch_pair where b_id = ${parent})`;
+
+/**
+ * What needs a record of each kind. Indexes: individual_species_index, individual_line_index, individual_source_index,
+ * individual_clutch_index, clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index, clutch_pairing_index.
+ */
+const above: Record<string, readonly string[]> = {
+  species: [line('l.species_id = $1'), individual('i.species_id = $1')],
+  line: [individual('i.line_id = $1')],
+  source: [individual('i.source_id = $1')],
+  clutch: [individual('i.clutch_id = $1')],
+  animal: [clutch(parentOf('$1'))],
+  pairing: [clutch('c.pairing_id = $1')],
+};
+
+/** What a record of each kind needs, if it is withdrawn (primary keys, clutch_candidate_once, clutch_pair_once). */
+const beneath: Record<string, readonly string[]> = {
+  line: [withdrawn('species', 'scientific_name', 'r.id = (select species_id from line where id = $1)')],
+  animal: [
+    withdrawn('species', 'scientific_name', 'r.id = (select species_id from individual where id = $1)'),
+    withdrawn('line', 'name', 'r.id = (select line_id from individual where id = $1)'),
+    `(select 'source' as kind, r.id, r.kind as name, r.code, r.date from source r
+       where r.withdrawn_at is not null and r.id = (select source_id from individual where id = $1))`,
+    `(select 'clutch' as kind, r.id, null as name, r.code, r.laid as date from clutch r
+       where r.withdrawn_at is not null and r.id = (select clutch_id from individual where id = $1))`,
+  ],
+  clutch: [
+    withdrawn('pairing', 'name', 'r.id = (select pairing_id from clutch where id = $1)'),
+    `(select 'individual' as kind, r.id, r.number::text as name, r.code, null as date from individual r where r.withdrawn_at is not null
+       and r.id in (select individual_id from clutch_candidate where clutch_id = $1
+         union select a_id from clutch_pair where clutch_id = $1 union select b_id from clutch_pair where clutch_id = $1) limit ${named})`,
+  ],
+};
+
+function withdrawn(table: 'species' | 'line' | 'pairing', name: string, where: string): string {
+  return `(select '${table}' as kind, r.id, r.${name} as name, null as code, null as date from ${table} r where r.withdrawn_at is not null and ${where})`;
+}
+
+/** The standing records that need this one; the first twenty. */
+export async function dependantsOf(manager: EntityManager, word: string, id: string): Promise<Dependant[]> {
+  return ask(manager, above[word] ?? [], id);
+}
+
+/** The withdrawn records that this one needs. */
+export async function missingBeneath(manager: EntityManager, word: string, id: string): Promise<Dependant[]> {
+  return ask(manager, beneath[word] ?? [], id);
+}
+
+async function ask(manager: EntityManager, questions: readonly string[], id: string): Promise<Dependant[]> {
+  if (questions.length === 0) return [];
+  const rows = await manager.query<DependantRow[]>(`${questions.join(' union all ')} limit ${named}`, [id]);
+  return rows.map((row) => ({ kind: row.kind, id: row.id, name: nameOf(row) }));
+}
+
+function nameOf(row: DependantRow): string {
+  if (row.kind === 'individual') return [formatRegistryNumber(row.name ?? ''), row.code].filter((part) => part !== null).join(' ');
+  if (row.kind === 'clutch') return clutchTitle({ laid: row.date, code: row.code });
+  if (row.kind === 'source') return sourceTitle({ kind: (row.name ?? 'unknown') as SourceKind, date: row.date });
+  return row.name ?? '';
+}
