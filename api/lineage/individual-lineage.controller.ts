@@ -1,0 +1,43 @@
+import { Controller, Get, Inject, Param, Query } from '@nestjs/common';
+import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
+import { ApiProblems } from '../platform/api-problems.ts';
+import { IndividualLineageService } from './individual-lineage.service.ts';
+import { LineageView } from './lineage.view.ts';
+import { PedigreeChartService } from './pedigree-chart.service.ts';
+import { PedigreeQuery } from './pedigree.dto.ts';
+import { PedigreeView } from './pedigree.view.ts';
+
+@ApiTags('lineage')
+@Controller('individuals/:id')
+export class IndividualLineageController {
+  constructor(
+    @Inject(IndividualLineageService) private readonly lineage: IndividualLineageService,
+    @Inject(PedigreeChartService) private readonly charts: PedigreeChartService,
+  ) {}
+
+  @Get('lineage')
+  @ApiOperation({
+    summary: 'Inbreeding, depth, label and genome shares of one animal',
+    description:
+      'Counts only what the register knows: read F together with the depth. Founders count as unrelated unless their source states a base kinship. A withdrawn animal answers too.',
+  })
+  @ApiParam({ name: 'id', description: 'Id or registry number of the animal.' })
+  @ApiOkResponse({ type: LineageView })
+  @ApiProblems(404)
+  getLineage(@Param('id') id: string): Promise<LineageView> {
+    return this.lineage.get(id);
+  }
+
+  @Get('pedigree')
+  @ApiOperation({
+    summary: 'The ancestors of one animal as a graph',
+    description:
+      'Individuals, clutches and sources as nodes, each once, in the order of their ids; edges point down in time. At most 5 000 nodes and 20 000 edges: a chart that would be larger ends earlier and says `truncated`.',
+  })
+  @ApiParam({ name: 'id', description: 'Id or registry number of the animal.' })
+  @ApiOkResponse({ type: PedigreeView })
+  @ApiProblems(404, 422)
+  getPedigree(@Param('id') id: string, @Query() query: PedigreeQuery): Promise<PedigreeView> {
+    return this.charts.get(id, query.generations);
+  }
+}

@@ -1,0 +1,127 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { NotFoundProblem } from '../platform/problem.ts';
+import { auditLabel } from '../provenance/flags.ts';
+import { standingOfSource, weakestStanding } from '../provenance/standing.ts';
+import { completenessIndex } from './kernel/completeness.ts';
+import { labelEvidenceOf, toFindings, type LabelEvidence, type Origin } from './label-evidence.ts';
+import type { LineageSnapshot } from './lineage-snapshot.ts';
+import type { InbreedingView, LabelView, LineageView, ShareView } from './lineage.view.ts';
+import type { Pair } from './genome-flow.ts';
+import { RecordNames, WantedNames } from './record-names.ts';
+import { Snapshots } from './snapshots.service.ts';
+
+/** Most candidate pairs that an answer lists. */
+const PAIRS_MOST = 50;
+/** Over how many generations completeness is told: beyond five an ancestor carries less than a thirtieth. */
+const COMPLETENESS_GENERATIONS = 5;
+
+/** Answers what the lineage says about one animal. */
+@Injectable()
+export class IndividualLineageService {
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(Snapshots) private readonly snapshots: Snapshots,
+  ) {}
+
+  /**
+   * Inbreeding with its range, depth, label and shares of one animal, withdrawn ones too.
+   *
+   * @throws NotFoundProblem if there is no such animal
+   */
+  async get(id: string): Promise<LineageView> {
+    const snapshot = await this.snapshots.current();
+    const individual = snapshot.find(id);
+    if (individual < 0) throw new NotFoundProblem('animal', id);
+    const evidence = labelEvidenceOf(snapshot, individual);
+    const pairs = likeliest(snapshot.pairsOf(individual));
+    const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs));
+    const { depth, fullDepth, generationEquivalents } = snapshot.depth;
+    return {
+      inbreeding: inbreedingView(snapshot, individual, pairs, names),
+      depth: depth[individual] ?? 0,
+      fullDepth: fullDepth[individual] ?? 0,
+      generationEquivalents: generationEquivalents[individual] ?? 0,
+      completeness: {
+        generations: COMPLETENESS_GENERATIONS,
+        index: completenessIndex(
+          snapshot.graph.pedigree,
+          snapshot.inbreeding.order,
+          individual,
+          COMPLETENESS_GENERATIONS,
+        ),
+      },
+      filialGeneration: snapshot.filialGenerationOf(individual),
+      meanKinship: snapshot.meanKinshipOf(individual),
+      label: labelView(snapshot, evidence, names),
+      shares: evidence.origins.map((origin) => shareView(snapshot, origin, names)),
+      current: true,
+      asOf: snapshot.asOf,
+    };
+  }
+}
+
+function likeliest(pairs: readonly Pair[]): Pair[] {
+  return [...pairs].sort((one, other) => other.probability - one.probability).slice(0, PAIRS_MOST);
+}
+
+function wantedBy(evidence: LabelEvidence, pairs: readonly Pair[]): WantedNames {
+  const wanted = new WantedNames();
+  wanted.addEvidence(evidence);
+  for (const { a, b } of pairs) for (const parent of [a, b]) if (parent >= 0) wanted.individuals.add(parent);
+  for (const origin of evidence.origins)
+    if (origin.kind === 'source') wanted.sources.add(origin.source);
+    else if (origin.kind === 'founder') wanted.individuals.add(origin.individual);
+    else wanted.clutches.add(origin.clutch);
+  return wanted;
+}
+
+function inbreedingView(
+  snapshot: LineageSnapshot,
+  individual: number,
+  pairs: readonly Pair[],
+  names: RecordNames,
+): InbreedingView {
+  const kinships = snapshot.kinshipsOfPairs(pairs);
+  return {
+    ...snapshot.inbreedingFigureOf(individual),
+    pairs: pairs.map(({ a, b, probability }, place) => ({
+      a: names.ref(a),
+      b: names.ref(b),
+      probability,
+      kinship: kinships[place] ?? 0,
+    })),
+  };
+}
+
+function labelView(snapshot: LineageSnapshot, evidence: LabelEvidence, names: RecordNames): LabelView {
+  return {
+    name: evidence.label?.name ?? null,
+    kind: evidence.label?.kind ?? null,
+    standing: weakestStanding(evidence.standings),
+    shares: [...evidence.standings],
+    tracedShare: evidence.tracedShare,
+    otherLabels: evidence.otherLabels.map(({ label, share }) => ({ label, share })),
+    flags: auditLabel(toFindings(snapshot, evidence, names)).map((flag) => ({ ...flag, records: [...flag.records] })),
+  };
+}
+
+function shareView({ graph }: LineageSnapshot, origin: Origin, names: RecordNames): ShareView {
+  const { share } = origin;
+  switch (origin.kind) {
+    case 'source': {
+      const { id, labelAsReceived } = graph.sources[origin.source] ?? { id: '', labelAsReceived: null };
+      const standing = standingOfSource({ labelAsReceived });
+      return { source: { id, title: names.sourceTitle(origin.source), standing, label: labelAsReceived }, share };
+    }
+    case 'founder': {
+      const founder = names.ref(origin.individual);
+      return founder ? { founder, share } : { share };
+    }
+    case 'unknown-parent':
+      return {
+        unknownParentOf: { id: graph.clutchIds[origin.clutch] ?? '', title: names.clutchTitle(origin.clutch) },
+        share,
+      };
+  }
+}

@@ -1,0 +1,24 @@
+import { ArrayMinSize } from 'class-validator';
+import { TextListField } from '../platform/fields.ts';
+
+/** Animals whose kinships are wanted. */
+export class KinshipRequest {
+  @TextListField({
+    max: 40,
+    maxItems: 500,
+    description: 'Ids or registry numbers of 1 to 500 different animals; a withdrawn animal counts too.',
+  })
+  @ArrayMinSize(1, { message: 'must name at least one animal' })
+  individuals: string[];
+}
+
+/** Animals whose figures are wanted. */
+export class FiguresRequest {
+  @TextListField({
+    max: 40,
+    maxItems: 200,
+    description: 'Ids or registry numbers of 1 to 200 different animals; a withdrawn animal counts too.',
+  })
+  @ArrayMinSize(1, { message: 'must name at least one animal' })
+  individuals: string[];
+}

@@ -1,0 +1,212 @@
+import type { LabelKind, Standing } from '../../shared/vocabulary.ts';
+import type { LabelFindings, SharedRecord } from '../provenance/label-findings.ts';
+import {
+  foldedLabel,
+  isTraceable,
+  sharesByStanding,
+  standingOfSource,
+  type StandingShare,
+} from '../provenance/standing.ts';
+import type { GenomeFlow, Pair } from './genome-flow.ts';
+import type { LineageSnapshot } from './lineage-snapshot.ts';
+import type { RecordNames } from './record-names.ts';
+
+/** Where a share of an animal's expected genome begins, by dense numbers. */
+export type Origin =
+  | { readonly kind: 'source'; readonly source: number; readonly share: number }
+  | { readonly kind: 'founder'; readonly individual: number; readonly share: number }
+  | { readonly kind: 'unknown-parent'; readonly clutch: number; readonly share: number };
+
+/** A record by its kind and dense number, with the share that comes through it. */
+export interface DenseRecord {
+  readonly kind: 'individual' | 'clutch' | 'source';
+  readonly number: number;
+  readonly share: number;
+}
+
+/** A label that founders carry, with their share. */
+export interface LabelShare {
+  readonly label: string;
+  readonly share: number;
+  readonly sources: readonly DenseRecord[];
+}
+
+/** All that the lineage says about a label, still by dense numbers: names are asked for last, and only those shown. */
+export interface LabelEvidence {
+  readonly label: { readonly name: string; readonly kind: LabelKind } | null;
+  /** The largest first; they sum to 1. */
+  readonly origins: readonly Origin[];
+  readonly standings: readonly StandingShare[];
+  readonly tracedShare: { readonly expected: number; readonly least: number };
+  readonly founderLabels: readonly LabelShare[];
+  /** Those of `founderLabels` that differ from the animal's own label. */
+  readonly otherLabels: readonly LabelShare[];
+  readonly untraced: readonly DenseRecord[];
+  readonly gaps: readonly DenseRecord[];
+  readonly outsiders: readonly DenseRecord[];
+  readonly crossedLines: readonly string[];
+  readonly uncertainClutches: readonly number[];
+  readonly isProposalUncertain: boolean;
+}
+
+/** What the lineage of a recorded animal says about its label. */
+export function labelEvidenceOf(snapshot: LineageSnapshot, individual: number): LabelEvidence {
+  const flow = snapshot.flowTo(individual);
+  return gatherEvidence(snapshot, flow, snapshot.graph.lineOf[individual] ?? -1, [], false);
+}
+
+/**
+ * What the lineage of proposed parents says about the label of their young. The young belong to a line where all parents
+ * belong to that one; parents of several lines make a cross, and each of them comes from outside.
+ */
+export function labelEvidenceOfYoung(snapshot: LineageSnapshot, pairs: readonly Pair[]): LabelEvidence {
+  const { lineOf, lines } = snapshot.graph;
+  const parents = new Map<number, number>();
+  for (const { a, b, probability } of pairs)
+    for (const parent of [a, b]) parents.set(parent, (parents.get(parent) ?? 0) + probability / 2);
+  const lineNumbers = new Set([...parents.keys()].map((parent) => lineOf[parent] ?? -1));
+  const only = lineNumbers.size === 1 ? ([...lineNumbers][0] ?? -1) : -1;
+  const crossed = [...lineNumbers].filter((line) => line >= 0).sort((one, other) => one - other);
+  const evidence = gatherEvidence(snapshot, snapshot.flowToYoung(pairs), only, pairs, pairs.length > 1);
+  if (crossed.length < 2) return evidence;
+  const outsiders = [...parents].map(([number, share]): DenseRecord => ({ kind: 'individual', number, share }));
+  return {
+    ...evidence,
+    outsiders: largestFirst(outsiders),
+    crossedLines: crossed.map((line) => lines[line]?.name ?? ''),
+  };
+}
+
+function gatherEvidence(
+  snapshot: LineageSnapshot,
+  flow: GenomeFlow,
+  line: number,
+  proposed: readonly Pair[],
+  isProposalUncertain: boolean,
+): LabelEvidence {
+  const { graph } = snapshot;
+  const label =
+    line < 0 ? null : { name: graph.lines[line]?.name ?? '', kind: graph.lines[line]?.labelKind ?? 'unlabelled' };
+  const own = foldedLabel(label?.name ?? null);
+  const origins = originsOf(snapshot, flow);
+  const isTraced = (source: number): boolean => {
+    const node = graph.sources[source];
+    return (
+      node !== undefined &&
+      own !== null &&
+      isTraceable(standingOfSource(node)) &&
+      foldedLabel(node.labelAsReceived) === own
+    );
+  };
+  const isTracedOrigin = (origin: Origin): boolean => origin.kind === 'source' && isTraced(origin.source);
+  const founderLabels = labelsOf(snapshot, origins);
+  return {
+    label,
+    origins,
+    standings: sharesByStanding(
+      origins.map((origin) => ({ standing: standingOf(snapshot, origin), share: origin.share })),
+    ),
+    tracedShare: {
+      expected: origins.filter(isTracedOrigin).reduce((sum, { share }) => sum + share, 0),
+      least: flow.leastShare((founder) => isTraced(graph.pedigree.sourceOf[founder] ?? -1)),
+    },
+    founderLabels,
+    otherLabels: founderLabels.filter(({ label: other }) => foldedLabel(other) !== own),
+    untraced: origins.filter((origin) => !isTracedOrigin(origin)).map(recordOf),
+    gaps: origins.filter(({ kind }) => kind !== 'source').map(recordOf),
+    outsiders: outsidersOf(snapshot, flow, line),
+    crossedLines: [],
+    uncertainClutches: flow.uncertainClutches(),
+    isProposalUncertain: proposed.length > 0 && isProposalUncertain,
+  };
+}
+
+function originsOf({ graph }: LineageSnapshot, flow: GenomeFlow): Origin[] {
+  const { individuals, unknownParents } = flow.shares();
+  const bySource = new Map<number, number>();
+  const origins: Origin[] = [];
+  for (const [individual, share] of individuals) {
+    const source = graph.pedigree.sourceOf[individual] ?? -1;
+    if (source < 0) origins.push({ kind: 'founder', individual, share });
+    else bySource.set(source, (bySource.get(source) ?? 0) + share);
+  }
+  for (const [source, share] of bySource) origins.push({ kind: 'source', source, share });
+  for (const [clutch, share] of unknownParents) origins.push({ kind: 'unknown-parent', clutch, share });
+  return origins.sort((one, other) => other.share - one.share);
+}
+
+function standingOf({ graph }: LineageSnapshot, origin: Origin): Standing {
+  const source = origin.kind === 'source' ? graph.sources[origin.source] : undefined;
+  return source ? standingOfSource(source) : 'unknown';
+}
+
+/** The labels that sources came in under, those that differ only by case and spaces counted as one. */
+function labelsOf({ graph }: LineageSnapshot, origins: readonly Origin[]): LabelShare[] {
+  const labels = new Map<string, { label: string; share: number; sources: DenseRecord[] }>();
+  for (const origin of origins) {
+    if (origin.kind !== 'source') continue;
+    const label = graph.sources[origin.source]?.labelAsReceived ?? null;
+    const folded = foldedLabel(label);
+    if (label === null || folded === null) continue;
+    const entry = labels.get(folded) ?? { label: label.trim(), share: 0, sources: [] };
+    entry.share += origin.share;
+    entry.sources.push(recordOf(origin));
+    labels.set(folded, entry);
+  }
+  return [...labels.values()].sort((one, other) => other.share - one.share);
+}
+
+/** The ancestors of another line that are nearest to the animal: through them its blood came in. */
+function outsidersOf({ graph }: LineageSnapshot, flow: GenomeFlow, line: number): DenseRecord[] {
+  if (line < 0) return [];
+  const isOutside = (individual: number): boolean => {
+    const other = graph.lineOf[individual] ?? -1;
+    return other >= 0 && other !== line;
+  };
+  const { individuals } = flow.shares(isOutside);
+  const outside = [...individuals].filter(([individual]) => isOutside(individual));
+  return largestFirst(outside.map(([number, share]): DenseRecord => ({ kind: 'individual', number, share })));
+}
+
+function recordOf(origin: Origin): DenseRecord {
+  switch (origin.kind) {
+    case 'source':
+      return { kind: 'source', number: origin.source, share: origin.share };
+    case 'founder':
+      return { kind: 'individual', number: origin.individual, share: origin.share };
+    case 'unknown-parent':
+      return { kind: 'clutch', number: origin.clutch, share: origin.share };
+  }
+}
+
+function largestFirst(records: DenseRecord[]): DenseRecord[] {
+  return records.sort((one, other) => other.share - one.share || one.number - other.number);
+}
+
+/** The evidence as the flags are judged by it, with names. */
+export function toFindings(snapshot: LineageSnapshot, evidence: LabelEvidence, names: RecordNames): LabelFindings {
+  const { graph } = snapshot;
+  const named = ({ kind, number, share }: DenseRecord): SharedRecord => ({ ...names.record(kind, number), share });
+  return {
+    label: evidence.label,
+    tracedShare: evidence.tracedShare,
+    untraced: evidence.untraced.map(named),
+    founderLabels: evidence.founderLabels.map(({ label, share, sources }) => ({
+      label,
+      share,
+      sources: sources.map(named),
+    })),
+    gaps: evidence.gaps.map((gap) =>
+      gap.kind === 'clutch'
+        ? { ...named(gap), name: `an unknown parent of the ${names.record('clutch', gap.number).name}` }
+        : named(gap),
+    ),
+    outsiders: evidence.outsiders.map((record) => ({
+      ...named(record),
+      line: graph.lines[graph.lineOf[record.number] ?? -1]?.name ?? 'no line',
+    })),
+    crossedLines: evidence.crossedLines,
+    uncertainClutches: evidence.uncertainClutches.map((number) => names.record('clutch', number)),
+    isProposalUncertain: evidence.isProposalUncertain,
+  };
+}

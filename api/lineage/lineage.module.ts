@@ -1,0 +1,23 @@
+import { Module } from '@nestjs/common';
+import { FiguresService } from './figures.service.ts';
+import { ForecastService } from './forecast.service.ts';
+import { IndividualLineageController } from './individual-lineage.controller.ts';
+import { IndividualLineageService } from './individual-lineage.service.ts';
+import { KinshipService } from './kinship.service.ts';
+import { LineageController } from './lineage.controller.ts';
+import { PedigreeChartService } from './pedigree-chart.service.ts';
+import { Snapshots } from './snapshots.service.ts';
+
+/** The lineage: ancestors, inbreeding, kinship, shares and flags, computed from the register. */
+@Module({
+  controllers: [IndividualLineageController, LineageController],
+  providers: [
+    Snapshots,
+    IndividualLineageService,
+    PedigreeChartService,
+    KinshipService,
+    ForecastService,
+    FiguresService,
+  ],
+})
+export class LineageModule {}

@@ -1,0 +1,149 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { formatRegistryNumber } from '../../shared/registry-number.ts';
+import { NotFoundProblem } from '../platform/problem.ts';
+import { standingOfSource } from '../provenance/standing.ts';
+import { ancestorChart, CHART_NODES_MOST, type AncestorChart } from './ancestor-chart.ts';
+import type { LineageSnapshot } from './lineage-snapshot.ts';
+import type {
+  ClutchNodeView,
+  IndividualNodeView,
+  PedigreeEdgeView,
+  PedigreeView,
+  SourceNodeView,
+} from './pedigree.view.ts';
+import { RecordNames, WantedNames } from './record-names.ts';
+import { parentsOf } from './register-graph.ts';
+import { Snapshots } from './snapshots.service.ts';
+
+/** Most joint pairs that a clutch of a chart lists. */
+const PAIRS_MOST = 50;
+
+/** Draws up the ancestors of one animal as nodes and edges. */
+@Injectable()
+export class PedigreeChartService {
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(Snapshots) private readonly snapshots: Snapshots,
+  ) {}
+
+  /**
+   * The ancestors of an animal over 1 to 12 generations, withdrawn ones too.
+   *
+   * @throws NotFoundProblem if there is no such animal
+   */
+  async get(id: string, generations: number): Promise<PedigreeView> {
+    const snapshot = await this.snapshots.current();
+    const root = snapshot.find(id);
+    if (root < 0) throw new NotFoundProblem('animal', id);
+    const chart = ancestorChart(snapshot.graph, root, generations);
+    const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(chart));
+    const view = {
+      individual: (number: number) => individualNode(snapshot, chart, number, names),
+      clutch: (number: number) => clutchNode(snapshot, number, names),
+      source: (number: number) => sourceNode(snapshot, number, names),
+    };
+    return {
+      root: snapshot.graph.individualIds[root] ?? '',
+      nodes: chart.graph
+        .mapNodes((_, { kind, number }) => view[kind](number))
+        .sort((one, other) => inOrder(one.id, other.id)),
+      edges: chart.graph
+        .mapEdges((_, { kind, role, probability }, from, to): PedigreeEdgeView => ({
+          from,
+          to,
+          kind,
+          ...(role ? { role } : {}),
+          ...(probability === undefined ? {} : { probability }),
+        }))
+        .sort((one, other) => inOrder(one.from, other.from) || inOrder(one.to, other.to)),
+      truncated: chart.truncated,
+      nodeLimit: CHART_NODES_MOST,
+    };
+  }
+}
+
+function wantedBy({ graph }: AncestorChart): WantedNames {
+  const wanted = new WantedNames();
+  const kinds = { individual: wanted.individuals, clutch: wanted.clutches, source: wanted.sources };
+  graph.forEachNode((_, { kind, number }) => kinds[kind].add(number));
+  return wanted;
+}
+
+function individualNode(
+  snapshot: LineageSnapshot,
+  chart: AncestorChart,
+  number: number,
+  names: RecordNames,
+): IndividualNodeView {
+  const { graph } = snapshot;
+  const name = names.individual(number);
+  const clutch = graph.pedigree.clutchOf[number] ?? -1;
+  return {
+    kind: 'individual',
+    id: graph.individualIds[number] ?? '',
+    number: formatRegistryNumber(graph.serials[number] ?? 0),
+    code: name?.code ?? null,
+    sex: graph.sexOf[number] ?? 'unsexed',
+    status: graph.statusOf[number] ?? 'unknown',
+    hatched: name?.hatched ?? null,
+    earliest: day(name?.hatched_earliest),
+    latest: day(name?.hatched_latest),
+    line: graph.lines[graph.lineOf[number] ?? -1]?.name ?? null,
+    species: name?.species ?? '',
+    unknownOrigin: clutch < 0 && (graph.pedigree.sourceOf[number] ?? -1) < 0,
+    hasMoreAncestors: clutch >= 0 && !chart.graph.hasNode(graph.clutchIds[clutch]),
+    withdrawn: graph.withdrawn[number] === 1,
+    standings: snapshot.standingsOf(number),
+    inbreeding: snapshot.isNothingKnown(number) ? null : snapshot.inbreedingOf(number).expected,
+  };
+}
+
+function clutchNode({ graph }: LineageSnapshot, number: number, names: RecordNames): ClutchNodeView {
+  const name = names.clutch(number);
+  const parents = parentsOf(graph, number);
+  const idOf = (individual: number): string => graph.individualIds[individual] ?? '';
+  const unknownOn = (side: 'sires' | 'dams'): number =>
+    parents.mode === 'pairs' ? 0 : (parents[side].find(({ individual }) => individual < 0)?.probability ?? 0);
+  const likeliest =
+    parents.mode === 'lists'
+      ? null
+      : [...parents.pairs].sort((one, other) => other.probability - one.probability).slice(0, PAIRS_MOST);
+  return {
+    kind: 'clutch',
+    id: graph.clutchIds[number] ?? '',
+    title: names.clutchTitle(number),
+    laid: name?.laid ?? null,
+    earliest: day(name?.laid_earliest),
+    latest: day(name?.laid_latest),
+    pairs: likeliest?.map(({ a, b, probability }) => ({ a: idOf(a), b: idOf(b), probability })) ?? null,
+    unknownSire: unknownOn('sires'),
+    unknownDam: unknownOn('dams'),
+  };
+}
+
+function sourceNode({ graph }: LineageSnapshot, number: number, names: RecordNames): SourceNodeView {
+  const name = names.source(number);
+  const source = graph.sources[number];
+  return {
+    kind: 'source',
+    id: source?.id ?? '',
+    title: names.sourceTitle(number),
+    sourceKind: source?.kind ?? 'unknown',
+    label: source?.labelAsReceived ?? null,
+    date: name?.date ?? null,
+    earliest: day(name?.date_earliest),
+    latest: day(name?.date_latest),
+    standing: source ? standingOfSource(source) : 'unknown',
+    baseKinship: source?.baseKinship ?? 0,
+  };
+}
+
+/** A calendar day of the database; null where the date is open on that side. */
+function day(text: string | null | undefined): string | null {
+  return text === null || text === undefined || text.endsWith('infinity') ? null : text;
+}
+
+function inOrder(one: string, other: string): number {
+  return one < other ? -1 : one > other ? 1 : 0;
+}
