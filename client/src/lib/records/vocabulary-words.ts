@@ -1,0 +1,43 @@
+import type { LabelKind, LossCause, SexBasis, SourceKind, Status } from '$shared/vocabulary.ts';
+
+/** The closed vocabularies as choices on the screen, in the words of the trade. */
+
+export const sexBasisChoices: { value: SexBasis | ''; label: string }[] = [
+  { value: '', label: 'not said' },
+  { value: 'looks', label: 'looks' },
+  { value: 'calling', label: 'heard calling' },
+  { value: 'eggs', label: 'seen with eggs' },
+  { value: 'courtship', label: 'courtship' },
+  { value: 'genetic', label: 'genetic test' },
+  { value: 'other', label: 'other' },
+];
+
+export const statusChoices: { value: Status; label: string }[] = [
+  { value: 'alive', label: 'alive' },
+  { value: 'died', label: 'died' },
+  { value: 'gone', label: 'gone' },
+  { value: 'unknown', label: 'not known' },
+];
+
+export const labelKindChoices: { value: LabelKind; label: string }[] = [
+  { value: 'locality', label: 'a place' },
+  { value: 'trade-name', label: 'a trade name' },
+  { value: 'cross', label: 'a cross' },
+  { value: 'unlabelled', label: 'no label' },
+];
+
+export const sourceKindChoices: { value: SourceKind; label: string }[] = [
+  { value: 'import', label: 'import' },
+  { value: 'wild-collection', label: 'wild collection' },
+  { value: 'purchase', label: 'purchase' },
+  { value: 'unknown', label: 'not known' },
+];
+
+export const lossWords: Record<LossCause, string> = {
+  infertile: 'infertile',
+  mould: 'mould',
+  eaten: 'eaten',
+  'dried-out': 'dried out',
+  deformed: 'deformed',
+  unknown: 'not known',
+};

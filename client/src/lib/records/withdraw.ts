@@ -1,0 +1,23 @@
+import { api } from '../api/client.ts';
+import { undoOffer } from '../ui/undo.svelte.ts';
+
+/**
+ * Withdraws a record and offers to take that back. Nothing is asked first, since nothing is lost.
+ * Throws `ProblemError` where living records depend on it.
+ */
+export async function withdraw(
+  path: string,
+  version: number,
+  name: string,
+  reason: string,
+  onrestored: () => unknown,
+): Promise<void> {
+  await api.post(`${path}/withdrawal`, { reason }, { version });
+  undoOffer.say(`${name} withdrawn.`, async () => {
+    // Withdrawing made a new version; read it before taking it back.
+    const now = await api.get<{ version: number }>(path);
+    await api.delete(`${path}/withdrawal`, { version: now.version });
+    undoOffer.say(`${name} is back.`);
+    await onrestored();
+  });
+}
