@@ -1,5 +1,52 @@
 import type { EntityManager } from 'typeorm';
+import { dateBounds } from '../../../shared/edtf.ts';
+import { formatRegistryNumber } from '../../../shared/registry-number.ts';
+import { InvalidProblem } from '../../platform/problem.ts';
+import { impossibleInClutch, impossibleInIndividual } from '../plausibility.ts';
+import { clutchTitle } from '../titles.ts';
+import { readClutchFacts } from './facts.queries.ts';
 
-export async function refuseImpossibleIndividual(_manager: EntityManager, _id: string): Promise<void> {
-  return Promise.resolve();
+/**
+ * Refuses, with 422, an animal as it was just written, where it hatched before its clutch was laid or after a clutch of its own
+ * was (clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index).
+ */
+export async function refuseImpossibleIndividual(manager: EntityManager, id: string): Promise<void> {
+  const [row] = await manager.query<{ hatched: string | null; laid: string | null }[]>(
+    'select i.hatched, c.laid from individual i left join clutch c on c.id = i.clutch_id where i.id = $1',
+    [id],
+  );
+  if (!row?.hatched) return;
+  const own = impossibleInIndividual({ hatched: dateBounds(row.hatched), laid: row.laid === null ? null : dateBounds(row.laid) });
+  const [early] = await manager.query<{ code: string | null; laid: string | null }[]>(
+    `select c.code, c.laid from clutch c join individual i on i.id = $1
+     where c.laid_latest < i.hatched_earliest and c.id in (select clutch_id from clutch_candidate where individual_id = $1
+       union select clutch_id from clutch_pair where a_id = $1 union select clutch_id from clutch_pair where b_id = $1)
+     order by c.laid_latest limit 1`,
+    [id],
+  );
+  const details = own.map((found) => found.detail);
+  if (early) details.push(`The animal is a possible parent of the ${clutchTitle(early)}, which was laid before the animal hatched. Check both dates.`);
+  refuse(details, '/hatched');
+}
+
+/** Refuses, with 422, a clutch as it was just written, where it was laid before a parent hatched or after a young did (individual_clutch_index). */
+export async function refuseImpossibleClutch(manager: EntityManager, id: string): Promise<void> {
+  const facts = await readClutchFacts(manager, id);
+  if (!facts?.laid) return;
+  const details = impossibleInClutch(facts).map((found) => found.detail);
+  const [young] = await manager.query<{ number: string }[]>(
+    `select y.number::text from individual y join clutch c on c.id = y.clutch_id
+     where c.id = $1 and y.hatched_latest < c.laid_earliest order by y.number limit 1`,
+    [id],
+  );
+  if (young) details.push(`The young ${formatRegistryNumber(young.number)} hatched before the clutch was laid. Check both dates.`);
+  refuse(details, '/laid');
+}
+
+function refuse(details: readonly string[], pointer: string): void {
+  if (details.length > 0)
+    throw new InvalidProblem(
+      'The dates cannot be right together.',
+      details.map((detail) => ({ pointer, detail })),
+    );
 }

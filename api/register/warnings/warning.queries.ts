@@ -1,6 +1,65 @@
 import type { EntityManager } from 'typeorm';
+import { warningsForClutch, warningsForIndividual } from '../plausibility.ts';
+import type { Warning } from './facts.ts';
+import { readClutchFacts, readIndividualFacts } from './facts.queries.ts';
 import type { WarningView } from './warning.view.ts';
 
-export async function readIndividualWarnings(_manager: EntityManager, _id: string): Promise<WarningView[]> {
-  return Promise.resolve([]);
+/** The kinds of record that carry warnings. */
+export type WarnedKind = 'individual' | 'clutch';
+
+/** What looks implausible in an animal, as it is now; empty where there is no such animal. */
+export async function readIndividualWarnings(manager: EntityManager, id: string): Promise<WarningView[]> {
+  const facts = await readIndividualFacts(manager, id);
+  return facts ? withConfirmations(manager, 'individual', id, warningsForIndividual(facts)) : [];
+}
+
+/** What looks implausible in a clutch, as it is now; empty where there is no such clutch. */
+export async function readClutchWarnings(manager: EntityManager, id: string): Promise<WarningView[]> {
+  const facts = await readClutchFacts(manager, id);
+  return facts ? withConfirmations(manager, 'clutch', id, warningsForClutch(facts)) : [];
+}
+
+/** A confirmation holds for the words that were confirmed: once the figures change, the warning stands again (confirmed_warning_once). */
+async function withConfirmations(manager: EntityManager, kind: WarnedKind, id: string, warnings: readonly Warning[]): Promise<WarningView[]> {
+  if (warnings.length === 0) return [];
+  const rows = await manager.query<{ code: string; detail: string; reason: string; keeper: string; at: Date }[]>(
+    `select w.code, w.detail, w.reason, k.name as keeper, w.confirmed_at as at from confirmed_warning w join keeper k on k.id = w.keeper_id
+     where w.${kind}_id = $1`,
+    [id],
+  );
+  return warnings.map((warning) => {
+    const confirmed = rows.find((row) => row.code === warning.code && row.detail === warning.detail);
+    return {
+      code: warning.code,
+      detail: warning.detail,
+      fields: [...warning.fields],
+      confirmed: confirmed ? { reason: confirmed.reason, keeper: confirmed.keeper, at: confirmed.at.toISOString() } : null,
+    };
+  });
+}
+
+/** Stores that a keeper accepts a warning in its present words; a second time replaces the first. */
+export async function storeConfirmation(
+  manager: EntityManager,
+  kind: WarnedKind,
+  id: string,
+  warning: { readonly code: string; readonly detail: string },
+  reason: string,
+  keeperId: string,
+): Promise<void> {
+  await manager.query(
+    `insert into confirmed_warning (${kind}_id, code, detail, reason, keeper_id) values ($1, $2, $3, $4, $5)
+     on conflict (individual_id, clutch_id, code) do update
+       set detail = excluded.detail, reason = excluded.reason, keeper_id = excluded.keeper_id, confirmed_at = now()`,
+    [id, warning.code, warning.detail, reason, keeperId],
+  );
+}
+
+/** Takes a confirmation back; gives whether there was one. */
+export async function removeConfirmation(manager: EntityManager, kind: WarnedKind, id: string, code: string): Promise<boolean> {
+  const [rows] = await manager.query<[unknown[], number]>(
+    `delete from confirmed_warning where ${kind}_id = $1 and code = $2 returning 1`,
+    [id, code],
+  );
+  return rows.length > 0;
 }

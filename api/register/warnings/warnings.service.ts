@@ -1,0 +1,40 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager } from 'typeorm';
+import type { Acting } from '../../people/acting-keeper.ts';
+import { isId } from '../../platform/ids.ts';
+import { NotFoundProblem, Problem } from '../../platform/problem.ts';
+import { inTransaction } from '../../platform/transaction.ts';
+import { readClutchWarnings, readIndividualWarnings, removeConfirmation, storeConfirmation, type WarnedKind } from './warning.queries.ts';
+import type { WarningView } from './warning.view.ts';
+
+const words = { individual: 'animal', clutch: 'clutch' } as const;
+
+/** Confirmations of plausibility warnings. */
+@Injectable()
+export class WarningsService {
+  constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
+
+  /** Accepts a warning of a record in its present words, with a reason; 404 where the record carries no such warning. */
+  async confirm(keeper: Acting, kind: WarnedKind, id: string, code: string, reason: string): Promise<WarningView> {
+    return inTransaction(this.dataSource, async (manager) => {
+      const warning = await findWarning(manager, kind, id, code);
+      await storeConfirmation(manager, kind, id, warning, reason, keeper.id);
+      return findWarning(manager, kind, id, code);
+    });
+  }
+
+  /** Takes the confirmation of a warning back; 404 where there is none. */
+  async takeBack(kind: WarnedKind, id: string, code: string): Promise<void> {
+    if (!isId(id)) throw new NotFoundProblem(words[kind], id);
+    const wasThere = await removeConfirmation(this.dataSource.manager, kind, id, code);
+    if (!wasThere) throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} has no confirmed warning ${code}.`);
+  }
+}
+
+async function findWarning(manager: EntityManager, kind: WarnedKind, id: string, code: string): Promise<WarningView> {
+  if (!isId(id)) throw new NotFoundProblem(words[kind], id);
+  const warnings = kind === 'individual' ? await readIndividualWarnings(manager, id) : await readClutchWarnings(manager, id);
+  const warning = warnings.find((candidate) => candidate.code === code);
+  if (!warning) throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} carries no warning ${code}.`);
+  return warning;
+}
