@@ -22,7 +22,12 @@ export function configureHttp(app: NestExpressApplication): void {
       // the page brings its own policy with the hashes of its scripts
       contentSecurityPolicy: {
         useDefaults: false,
-        directives: { 'frame-ancestors': ["'none'"], 'object-src': ["'none'"], 'base-uri': ["'self'"] },
+        directives: {
+          'default-src': helmet.contentSecurityPolicy.dangerouslyDisableDefaultSrc,
+          'frame-ancestors': ["'none'"],
+          'object-src': ["'none'"],
+          'base-uri': ["'self'"],
+        },
       },
       strictTransportSecurity: false,
     }),
