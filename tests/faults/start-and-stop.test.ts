@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { isRunning, serversIn, startService, type Service } from './service.ts';
+import { isRunning, serversIn, startService, type Service } from '../support/service.ts';
 
 const isRoot = process.getuid?.() === 0;
 let folder: string;

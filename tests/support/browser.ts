@@ -1,0 +1,58 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+const places = [
+  process.env['CHROMIUM'] ?? '',
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+];
+
+/** The browser's program, or null where there is none. */
+export function findChromium(): string | null {
+  const found = places.find((place) => place !== '' && existsSync(place));
+  if (found !== undefined) return found;
+  const how = 'No Chromium was found. On Debian: apt-get install chromium; elsewhere set CHROMIUM to its program.';
+  if (process.env['REQUIRE_BROWSER']) throw new Error(how);
+  console.warn(`${how} The browser tests are skipped.`);
+  return null;
+}
+
+/** Starts the browser so that it speaks to this machine only. */
+export async function openBrowser(executablePath: string): Promise<Browser> {
+  const quiet = ['--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+  return chromium.launch({ executablePath, args: process.getuid?.() === 0 ? ['--no-sandbox', ...quiet] : quiet });
+}
+
+/** A page that fails the test on any error in the console and on any request that leaves this machine. */
+export async function openPage(context: BrowserContext, faults: string[]): Promise<Page> {
+  const page = await context.newPage();
+  page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
+  page.on('console', (message) => {
+    // a refused form is a normal answer that Chromium also writes to the console
+    if (message.type() === 'error' && !/status of 4\d\d/.test(message.text())) faults.push(`console: ${message.text()}`);
+  });
+  page.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url());
+    if (protocol.startsWith('http') && !['127.0.0.1', 'localhost'].includes(hostname)) faults.push(`request to ${hostname}`);
+  });
+  return page;
+}
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** Scans the page as it stands for breaches of WCAG 2.2 A and AA. */
+export async function expectAccessible(page: Page, name: string): Promise<void> {
+  await page.evaluate(axeSource);
+  const results = await page.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: { run: (context: Document, options: object) => Promise<AxeResults> } };
+    return axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] });
+  });
+  const breaches = results.violations.map((violation) => `${name}: ${violation.id}: ${violation.nodes.map((node) => node.html).slice(0, 3).join(' | ')}`);
+  expect(breaches).toEqual([]);
+}
