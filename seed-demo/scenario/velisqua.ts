@@ -1,0 +1,181 @@
+import type { LinePlan } from '../engine/plan.ts';
+import { keepers } from './keepers.ts';
+import { thumbnail } from './species.ts';
+
+/** Cerro Velisqua, a locality line of a small species that lays one to four eggs. All of it is invented. */
+export const velisqua: LinePlan = {
+  species: thumbnail,
+  name: 'Cerro Velisqua',
+  prefix: 'RV',
+  labelKind: 'locality',
+  policy: 'No cross with bought animals of another label. (Invented.)',
+  sources: [
+    {
+      code: 'S-RV1',
+      keeper: keepers.noor,
+      kind: 'import',
+      date: '2006-10',
+      receivedFrom: 'an invented breeding farm',
+      receivedBy: keepers.noor,
+      countryOfExport: 'PE',
+      permitReferences: ['invented permit 06-402'],
+      labelAsReceived: 'Cerro Velisqua',
+      founders: 'RV-01m RV-02f RV-03m RV-04f RV-05m',
+    },
+    {
+      code: 'S-RV2',
+      keeper: keepers.emeric,
+      kind: 'purchase',
+      date: '2014-05',
+      receivedFrom: 'a breeder outside the circle',
+      labelAsReceived: 'Cerro Velisqua',
+      baseKinship: 0.125,
+      founders: 'RV-41m RV-42f',
+    },
+  ],
+  strays: [
+    {
+      animal: 'RV-06f',
+      keeper: keepers.noor,
+      hatched: '2007/2008',
+      notes: 'Hopped out of a delivery of bromeliads; nobody missed her.',
+    },
+  ],
+  groups: [
+    {
+      name: 'Noor, bromeliad one',
+      keeper: keepers.noor,
+      since: '2006-11',
+      until: '2012-02',
+      members: ['RV-01', 'RV-02'],
+      clutches: [
+        '2007-08-05 RV-11m RV-12f',
+        '2008-03-16 RV-13m RV-14f',
+        '2009-05-10 RV-15m',
+        '2010-04-25 RV-16f',
+        '2010-06-06',
+      ],
+    },
+    {
+      name: 'Noor, bromeliad two',
+      keeper: keepers.noor,
+      since: '2006-11',
+      until: '2012-02',
+      members: ['RV-03', 'RV-05', 'RV-04'],
+      clutches: [
+        {
+          laid: '2007-10-14',
+          young: 'RV-17m RV-18f',
+          sires: [
+            ['RV-03', 0.8, 'carried the tadpoles'],
+            ['RV-05', 0.2],
+          ],
+        },
+        '2008-09-07 RV-19m RV-20f',
+        '2010-01-31 RV-21f RV-22f',
+      ],
+    },
+    {
+      name: 'Runa, small one',
+      keeper: keepers.runa,
+      since: '2009-03',
+      until: '2013-12',
+      members: ['RV-11', 'RV-18'],
+      clutches: ['2009-09-13 RV-23m RV-24f', '2010-10-10 RV-25m', '2011-11-13 RV-26f', '2013-02-10 RV-27m RV-28f'],
+    },
+    {
+      name: 'Noor, bromeliad three',
+      keeper: keepers.noor,
+      since: '2010-02',
+      until: '2014-11',
+      members: ['RV-19', 'RV-06'],
+      clutches: ['2010-08-08 RV-29m RV-30f', '2012-01-22 RV-31m RV-32f', '2013-09-01 RV-33f'],
+    },
+    {
+      name: 'Runa, small two',
+      keeper: keepers.runa,
+      since: '2014-01',
+      until: '2018-03',
+      members: ['RV-31', 'RV-26', 'RV-28'],
+      clutches: [
+        {
+          laid: '2014-07-20',
+          young: 'RV-34m RV-35f',
+          dams: [
+            ['RV-26', 0.7, 'fed the tadpoles'],
+            ['RV-28', 0.3],
+          ],
+        },
+        '2015-09-06 RV-36m',
+        '2016-11-20 RV-37f RV-38',
+      ],
+    },
+    {
+      name: 'Emeric, bought pair',
+      keeper: keepers.emeric,
+      since: '2014-06',
+      until: '2019-08',
+      members: ['RV-41', 'RV-42'],
+      clutches: ['2015-04-12 RV-43m RV-44f', '2016-06-12 RV-45m RV-46f', '2018-01-21 RV-47f'],
+    },
+    {
+      name: 'Emeric, joined pair',
+      keeper: keepers.emeric,
+      since: '2016-09',
+      until: '2022-06',
+      members: ['RV-43', 'RV-35'],
+      clutches: ['2017-07-09 RV-51m RV-52f', '2018-10-28 RV-53m RV-54f', '2020-05-03 RV-55f'],
+    },
+    {
+      name: 'Noor, bromeliad four',
+      keeper: keepers.noor,
+      since: '2018-04',
+      until: '2022-09',
+      members: ['RV-36', 'RV-46'],
+      clutches: ['2018-12-16 RV-57m RV-58f', '2020-02-09 RV-59m', '2021-04-25 RV-60f'],
+    },
+    {
+      name: 'Runa, small today',
+      keeper: keepers.runa,
+      since: '2021-03',
+      members: ['RV-57', 'RV-54'],
+      clutches: [
+        '2021-11-21 RV-61m RV-62f',
+        '2023-03-26 RV-63m RV-64f',
+        '2024-06-02 RV-65f',
+        '2026-01-11 RV-66 RV-67',
+        '2026-11-01',
+      ],
+    },
+    {
+      name: 'Noor, bromeliad today',
+      keeper: keepers.noor,
+      since: '2022-10',
+      members: ['RV-59', 'RV-52'],
+      clutches: [
+        '2022-12-11 RV-68m RV-69f',
+        '2024-02-18 RV-70m RV-71f',
+        '2025-07-13 RV-72m',
+        '2026-07-05 RV-73',
+        '2026-10-18',
+      ],
+    },
+  ],
+  fates: {
+    'RV-38': { status: 'died', died: '2017-05-14', notes: 'Jumped; found on the floor.' },
+    'RV-61': { status: 'alive' },
+    'RV-63': { status: 'alive' },
+    'RV-69': { status: 'alive' },
+    'RV-71': { status: 'alive' },
+    'RV-60': { status: 'alive' },
+  },
+  remarks: [
+    {
+      about: 'RV-57',
+      on: '2022-02-20',
+      kind: 'behaviour',
+      text: 'Leads the female to the film canister and waits.',
+      keeper: keepers.runa,
+    },
+  ],
+};
