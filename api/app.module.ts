@@ -2,6 +2,7 @@ import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_GUARD } from '@nestjs/core';
 import { TypeOrmModule } from '@nestjs/typeorm';
 import { ExchangeModule } from './exchange/exchange.module.ts';
+import { RegisterImport } from './exchange/register-import.entity.ts';
 import { LineageModule } from './lineage/lineage.module.ts';
 import { ActingKeeperGuard } from './people/acting-keeper.ts';
 import { peopleEntities } from './people/people.entities.ts';
@@ -12,7 +13,7 @@ import { registerEntities } from './register/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
 
 /** Every table that has an entity. */
-export const entities = [...peopleEntities, ...registerEntities];
+export const entities = [...peopleEntities, ...registerEntities, RegisterImport];
 
 /** The rooms of the house, on a database. */
 @Module({})

@@ -27,6 +27,12 @@ export interface KnownClutch {
   readonly species: string | null;
 }
 
+/** A species or line that the registry holds already. */
+export interface KnownName {
+  readonly id: string;
+  readonly isWithdrawn: boolean;
+}
+
 /** What the registry knows that bears on a sheet. All texts are compared ignoring case. */
 export interface RegisterKnowledge {
   /** The animal that a cell means: by the code of the same keeper, else by registry number. */
@@ -37,10 +43,10 @@ export interface RegisterKnowledge {
   clutch(code: string): KnownClutch | undefined;
   /** The id of the source of the same keeper that has this code. */
   source(code: string): string | undefined;
-  /** The id of a species. */
-  species(name: string): string | undefined;
-  /** The id of a line of a species that is known. */
-  line(speciesId: string, name: string): string | undefined;
+  /** The species of this name. */
+  species(name: string): KnownName | undefined;
+  /** The line of this name of a species of the registry. */
+  line(speciesId: string, name: string): KnownName | undefined;
 }
 
 /** What is known where there is no registry: nothing. */

@@ -1,15 +1,18 @@
 import type { PedigreeOrder } from '../lineage/kernel/order.ts';
 import type { AnimalLookup } from './animal-lookup.ts';
 import type { LineageFacts } from './lineage-checks.ts';
+import type { RegisterKnowledge } from './knowledge.ts';
 import { sameKey } from './knowledge.ts';
 import type { SheetReport } from './sheet-report.ts';
 
 /** The species and lines of a sheet, each once, spelled as the first row that has it. */
 export interface SpeciesOfSheet {
   readonly species: readonly string[];
+  /** For each species its id in the registry, null where it is new. */
+  readonly speciesIds: readonly (string | null)[];
   /** For each animal its species. */
   readonly speciesOf: Int32Array;
-  readonly lines: readonly { readonly species: number; readonly name: string }[];
+  readonly lines: readonly { readonly species: number; readonly name: string; readonly id: string | null }[];
   /** For each animal its line, −1 where it has none. */
   readonly lineOf: Int32Array;
 }
@@ -21,12 +24,23 @@ export const speciesNotRecorded = 'Species not recorded';
  * Finds the species and line of each animal. One without a species has that of its candidate parents where they share one,
  * else the only one that the sheet names, else `speciesNotRecorded`; somebody is told how many those are.
  */
-export function planSpecies(facts: LineageFacts, order: PedigreeOrder, report: SheetReport): SpeciesOfSheet {
+export function planSpecies(
+  facts: LineageFacts,
+  order: PedigreeOrder,
+  knowledge: RegisterKnowledge,
+  report: SheetReport,
+): SpeciesOfSheet {
   const names = new SpeciesNames();
   const speciesOf = Int32Array.from(facts.clutchOf, (_, animal) => names.number(facts.table.text('species', animal)));
   const unnamed = speciesOf.reduce((count, species) => count + (species < 0 ? 1 : 0), 0);
   if (unnamed > 0) fillIn(facts, order, names, speciesOf, report);
-  return { species: names.list, speciesOf, ...planLines(facts, speciesOf) };
+  const known = names.list.map((name) => knowledge.species(name));
+  known.forEach((species, number) => {
+    if (species?.isWithdrawn)
+      report.refuse(speciesOf.indexOf(number), 'species', withdrawn('species', names.list[number] ?? ''));
+  });
+  const speciesIds = known.map((species) => species?.id ?? null);
+  return { species: names.list, speciesOf, speciesIds, ...planLines(facts, speciesOf, speciesIds, knowledge, report) };
 }
 
 class SpeciesNames {
@@ -103,8 +117,17 @@ function speciesOfParent(parent: number, speciesOf: Int32Array, animals: AnimalL
   return names.number(animals.registered(parent)?.species ?? '');
 }
 
-function planLines({ table }: LineageFacts, speciesOf: Int32Array): Pick<SpeciesOfSheet, 'lines' | 'lineOf'> {
-  const lines: { species: number; name: string }[] = [];
+const withdrawn = (what: string, name: string): string =>
+  `The ${what} "${name}" was withdrawn from the registry. Restore it there, or write another ${what}.`;
+
+function planLines(
+  { table }: LineageFacts,
+  speciesOf: Int32Array,
+  speciesIds: readonly (string | null)[],
+  knowledge: RegisterKnowledge,
+  report: SheetReport,
+): Pick<SpeciesOfSheet, 'lines' | 'lineOf'> {
+  const lines: { species: number; name: string; id: string | null }[] = [];
   const numberOf = new Map<string, number>();
   const lineOf = Int32Array.from(speciesOf, (species, animal) => {
     const name = table.text('line', animal);
@@ -112,7 +135,10 @@ function planLines({ table }: LineageFacts, speciesOf: Int32Array): Pick<Species
     const key = `${species} ${sameKey(name)}`;
     let number = numberOf.get(key);
     if (number === undefined) {
-      number = lines.push({ species, name }) - 1;
+      const speciesId = speciesIds[species] ?? null;
+      const known = speciesId === null ? undefined : knowledge.line(speciesId, name);
+      if (known?.isWithdrawn) report.refuse(animal, 'line', withdrawn('line', name));
+      number = lines.push({ species, name, id: known?.id ?? null }) - 1;
       numberOf.set(key, number);
     }
     return number;

@@ -64,7 +64,8 @@ export function planSheet(sheet: Sheet, knowledge: RegisterKnowledge): SheetPlan
   );
   const order = orderOrRefuse(facts, pedigree, report);
   if (order === null || problems.total > 0) return null;
-  const species = planSpecies(facts, order, report);
+  const species = planSpecies(facts, order, knowledge, report);
+  if (problems.total > 0) return null;
   warnOfTwoRoles(facts, report);
   warnOfKept(table, facts.clutchOf, report);
   return { ...facts, ...sources, ...species, pedigree, order, tiers: planTiers(facts, order, animals) };

@@ -1,0 +1,67 @@
+import type { EntityManager } from 'typeorm';
+import { decodeCursor, encodeCursor, toPage, type Page, type PageQuery } from '../platform/paging.ts';
+import type { CreatedCounts, ImportView, PastImportView } from './import.view.ts';
+
+/** Lets this transaction take longer than a usual request: a sheet may hold a million animals. */
+export async function allowLongWork(manager: EntityManager): Promise<void> {
+  await manager.query(`set local statement_timeout = '10min'`);
+  await manager.query(`set local idle_in_transaction_session_timeout = '10min'`);
+}
+
+/** Notes that a sheet was taken and gives the id of the note. */
+export async function insertImport(manager: EntityManager, keeperId: string, view: ImportView): Promise<string> {
+  const [row] = await manager.query<{ id: string }[]>(
+    'insert into register_import (keeper_id, rows, created, warnings) values ($1, $2, $3, $4) returning id',
+    [
+      keeperId,
+      view.rows,
+      JSON.stringify(view.created),
+      JSON.stringify({ total: view.warningCount, items: view.warnings }),
+    ],
+  );
+  if (!row) throw new Error('the database gave no id for an import');
+  return row.id;
+}
+
+interface ImportRow {
+  readonly id: string;
+  readonly created_at: Date;
+  readonly keeper: string;
+  readonly keeper_id: string;
+  readonly rows: number;
+  readonly created: CreatedCounts;
+  readonly warning_count: string;
+}
+
+const order = 'newest';
+
+/** Imports of the past, newest first. */
+export async function listImports(manager: EntityManager, query: PageQuery): Promise<Page<PastImportView>> {
+  const after = query.after === undefined ? null : decodeCursor(order, 2, query.after);
+  const rows = await manager.query<ImportRow[]>(
+    `select i.id, i.created_at, k.name as keeper, i.keeper_id, i.rows, i.created, i.warnings ->> 'total' as warning_count
+     from register_import i join keeper k on k.id = i.keeper_id
+     ${after === null ? '' : 'where (i.created_at, i.id) < ($2::timestamptz, $3::uuid)'}
+     order by i.created_at desc, i.id desc limit $1`,
+    [query.limit + 1, ...(after ?? [])],
+  );
+  const total = query.total ? await countImports(manager) : undefined;
+  return toPage(rows, query.limit, viewOf, (row) => encodeCursor(order, [row.created_at.toISOString(), row.id]), total);
+}
+
+async function countImports(manager: EntityManager): Promise<number> {
+  const [row] = await manager.query<{ count: string }[]>('select count(*) from register_import');
+  return Number(row?.count);
+}
+
+function viewOf(row: ImportRow): PastImportView {
+  return {
+    id: row.id,
+    createdAt: row.created_at.toISOString(),
+    keeper: row.keeper,
+    keeperId: row.keeper_id,
+    rows: row.rows,
+    created: row.created,
+    warningCount: Number(row.warning_count),
+  };
+}

@@ -1,0 +1,76 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager } from 'typeorm';
+import type { Acting } from '../people/acting-keeper.ts';
+import type { Page, PageQuery } from '../platform/paging.ts';
+import { InvalidProblem } from '../platform/problem.ts';
+import { lockPedigree } from '../platform/revision.ts';
+import { inTransaction } from '../platform/transaction.ts';
+import { allowLongWork, insertImport, listImports } from './import.queries.ts';
+import type { CreatedCounts, ImportView, PastImportView } from './import.view.ts';
+import { readKnowledge } from './knowledge.queries.ts';
+import { writePlan } from './plan-writer.ts';
+import type { ProblemList } from './problem-list.ts';
+import { type SheetPlan, planSheet } from './sheet-plan.ts';
+import type { Sheet } from './sheet-reader.ts';
+
+/** Takes register sheets into the register, whole or not at all. */
+@Injectable()
+export class ImportsService {
+  constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
+
+  /**
+   * Writes a sheet in one transaction. Two sheets at once wait for each other, so that the second sees what the first wrote.
+   *
+   * @throws InvalidProblem with every problem of the sheet; then nothing is written
+   */
+  take(keeper: Acting, sheet: Sheet): Promise<ImportView> {
+    return inTransaction(this.dataSource, async (manager) => {
+      await allowLongWork(manager);
+      await lockPedigree(manager);
+      const plan = await this.understand(manager, keeper, sheet);
+      await writePlan(manager, plan, keeper.id);
+      const view = viewOf(plan, sheet.warnings);
+      return { ...view, id: await insertImport(manager, keeper.id, view) };
+    });
+  }
+
+  /** Checks a sheet and tells what it would make. @throws InvalidProblem as `take` does */
+  async check(keeper: Acting, sheet: Sheet): Promise<ImportView> {
+    return viewOf(await this.understand(this.dataSource.manager, keeper, sheet), sheet.warnings);
+  }
+
+  /** Imports of the past, newest first. */
+  list(query: PageQuery): Promise<Page<PastImportView>> {
+    return listImports(this.dataSource.manager, query);
+  }
+
+  private async understand(manager: EntityManager, keeper: Acting, sheet: Sheet): Promise<SheetPlan> {
+    const plan = planSheet(sheet, await readKnowledge(manager, keeper.id, sheet.table));
+    if (plan === null) throw refusal(sheet.problems);
+    return plan;
+  }
+}
+
+/** The answer that names all problems of a sheet. */
+export function refusal(problems: ProblemList): InvalidProblem {
+  const errors = problems.list().map(({ row, column, detail }) => ({
+    ...(row > 0 ? { row } : {}),
+    ...(column === '' ? {} : { column }),
+    detail,
+  }));
+  const total = problems.total;
+  const shown = errors.length < total ? ` The first ${errors.length} are listed.` : '';
+  const count = total === 1 ? 'The sheet has 1 problem' : `The sheet has ${total} problems`;
+  return new InvalidProblem(`${count}; nothing was stored.${shown}`, errors, { problemCount: total });
+}
+
+function viewOf(plan: SheetPlan, warnings: ProblemList): ImportView {
+  const created: CreatedCounts = {
+    individuals: plan.table.length,
+    clutches: plan.clutches.filter(({ existing }) => existing === null).length,
+    sources: plan.sources.filter(({ existing }) => existing === null).length,
+    lines: plan.lines.filter(({ id }) => id === null).length,
+    species: plan.speciesIds.filter((id) => id === null).length,
+  };
+  return { id: null, rows: plan.table.length, created, warnings: warnings.list(), warningCount: warnings.total };
+}
