@@ -1,7 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { auditLabel } from '../provenance/flags.ts';
 import type { FigureItemView, FiguresView } from './figures.view.ts';
-import { labelEvidenceOf, toFindings } from './label-evidence.ts';
+import { labelEvidenceOf, toFindings, type LabelEvidence } from './label-evidence.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { namedIn, resolveAnimals } from './named-animals.ts';
 import { RecordNames } from './record-names.ts';
@@ -20,20 +20,46 @@ export class FiguresService {
   async of(individuals: readonly string[]): Promise<FiguresView> {
     const snapshot = await this.snapshots.current();
     const numbers = resolveAnimals(snapshot, namedIn(individuals, 'individuals'));
-    const unnamed = new RecordNames(snapshot.graph);
-    return { items: numbers.map((number) => figureItem(snapshot, number, unnamed)), asOf: snapshot.asOf };
+    return { items: new FigureItems(snapshot).of(numbers), asOf: snapshot.asOf };
   }
 }
 
-/** The flags are asked for their codes only, so that no names need to be read. */
-function figureItem(snapshot: LineageSnapshot, individual: number, unnamed: RecordNames): FigureItemView {
-  const evidence = labelEvidenceOf(snapshot, individual);
-  return {
-    id: snapshot.graph.individualIds[individual] ?? '',
-    inbreeding: snapshot.inbreedingFigureOf(individual),
-    depth: snapshot.depth.depth[individual] ?? 0,
-    standings: [...evidence.standings],
-    tracedShare: evidence.tracedShare,
-    flags: auditLabel(toFindings(snapshot, evidence, unnamed)).map(({ code }) => code),
-  };
+/** Makes the items of one answer. Clutch-mates of one line have the same evidence, so it is gathered once for them. */
+class FigureItems {
+  readonly #snapshot: LineageSnapshot;
+  /** The flags are asked for their codes only, so that no names need to be read. */
+  readonly #unnamed: RecordNames;
+  readonly #evidenceOfMates = new Map<string, LabelEvidence>();
+
+  constructor(snapshot: LineageSnapshot) {
+    this.#snapshot = snapshot;
+    this.#unnamed = new RecordNames(snapshot.graph);
+  }
+
+  of(individuals: readonly number[]): FigureItemView[] {
+    return individuals.map((individual) => this.#item(individual));
+  }
+
+  #item(individual: number): FigureItemView {
+    const snapshot = this.#snapshot;
+    const evidence = this.#evidence(individual);
+    return {
+      id: snapshot.graph.individualIds[individual] ?? '',
+      inbreeding: snapshot.inbreedingFigureOf(individual),
+      depth: snapshot.depth.depth[individual] ?? 0,
+      standings: [...evidence.standings],
+      tracedShare: evidence.tracedShare,
+      flags: auditLabel(toFindings(snapshot, evidence, this.#unnamed)).map(({ code }) => code),
+    };
+  }
+
+  #evidence(individual: number): LabelEvidence {
+    const { pedigree, lineOf } = this.#snapshot.graph;
+    const clutch = pedigree.clutchOf[individual] ?? -1;
+    if (clutch < 0) return labelEvidenceOf(this.#snapshot, individual);
+    const key = `${clutch} ${lineOf[individual] ?? -1}`;
+    const evidence = this.#evidenceOfMates.get(key) ?? labelEvidenceOf(this.#snapshot, individual);
+    this.#evidenceOfMates.set(key, evidence);
+    return evidence;
+  }
 }

@@ -99,6 +99,7 @@ function gatherEvidence(
     );
   };
   const isTracedOrigin = (origin: Origin): boolean => origin.kind === 'source' && isTraced(origin.source);
+  const isNoneTraced = !origins.some(isTracedOrigin);
   const founderLabels = labelsOf(snapshot, origins);
   return {
     label,
@@ -108,7 +109,7 @@ function gatherEvidence(
     ),
     tracedShare: {
       expected: origins.filter(isTracedOrigin).reduce((sum, { share }) => sum + share, 0),
-      least: flow.leastShare((founder) => isTraced(graph.pedigree.sourceOf[founder] ?? -1)),
+      least: isNoneTraced ? 0 : flow.leastShare((founder) => isTraced(graph.pedigree.sourceOf[founder] ?? -1)),
     },
     founderLabels,
     otherLabels: founderLabels.filter(({ label: other }) => foldedLabel(other) !== own),
