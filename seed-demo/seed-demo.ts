@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
+import { formatRegistryNumber } from '../shared/registry-number.ts';
 import { buildClub } from './engine/build-club.ts';
-import { tables, type Row } from './engine/rows.ts';
+import { tables, type ClubRows, type Row } from './engine/rows.ts';
 import { club } from './scenario/club.ts';
 
 /**
@@ -10,8 +11,22 @@ import { club } from './scenario/club.ts';
 export async function seedDemo(manager: EntityManager): Promise<void> {
   const rows = buildClub(club);
   const numbers = await takeNumbers(manager, rows.individual.length);
-  const numbered = rows.individual.map((row, index) => ({ ...row, number: numbers[index] ?? null }));
-  for (const table of tables) await insertRows(manager, table, table === 'individual' ? numbered : rows[table]);
+  const numbered = withNumbers(rows, numbers);
+  for (const table of tables) await insertRows(manager, table, numbered[table]);
+}
+
+/** Gives the animals their registry numbers, also where a confirmed warning speaks of them. */
+function withNumbers(rows: ClubRows, numbers: readonly string[]): ClubRows {
+  const numberOf = new Map(rows.individual.map((row, index) => [row['code'], numbers[index]]));
+  const spoken = (code: string): string => formatRegistryNumber(numberOf.get(code) ?? code);
+  return {
+    ...rows,
+    individual: rows.individual.map((row, index) => ({ ...row, number: numbers[index] ?? null })),
+    confirmed_warning: rows.confirmed_warning.map((row) => ({
+      ...row,
+      detail: String(row['detail']).replace(/\b[A-Z]{2}-\d{2,3}\b/g, spoken),
+    })),
+  };
 }
 
 /** The next registry numbers, in order. */

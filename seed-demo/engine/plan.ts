@@ -55,6 +55,7 @@ export type PairOdds = readonly [a: string, b: string, weight: number, reason?: 
 /** A warning that a keeper has looked at and confirmed. */
 export interface Confirmation {
   readonly code: string;
+  /** The words of the warning, to the letter; keepers' codes in it are written as registry numbers. */
   readonly detail: string;
   readonly reason: string;
   readonly keeper: string;

@@ -61,7 +61,7 @@ export const almibar: LinePlan = {
       since: '2008-09',
       until: '2012-10',
       members: ['AL-04', 'AL-15'],
-      clutches: ['2009-06-27 AL-16m AL-17f', '2010-09-18 AL-18m AL-19f', '2011-08-06 AL-20m AL-21f'],
+      clutches: ['2009-06-27 AL-16m', '2010-09-18 AL-18m AL-19f', '2011-08-06 AL-20m AL-21f'],
     },
     {
       name: 'Two from the fair',

@@ -68,7 +68,7 @@ export const emberSaddle: LinePlan = {
       since: '2001-04',
       until: '2004-12',
       members: ['EM-05', 'EM-08', 'EM-10'],
-      clutches: ['2001-10-06 EM-11m EM-12f', '2002-08-17 EM-14m EM-15f', '2003-09-27 EM-16m EM-17f'],
+      clutches: ['2001-10-06 EM-11m EM-12f', '2002-08-17 EM-14m', '2003-09-27 EM-16m'],
     },
     {
       name: 'Saddles, hallway',
@@ -84,7 +84,7 @@ export const emberSaddle: LinePlan = {
       since: '2003-10',
       until: '2007-03',
       members: ['EM-21', 'EM-22', 'EM-12'],
-      clutches: ['2004-05-22 EM-23m EM-24f', '2005-04-30 EM-25m EM-26f', '2006-06-10 EM-27m EM-28f'],
+      clutches: ['2004-05-22 EM-23m EM-24f', '2005-04-30 EM-25m', '2006-06-10 EM-27m'],
     },
     {
       name: 'Saddles, second trio',
@@ -96,13 +96,13 @@ export const emberSaddle: LinePlan = {
         '2005-11-12 EM-29m EM-31f',
         {
           laid: '2007-01-20',
-          young: 'EM-32m EM-33f',
+          young: 'EM-32m',
           dams: [
             ['EM-19', 0.7, 'fed the tadpoles'],
             ['EM-24', 0.3],
           ],
         },
-        '2008-03-08 EM-34m EM-35f',
+        '2008-03-08 EM-34m',
       ],
     },
     {

@@ -27,7 +27,7 @@ export const mossStock: LinePlan = {
       since: '2006-03',
       until: '2011-05',
       members: ['MO-01', 'MO-02', 'MO-03'],
-      clutches: ['2007-03-18 MO-04m MO-05f MO-06f', '2008-06-08 MO-07m MO-08f', '2010-04-18 MO-09m MO-10f'],
+      clutches: ['2007-03-18 MO-04m MO-05f', '2008-06-08 MO-07m MO-08f', '2010-04-18 MO-09m MO-10f'],
     },
     {
       name: 'Emeric, water part two',
@@ -90,7 +90,7 @@ export const lichenHollow: LinePlan = {
       until: '2017-08',
       members: ['LH-01', 'LH-02', 'LH-03', 'LH-04'],
       clutches: [
-        '2012-07-15 LH-11m LH-12f',
+        '2012-07-15 LH-12f',
         '2013-05-26 LH-14m LH-15f',
         '2014-08-24 LH-16 LH-17 LH-18',
         {

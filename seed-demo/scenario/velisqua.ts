@@ -32,6 +32,15 @@ export const velisqua: LinePlan = {
       baseKinship: 0.125,
       founders: 'RV-41m RV-42f',
     },
+    {
+      code: 'S-RV3',
+      keeper: keepers.saskia,
+      kind: 'purchase',
+      date: '2016',
+      receivedFrom: 'a fair',
+      labelNote: 'No label; sold as "the mountain form".',
+      founders: 'RV-91f',
+    },
   ],
   strays: [
     {
@@ -71,8 +80,8 @@ export const velisqua: LinePlan = {
             ['RV-05', 0.2],
           ],
         },
-        '2008-09-07 RV-19m RV-20f',
-        '2010-01-31 RV-21f RV-22f',
+        '2008-09-07 RV-19m',
+        '2010-01-31 RV-21f',
       ],
     },
     {
@@ -81,7 +90,7 @@ export const velisqua: LinePlan = {
       since: '2009-03',
       until: '2013-12',
       members: ['RV-11', 'RV-18'],
-      clutches: ['2009-09-13 RV-23m RV-24f', '2010-10-10 RV-25m', '2011-11-13 RV-26f', '2013-02-10 RV-27m RV-28f'],
+      clutches: ['2009-09-13 RV-23m', '2010-10-10 RV-25m', '2011-11-13 RV-26f', '2013-02-10 RV-27m RV-28f'],
     },
     {
       name: 'Noor, bromeliad three',
@@ -89,7 +98,7 @@ export const velisqua: LinePlan = {
       since: '2010-02',
       until: '2014-11',
       members: ['RV-19', 'RV-06'],
-      clutches: ['2010-08-08 RV-29m RV-30f', '2012-01-22 RV-31m RV-32f', '2013-09-01 RV-33f'],
+      clutches: ['2010-08-08 RV-29m', '2012-01-22 RV-31m RV-32f', '2013-09-01 RV-33f'],
     },
     {
       name: 'Runa, small two',
@@ -107,7 +116,7 @@ export const velisqua: LinePlan = {
           ],
         },
         '2015-09-06 RV-36m',
-        '2016-11-20 RV-37f RV-38',
+        '2016-11-20 RV-38',
       ],
     },
     {
@@ -133,6 +142,29 @@ export const velisqua: LinePlan = {
       until: '2022-09',
       members: ['RV-36', 'RV-46'],
       clutches: ['2018-12-16 RV-57m RV-58f', '2020-02-09 RV-59m', '2021-04-25 RV-60f'],
+    },
+    {
+      name: 'Saskia, leaf one',
+      keeper: keepers.saskia,
+      since: '2010-12',
+      until: '2014-09',
+      members: ['RV-15', 'RV-21'],
+      clutches: ['2011-03-20 RV-81m', '2012-07-15 RV-83m RV-84f'],
+    },
+    {
+      name: 'Saskia, leaf two',
+      keeper: keepers.saskia,
+      since: '2016-11',
+      until: '2020-07',
+      members: ['RV-83', 'RV-91'],
+      clutches: ['2017-08-20 RV-85m RV-86f', '2018-11-11 RV-87m RV-88f', '2019-06-02'],
+    },
+    {
+      name: 'Saskia, leaf today',
+      keeper: keepers.saskia,
+      since: '2021-09',
+      members: ['RV-87', 'RV-55'],
+      clutches: ['2022-03-13 RV-92m RV-93f', '2023-10-08 RV-94m RV-95f', '2025-09-14 RV-96', '2026-10-30'],
     },
     {
       name: 'Runa, small today',
@@ -163,6 +195,9 @@ export const velisqua: LinePlan = {
   ],
   fates: {
     'RV-38': { status: 'died', died: '2017-05-14', notes: 'Jumped; found on the floor.' },
+    'RV-88': { status: 'alive' },
+    'RV-93': { status: 'alive' },
+    'RV-95': { status: 'alive' },
     'RV-61': { status: 'alive' },
     'RV-63': { status: 'alive' },
     'RV-69': { status: 'alive' },
