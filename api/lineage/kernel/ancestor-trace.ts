@@ -2,7 +2,22 @@ import { Candidates } from './candidates.ts';
 import type { Breeding, ClutchFigures } from './figures.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
-import { PositionSet } from './position-set.ts';
+import {
+  COEFFICIENT,
+  DAM,
+  FIRST,
+  LINKED,
+  MENDELIAN,
+  PARENT_A,
+  PARENT_B,
+  RECORDED_SOURCE,
+  RESIDUAL,
+  SIRE,
+  TraceNodes,
+  WITHIN,
+  YOUNG,
+  YOUNG_END,
+} from './trace-nodes.ts';
 
 /**
  * The ancestor trace: φ = T D Tᵀ restricted to the ancestors of one clutch (Henderson 1976; Quaas 1976; Meuwissen & Luo
@@ -13,76 +28,86 @@ import { PositionSet } from './position-set.ts';
  */
 export class AncestorTrace {
   readonly #pedigree: Pedigree;
-  readonly #order: PedigreeOrder;
-  readonly #breeding: Breeding;
   readonly #figures: ClutchFigures;
   readonly #candidates: Candidates;
-  readonly #waiting: PositionSet;
-  /** n: coefficient of each animal in the sum being traced; 0 while untouched. */
-  readonly #coefficient: Float64Array;
-  /** m and n: the touched young of each clutch, as chains. */
-  readonly #touched: Int32Array;
-  readonly #nextTouched: Int32Array;
-  readonly #founders: number[] = [];
+  readonly #nodes: TraceNodes;
+  #numbered = -1;
+  /*
+   * Which nodes wait, as bits, with one bit above for each word that may not be empty. The nodes are visited from the
+   * greatest down and their parents are smaller, so the next one is found in a few operations, where a heap costs log n.
+   */
+  #bits = new Int32Array(0);
+  #words = new Int32Array(0);
+  #waiting = 0;
+  #greatest = -1;
+  readonly #sources: number[] = [];
   readonly #sourceCoefficient: Float64Array;
-  /** m: var m of the young of each clutch. */
-  readonly #mendelian: Float64Array;
 
   constructor(pedigree: Pedigree, order: PedigreeOrder, breeding: Breeding, figures: ClutchFigures) {
     this.#pedigree = pedigree;
-    this.#order = order;
-    this.#breeding = breeding;
     this.#figures = figures;
     this.#candidates = new Candidates(pedigree);
-    this.#waiting = new PositionSet(order.clutches.length);
-    this.#coefficient = new Float64Array(pedigree.clutchOf.length);
-    this.#touched = new Int32Array(order.clutches.length).fill(-1);
-    this.#nextTouched = new Int32Array(pedigree.clutchOf.length);
+    this.#nodes = new TraceNodes(pedigree, order, breeding);
     this.#sourceCoefficient = new Float64Array(pedigree.baseKinship.length);
-    this.#mendelian = new Float64Array(order.clutches.length);
   }
 
   /** Computes the figures of one component. */
   trace(component: number): void {
-    const { clutches, componentStart } = this.#order;
-    const { pairStart } = this.#pedigree;
-    const end = componentStart[component + 1] as number;
-    for (let position = componentStart[component] as number; position < end; position++) {
-      const clutch = clutches[position] as number;
-      const first = pairStart[clutch] as number;
-      if ((pairStart[clutch + 1] as number) - first === 1) this.#certainFigures(clutch, first);
-      else this.#uncertainFigures(clutch);
-      const self = 0.5 * (1 + (this.#figures.clutchExpected[clutch] as number));
-      this.#mendelian[clutch] = self - (this.#figures.clutchWithin[clutch] as number);
+    this.#prepare(component);
+    const { families, clutches, clutchCount } = this.#nodes;
+    for (let place = 0; place < clutchCount; place++) {
+      const clutch = clutches[place] as number;
+      const sire = families[4 * place + SIRE] as number;
+      if (sire === LINKED) this.#uncertainFigures(clutch);
+      else this.#certainFigures(clutch, sire, families[4 * place + DAM] as number);
+      this.#fillYoung(clutch, families[4 * place + YOUNG] as number, families[4 * place + YOUNG_END] as number);
     }
   }
 
-  /** How many clutches a trace of this one visits: the clutches among its ancestors. */
-  countAncestors(clutch: number): number {
-    this.#candidates.gather(clutch);
-    const { individual, count } = this.#candidates;
-    for (let place = 0; place < count; place++) this.#add(individual[place] as number, 1);
-    let visited = 0;
-    while (this.#waiting.size > 0) {
-      const ancestor = this.#order.clutches[this.#waiting.takeGreatest()] as number;
-      visited++;
-      this.#takeTouched(ancestor);
-      this.#addParents(ancestor, 1);
+  /** Enters the figures of a clutch into the nodes of its young, for the traces of later clutches. */
+  #fillYoung(clutch: number, start: number, end: number): void {
+    if (start === end) return;
+    const { clutchExpected, clutchWithin, clutchResidual } = this.#figures;
+    const parts = this.#nodes.parts;
+    const within = clutchWithin[clutch] as number;
+    for (let at = 4 * start; at < 4 * end; at += 4) {
+      parts[at + MENDELIAN] = 0.5 * (1 + (clutchExpected[clutch] as number)) - within;
+      parts[at + RESIDUAL] = clutchResidual[clutch] as number;
+      parts[at + WITHIN] = within;
     }
-    for (const founder of this.#founders) this.#coefficient[founder] = 0;
-    this.#founders.length = 0;
-    return visited;
   }
 
-  #certainFigures(clutch: number, pair: number): void {
+  /** Mean number of nodes that the traces of one component visit, from evenly spread samples. */
+  sampleVisits(component: number, samples: number): number {
+    this.#prepare(component);
+    const { clutches, clutchCount } = this.#nodes;
+    let visits = 0;
+    for (let sample = 0; sample < samples; sample++) {
+      const place = Math.floor(((sample + 0.5) * clutchCount) / samples);
+      this.#addCandidates(clutches[place] as number);
+      visits += this.#run().visits;
+    }
+    return visits / samples;
+  }
+
+  #prepare(component: number): void {
+    if (this.#numbered === component) return;
+    this.#numbered = component;
+    this.#nodes.number(component);
+    if (this.#bits.length > this.#nodes.count >> 5) return;
+    this.#bits = new Int32Array((this.#nodes.count >> 5) + 1);
+    this.#words = new Int32Array((this.#nodes.count >> 10) + 1);
+  }
+
+  #certainFigures(clutch: number, sire: number, dam: number): void {
     const figures = this.#figures;
-    const sire = this.#pedigree.pairSire[pair] as number;
-    const dam = this.#pedigree.pairDam[pair] as number;
     const selves = this.#self(sire) + this.#self(dam);
     const kinship = this.#kinship(sire, dam, selves);
-    figures.clutchExpected[clutch] = figures.clutchLeast[clutch] = figures.clutchGreatest[clutch] = kinship;
+    figures.clutchExpected[clutch] = kinship;
+    figures.clutchLeast[clutch] = kinship;
+    figures.clutchGreatest[clutch] = kinship;
     figures.clutchWithin[clutch] = 0.25 * (selves + 2 * kinship);
-    figures.clutchResidual[clutch] = (sire < 0 ? 0.125 : 0) + (dam < 0 ? 0.125 : 0);
+    if (sire < 0 || dam < 0) figures.clutchResidual[clutch] = sire < 0 && dam < 0 ? 0.25 : 0.125;
   }
 
   #uncertainFigures(clutch: number): void {
@@ -92,8 +117,8 @@ export class AncestorTrace {
     let least = Infinity;
     let greatest = -Infinity;
     for (let pair = pairStart[clutch] as number; pair < (pairStart[clutch + 1] as number); pair++) {
-      const sire = pairSire[pair] as number;
-      const dam = pairDam[pair] as number;
+      const sire = this.#nodes.find(pairSire[pair] as number);
+      const dam = this.#nodes.find(pairDam[pair] as number);
       const probability = pairProbability[pair] as number;
       const selves = this.#self(sire) + this.#self(dam);
       const kinship = this.#kinship(sire, dam, selves);
@@ -107,112 +132,162 @@ export class AncestorTrace {
     figures.clutchLeast[clutch] = least;
     figures.clutchGreatest[clutch] = greatest;
     figures.clutchWithin[clutch] = within;
-    this.#candidates.gather(clutch);
-    const { individual, weight, count } = this.#candidates;
-    for (let place = 0; place < count; place++) this.#add(individual[place] as number, weight[place] as number);
-    figures.clutchResidual[clutch] = within - this.#variance();
+    this.#addCandidates(clutch);
+    figures.clutchResidual[clutch] = within - this.#run().variance;
   }
 
-  /** φ(s,d) from var ½(u_s+u_d) = ¼(φ(s,s)+φ(d,d)+2φ(s,d)); rounding below 0 is cut off. */
+  #addCandidates(clutch: number): void {
+    this.#candidates.gather(clutch);
+    const { individual, weight, count } = this.#candidates;
+    for (let place = 0; place < count; place++)
+      this.#add(this.#nodes.find(individual[place] as number), weight[place] as number);
+  }
+
+  /** φ(s,d) of two nodes from var ½(u_s+u_d) = ¼(φ(s,s)+φ(d,d)+2φ(s,d)); rounding below 0 is cut off. */
   #kinship(sire: number, dam: number, selves: number): number {
     if (sire < 0 || dam < 0) return 0;
     this.#add(sire, 0.5);
     this.#add(dam, 0.5);
-    return Math.max(0, 2 * this.#variance() - 0.5 * selves);
+    return Math.max(0, 2 * this.#run().variance - 0.5 * selves);
   }
 
-  #self(individual: number): number {
-    if (individual < 0) return 0.5;
-    const clutch = this.#pedigree.clutchOf[individual] as number;
-    if (clutch < 0) return this.#breeding.founderSelf[individual] as number;
-    return 0.5 * (1 + (this.#figures.clutchExpected[clutch] as number));
+  /** Kinship of a node with itself; ½ for a parent nobody knows. */
+  #self(node: number): number {
+    if (node < 0) return 0.5;
+    const parts = this.#nodes.parts;
+    return (parts[4 * node + MENDELIAN] as number) + (parts[4 * node + WITHIN] as number);
   }
 
-  /** Adds to the coefficient of an animal and lets its clutch wait for its visit. */
-  #add(individual: number, coefficient: number): void {
+  /** Adds to the coefficient of a node and lets it wait for its visit. A node waits while its coefficient is not 0. */
+  #add(node: number, coefficient: number): void {
     // A coefficient that has run down to 0 (more than a thousand generations) would look untouched; it has no effect.
-    if (individual < 0 || coefficient === 0) return;
-    const before = this.#coefficient[individual] as number;
-    this.#coefficient[individual] = before + coefficient;
+    if (coefficient === 0) return;
+    const parts = this.#nodes.parts;
+    const before = parts[4 * node + COEFFICIENT] as number;
+    parts[4 * node + COEFFICIENT] = before + coefficient;
     if (before !== 0) return;
-    const clutch = this.#pedigree.clutchOf[individual] as number;
-    if (clutch < 0) {
-      this.#founders.push(individual);
+    this.#bits[node >> 5] = (this.#bits[node >> 5] as number) | (1 << node);
+    this.#words[node >> 10] = (this.#words[node >> 10] as number) | (1 << (node >> 5));
+    this.#waiting++;
+    if (node > this.#greatest) this.#greatest = node;
+  }
+
+  readonly #result = { variance: 0, visits: 0 };
+
+  /**
+   * var Σ x_k u_k over the nodes added since the last call, and how many clutches were visited for it.
+   *
+   * This is the innermost loop of the kernel: `#add` is written out in it for the two certain parents, since the calls
+   * took half of its time.
+   */
+  #run(): { readonly variance: number; readonly visits: number } {
+    const { places, parts } = this.#nodes;
+    const bits = this.#bits;
+    const words = this.#words;
+    let variance = 0;
+    let visits = 0;
+    let word = this.#greatest >> 5;
+    let waiting = this.#waiting;
+    while (waiting > 0) {
+      let here = bits[word] as number;
+      if (here === 0) {
+        word = this.#wordBelow(word);
+        here = bits[word] as number;
+      }
+      const node = (word << 5) | (31 - Math.clz32(here));
+      bits[word] = here ^ (1 << node);
+      waiting--;
+      visits++;
+      const at = 4 * node;
+      let coefficient = parts[at + COEFFICIENT] as number;
+      parts[at + COEFFICIENT] = 0;
+      let squares = coefficient * coefficient;
+      const first = places[at + FIRST] as number;
+      for (let mate = node - 1; mate >= first; mate--) {
+        const other = parts[4 * mate + COEFFICIENT] as number;
+        if (other === 0) continue;
+        parts[4 * mate + COEFFICIENT] = 0;
+        bits[mate >> 5] = (bits[mate >> 5] as number) & ~(1 << mate);
+        waiting--;
+        squares += other * other;
+        coefficient += other;
+      }
+      variance += squares * (parts[at + MENDELIAN] as number);
+      const a = places[at + PARENT_A] as number;
+      const b = places[at + PARENT_B] as number;
+      if (waiting === 0 && a !== RECORDED_SOURCE && this.#sources.length === 0) {
+        variance += coefficient * coefficient * (parts[at + WITHIN] as number); // all that is left passes through here
+        break;
+      }
+      const half = 0.5 * coefficient;
+      if (a < 0 || b < 0 || half === 0) {
+        variance += coefficient * coefficient * (parts[at + RESIDUAL] as number);
+        this.#waiting = waiting;
+        if (a <= LINKED) this.#addLinked(a, b, coefficient);
+        else if (a >= 0) this.#add(a, half);
+        else if (b >= 0) this.#add(b, half);
+        waiting = this.#waiting;
+        continue;
+      }
+      const ofA = parts[4 * a + COEFFICIENT] as number;
+      parts[4 * a + COEFFICIENT] = ofA + half;
+      if (ofA === 0) {
+        const old = bits[a >> 5] as number;
+        bits[a >> 5] = old | (1 << a);
+        if (old === 0) words[a >> 10] = (words[a >> 10] as number) | (1 << (a >> 5));
+        waiting++;
+      }
+      const ofB = parts[4 * b + COEFFICIENT] as number;
+      parts[4 * b + COEFFICIENT] = ofB + half;
+      if (ofB === 0) {
+        const old = bits[b >> 5] as number;
+        bits[b >> 5] = old | (1 << b);
+        if (old === 0) words[b >> 10] = (words[b >> 10] as number) | (1 << (b >> 5));
+        waiting++;
+      }
+    }
+    this.#waiting = 0;
+    this.#greatest = -1;
+    this.#result.variance = variance + this.#sourcesVariance();
+    this.#result.visits = visits;
+    return this.#result;
+  }
+
+  /** The greatest word below one that has become empty, with something waiting in it. There is one. */
+  #wordBelow(empty: number): number {
+    const bits = this.#bits;
+    const words = this.#words;
+    let word = empty;
+    do {
+      let group = word >> 5;
+      words[group] = (words[group] as number) & ~(1 << word);
+      while (words[group] === 0) group--;
+      word = (group << 5) | (31 - Math.clz32(words[group] as number));
+    } while (bits[word] === 0);
+    return word;
+  }
+
+  #addLinked(kind: number, group: number, coefficient: number): void {
+    if (kind === RECORDED_SOURCE) {
+      this.#sources.push(group);
+      this.#sourceCoefficient[group] = coefficient;
       return;
     }
-    const chain = this.#touched[clutch] as number;
-    this.#nextTouched[individual] = chain;
-    this.#touched[clutch] = individual;
-    if (chain < 0) this.#waiting.add(this.#order.positionOf[clutch] as number);
+    const { linkStart, linkNode, linkWeight } = this.#nodes;
+    const end = linkStart[group + 1] as number;
+    for (let link = linkStart[group] as number; link < end; link++)
+      this.#add(linkNode[link] as number, coefficient * (linkWeight[link] as number));
   }
 
-  #addParents(clutch: number, coefficient: number): void {
-    const { pairStart, pairSire, pairDam, pairProbability } = this.#pedigree;
-    const end = pairStart[clutch + 1] as number;
-    for (let pair = pairStart[clutch] as number; pair < end; pair++) {
-      const share = 0.5 * coefficient * (pairProbability[pair] as number);
-      this.#add(pairSire[pair] as number, share);
-      this.#add(pairDam[pair] as number, share);
-    }
-  }
-
-  #sum = 0;
-
-  /** Sum of the coefficients of the touched young of a clutch; the sum of their squares is left in `#sum`. */
-  #takeTouched(clutch: number): number {
-    let total = 0;
-    let squares = 0;
-    for (let young = this.#touched[clutch] as number; young >= 0; young = this.#nextTouched[young] as number) {
-      const coefficient = this.#coefficient[young] as number;
-      this.#coefficient[young] = 0;
-      total += coefficient;
-      squares += coefficient * coefficient;
-    }
-    this.#touched[clutch] = -1;
-    this.#sum = squares;
-    return total;
-  }
-
-  /** var Σ x_k u_k over the animals added since the last call. */
-  #variance(): number {
-    const waiting = this.#waiting;
-    const { clutchResidual, clutchWithin } = this.#figures;
+  /** The part of kinships recorded between two sources. */
+  #sourcesVariance(): number {
+    if (this.#sources.length === 0) return 0;
+    const coefficients = this.#sourceCoefficient;
     let variance = 0;
-    while (waiting.size > 0) {
-      const clutch = this.#order.clutches[waiting.takeGreatest()] as number;
-      const total = this.#takeTouched(clutch);
-      variance += this.#sum * (this.#mendelian[clutch] as number);
-      if (waiting.size === 0 && this.#founders.length === 0) {
-        // All that is left passes through this one clutch, whose own variance is known.
-        return variance + total * total * (clutchWithin[clutch] as number);
-      }
-      variance += total * total * (clutchResidual[clutch] as number);
-      this.#addParents(clutch, total);
-    }
-    return variance + this.#foundersVariance();
-  }
-
-  #foundersVariance(): number {
-    const { sourceOf, baseKinship, sourceKinships } = this.#pedigree;
-    let variance = 0;
-    for (const founder of this.#founders) {
-      const coefficient = this.#coefficient[founder] as number;
-      this.#coefficient[founder] = 0;
-      const source = sourceOf[founder] as number;
-      const base = source < 0 ? 0 : (baseKinship[source] as number);
-      const before = source < 0 ? 0 : (this.#sourceCoefficient[source] as number);
-      // A source's sum is squared step by step: (X+x)² − X² = x² + 2Xx.
-      variance += coefficient * coefficient * (this.#breeding.founderSelf[founder] as number);
-      variance += 2 * before * coefficient * base;
-      if (source >= 0) this.#sourceCoefficient[source] = before + coefficient;
-    }
-    for (const { a, b, kinship } of sourceKinships ?? [])
-      variance += 2 * kinship * (this.#sourceCoefficient[a] as number) * (this.#sourceCoefficient[b] as number);
-    for (const founder of this.#founders) {
-      const source = sourceOf[founder] as number;
-      if (source >= 0) this.#sourceCoefficient[source] = 0;
-    }
-    this.#founders.length = 0;
+    for (const { a, b, kinship } of this.#pedigree.sourceKinships ?? [])
+      variance += 2 * kinship * (coefficients[a] as number) * (coefficients[b] as number);
+    for (const source of this.#sources) coefficients[source] = 0;
+    this.#sources.length = 0;
     return variance;
   }
 }

@@ -85,17 +85,10 @@ class Tools {
   frontierPays(plan: FrontierPlan, component: number, options: InbreedingOptions): boolean {
     const width = plan.width[component] as number;
     if (8 * width * (width + 16) > (options.frontierBytes ?? DEFAULT_FRONTIER_BYTES)) return false;
-    const { clutches, componentStart } = this.#parts[1];
-    const start = componentStart[component] as number;
-    const size = (componentStart[component + 1] as number) - start;
+    const { componentStart } = this.#parts[1];
+    const size = (componentStart[component + 1] as number) - (componentStart[component] as number);
     const perClutch = (plan.elements[component] as number) / size;
-    if (perClutch < ALWAYS_FRONTIER) return true;
-    let visits = 0;
-    for (let sample = 0; sample < SAMPLES; sample++) {
-      const position = start + Math.floor(((sample + 0.5) * size) / SAMPLES);
-      visits += this.trace.countAncestors(clutches[position] as number);
-    }
-    return perClutch < (VISIT_COST * visits) / SAMPLES;
+    return perClutch < ALWAYS_FRONTIER || perClutch < VISIT_COST * this.trace.sampleVisits(component, SAMPLES);
   }
 }
 

@@ -1,0 +1,238 @@
+import { Candidates } from './candidates.ts';
+import type { Breeding } from './figures.ts';
+import type { PedigreeOrder } from './order.ts';
+import type { Pedigree } from './pedigree.ts';
+
+/** Places of `TraceNodes.places`. */
+export const FIRST = 0;
+export const PARENT_A = 1;
+export const PARENT_B = 2;
+/** Places of `TraceNodes.parts`. */
+export const COEFFICIENT = 0;
+export const MENDELIAN = 1;
+export const RESIDUAL = 2;
+export const WITHIN = 3;
+
+/** Places of `TraceNodes.families`. */
+export const SIRE = 0;
+export const DAM = 1;
+export const YOUNG = 2;
+export const YOUNG_END = 3;
+
+/** In PARENT_A: the node has no two certain parents, its parents are the links of the group that PARENT_B numbers. */
+export const LINKED = -2;
+/** States of a clutch in the depth-first walk. */
+const UNSEEN = 0;
+const OPEN = 1;
+const DONE = 2;
+
+/** In PARENT_A: the node is a source with recorded kinship to others; PARENT_B is its number. */
+export const RECORDED_SOURCE = -3;
+
+/**
+ * The animals of one component that breed, and its sources that are nodes, numbered from 0 so that parents come first and
+ * clutch-mates stand together. A depth-first walk from the latest clutches gives the numbers: the ancestors of an animal
+ * then lie near each other in memory, which is where a trace spends its time.
+ */
+export class TraceNodes {
+  /** Clutches of the component, parents first, in the order of the numbers. */
+  readonly clutches: Int32Array;
+  /**
+   * Four numbers a clutch, in the same order: SIRE and DAM of certain parents as nodes, −1 where unknown, or LINKED; then
+   * the young that breed, nodes YOUNG .. YOUNG_END−1.
+   */
+  readonly families: Int32Array;
+  /** How many clutches there are. */
+  clutchCount = 0;
+  /** How many nodes there are. */
+  count = 0;
+  /**
+   * Four numbers a node, side by side because a visit reads them together: FIRST node of the same clutch (itself for
+   * founders and sources), PARENT_A and PARENT_B, certain parents of weight ½ as nodes or −1 where there is none.
+   */
+  places = new Int32Array(0);
+  /**
+   * Four numbers a node: COEFFICIENT in the trace under way; MENDELIAN, what it has of its own; RESIDUAL, what clutch-mates
+   * share apart from recorded parents; WITHIN, its kinship with another of its clutch or source. Those of young are
+   * filled in when their clutch has its figures. MENDELIAN and WITHIN together are the kinship of the node with itself.
+   */
+  parts = new Float64Array(0);
+  /** Links of group l: linkStart[l] .. linkStart[l+1]−1. */
+  readonly linkStart: number[] = [0];
+  readonly linkNode: number[] = [];
+  readonly linkWeight: number[] = [];
+
+  readonly #pedigree: Pedigree;
+  readonly #order: PedigreeOrder;
+  readonly #breeding: Breeding;
+  readonly #candidates: Candidates;
+  /** n: node of each animal, −1 if it has none yet. Right for the component numbered last. */
+  readonly #nodeOf: Int32Array;
+  readonly #sourceNode: Int32Array;
+  readonly #recorded: Uint8Array;
+  readonly #state: Uint8Array;
+  readonly #stack: number[] = [];
+
+  constructor(pedigree: Pedigree, order: PedigreeOrder, breeding: Breeding) {
+    this.#pedigree = pedigree;
+    this.#order = order;
+    this.#breeding = breeding;
+    this.#candidates = new Candidates(pedigree);
+    this.#nodeOf = new Int32Array(pedigree.clutchOf.length).fill(-1);
+    this.clutches = new Int32Array(order.clutches.length);
+    this.families = new Int32Array(4 * order.clutches.length);
+    this.#state = new Uint8Array(order.clutches.length);
+    this.#sourceNode = new Int32Array(pedigree.baseKinship.length).fill(-1);
+    this.#recorded = new Uint8Array(pedigree.baseKinship.length);
+    for (const { a, b, kinship } of pedigree.sourceKinships ?? [])
+      if (kinship > 0) this.#recorded[a] = this.#recorded[b] = 1;
+  }
+
+  /** Numbers the nodes of a component. Every component can be numbered once. */
+  number(component: number): void {
+    const { clutches, componentStart } = this.#order;
+    const start = componentStart[component] as number;
+    const end = componentStart[component + 1] as number;
+    if (this.#state[clutches[start] as number] === DONE) throw new Error(`Component ${component} is numbered already.`);
+    this.count = this.clutchCount = 0;
+    this.linkStart.length = 1;
+    this.linkNode.length = this.linkWeight.length = 0;
+    this.#makeRoom(start, end);
+    for (let position = end - 1; position >= start; position--) this.#walk(clutches[position] as number);
+  }
+
+  /** Node of an animal of the component that breeds, −1 for −1. */
+  find(individual: number): number {
+    return individual < 0 ? -1 : (this.#nodeOf[individual] as number);
+  }
+
+  #makeRoom(start: number, end: number): void {
+    const { clutches } = this.#order;
+    const { pairStart } = this.#pedigree;
+    let room = 0;
+    for (let position = start; position < end; position++) {
+      const clutch = clutches[position] as number;
+      // Every node is a candidate of some pair, or the source of one.
+      room += 4 * ((pairStart[clutch + 1] as number) - (pairStart[clutch] as number));
+    }
+    if (this.places.length >= 4 * room) return;
+    this.places = new Int32Array(4 * room);
+    this.parts = new Float64Array(4 * room);
+  }
+
+  /** Numbers a clutch after all the clutches its candidates hatched from. */
+  #walk(last: number): void {
+    const stack = this.#stack;
+    const state = this.#state;
+    if (state[last] === DONE) return;
+    stack.push(last);
+    while (stack.length > 0) {
+      const clutch = stack[stack.length - 1] as number;
+      if (state[clutch] === UNSEEN) {
+        state[clutch] = OPEN;
+        if (this.#pushParents(clutch)) continue;
+      }
+      stack.pop();
+      if (state[clutch] === DONE) continue; // it stood on the stack twice
+      state[clutch] = DONE;
+      this.#numberClutch(clutch);
+    }
+  }
+
+  #pushParents(clutch: number): boolean {
+    const { pairStart, pairSire, pairDam } = this.#pedigree;
+    const before = this.#stack.length;
+    const end = pairStart[clutch + 1] as number;
+    for (let pair = pairStart[clutch] as number; pair < end; pair++) {
+      this.#pushParent(pairSire[pair] as number);
+      this.#pushParent(pairDam[pair] as number);
+    }
+    return this.#stack.length > before;
+  }
+
+  #pushParent(parent: number): void {
+    const from = parent < 0 ? -1 : (this.#pedigree.clutchOf[parent] as number);
+    if (from >= 0 && this.#state[from] === UNSEEN) this.#stack.push(from);
+  }
+
+  #numberClutch(clutch: number): void {
+    const { pairStart, pairSire, pairDam } = this.#pedigree;
+    const { firstYoung, nextYoung } = this.#breeding;
+    const pair = pairStart[clutch] as number;
+    const certain = (pairStart[clutch + 1] as number) - pair === 1;
+    let parentA: number;
+    let parentB: number;
+    if (certain) {
+      parentA = this.#parentNode(pairSire[pair] as number);
+      parentB = this.#parentNode(pairDam[pair] as number);
+    } else {
+      parentA = LINKED;
+      parentB = this.#link(clutch);
+    }
+    const first = this.count;
+    for (let young = firstYoung[clutch] as number; young >= 0; young = nextYoung[young] as number)
+      this.#nodeOf[young] = this.#append(first, parentA, parentB, 0, 0);
+    const family = 4 * this.clutchCount;
+    this.families[family + SIRE] = parentA;
+    this.families[family + DAM] = parentB;
+    this.families[family + YOUNG] = first;
+    this.families[family + YOUNG_END] = this.count;
+    this.clutches[this.clutchCount++] = clutch;
+  }
+
+  #append(first: number, parentA: number, parentB: number, mendelian: number, within: number): number {
+    const node = this.count++;
+    this.places[4 * node + FIRST] = first;
+    this.places[4 * node + PARENT_A] = parentA;
+    this.places[4 * node + PARENT_B] = parentB;
+    this.parts[4 * node + COEFFICIENT] = 0;
+    this.parts[4 * node + MENDELIAN] = mendelian;
+    this.parts[4 * node + RESIDUAL] = 0;
+    this.parts[4 * node + WITHIN] = within;
+    return node;
+  }
+
+  #link(clutch: number): number {
+    this.#candidates.gather(clutch);
+    const { individual, weight, count } = this.#candidates;
+    // Numbering a founder may write a group of links of its own, which must not fall inside this one.
+    for (let place = 0; place < count; place++) this.#parentNode(individual[place] as number);
+    for (let place = 0; place < count; place++) {
+      this.linkNode.push(this.#parentNode(individual[place] as number));
+      this.linkWeight.push(weight[place] as number);
+    }
+    return this.linkStart.push(this.linkNode.length) - 2;
+  }
+
+  #parentNode(individual: number): number {
+    if (individual < 0) return -1;
+    const node = this.#nodeOf[individual] as number;
+    return node >= 0 ? node : this.#numberFounder(individual);
+  }
+
+  #numberFounder(founder: number): number {
+    const source = this.#pedigree.sourceOf[founder] as number;
+    const self = this.#breeding.founderSelf[founder] as number;
+    let node: number;
+    if (source < 0 || this.#breeding.sourceIsNode[source] === 0) node = this.#append(this.count, -1, -1, self, 0);
+    else {
+      const base = this.#pedigree.baseKinship[source] as number;
+      const above = this.#numberSource(source, base);
+      this.linkNode.push(above);
+      this.linkWeight.push(1);
+      const group = this.linkStart.push(this.linkNode.length) - 2;
+      node = this.#append(this.count, LINKED, group, self - base, base);
+    }
+    this.#nodeOf[founder] = node;
+    return node;
+  }
+
+  #numberSource(source: number, base: number): number {
+    const known = this.#sourceNode[source] as number;
+    if (known >= 0) return known;
+    const recorded = this.#recorded[source] === 1;
+    const node = this.#append(this.count, recorded ? RECORDED_SOURCE : -1, recorded ? source : -1, base, 0);
+    this.#sourceNode[source] = node;
+    return node;
+  }
+}
