@@ -8,10 +8,12 @@ import { inTransaction } from '../platform/transaction.ts';
 import { allowLongWork, insertImport, listImports } from './import.queries.ts';
 import type { CreatedCounts, ImportView, PastImportView } from './import.view.ts';
 import { readKnowledge } from './knowledge.queries.ts';
+import { warnOfImplausible } from './plausibility-warnings.ts';
 import { writePlan } from './plan-writer.ts';
 import type { ProblemList } from './problem-list.ts';
 import { type SheetPlan, planSheet } from './sheet-plan.ts';
 import type { Sheet } from './sheet-reader.ts';
+import { SheetReport } from './sheet-report.ts';
 
 /** Takes register sheets into the register, whole or not at all. */
 @Injectable()
@@ -45,8 +47,10 @@ export class ImportsService {
   }
 
   private async understand(manager: EntityManager, keeper: Acting, sheet: Sheet): Promise<SheetPlan> {
-    const plan = planSheet(sheet, await readKnowledge(manager, keeper.id, sheet.table));
+    const knowledge = await readKnowledge(manager, keeper.id, sheet.table);
+    const plan = planSheet(sheet, knowledge);
     if (plan === null) throw refusal(sheet.problems);
+    warnOfImplausible(plan, knowledge, new SheetReport(sheet.table, sheet.problems, sheet.warnings));
     return plan;
   }
 }

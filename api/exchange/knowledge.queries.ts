@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { formatRegistryNumber, parseRegistryNumber } from '../../shared/registry-number.ts';
 import type { Sex } from '../../shared/vocabulary.ts';
+import { readRanges } from '../register/warnings/facts.queries.ts';
 import type { KnownAnimal, KnownClutch, KnownName, RegisterKnowledge } from './knowledge.ts';
 import { sameKey } from './knowledge.ts';
 import { namesIn } from './parent-cell.ts';
@@ -23,12 +24,17 @@ export async function readKnowledge(
   const clutches = await readClutches(manager, keeperId, [...distinct(table, ['clutch'])]);
   const sources = await readSources(manager, keeperId, [...distinct(table, ['source'])]);
   const { species, lines } = await readNames(manager);
+  const ranges = await readRanges(
+    manager,
+    [...species.values()].map(({ id }) => id),
+  );
   return {
     animal: (name) => byCode.get(sameKey(name)) ?? byNumber.get(parseRegistryNumber(name) ?? 0),
     animalWithCode: (code) => byCode.get(sameKey(code)),
     clutch: (code) => clutches.get(sameKey(code)),
     source: (code) => sources.get(sameKey(code)),
     species: (name) => species.get(sameKey(name)),
+    ranges: (speciesId) => ranges.get(speciesId) ?? {},
     line: (speciesId, name) => lines.get(`${speciesId} ${sameKey(name)}`),
   };
 }
@@ -62,14 +68,18 @@ interface AnimalRow {
   readonly code: string | null;
   readonly sex: Sex;
   readonly species: string;
+  readonly speciesId: string;
   readonly line: string | null;
+  readonly lineId: string | null;
   readonly tier: number;
   readonly hatched_earliest: string | null;
   readonly hatched_latest: string | null;
+  readonly died_earliest: string | null;
+  readonly died_latest: string | null;
 }
 
-const animalColumns = `i.id, i.number, i.code, i.sex, s.scientific_name as species, l.name as line, i.tier,
-  i.hatched_earliest::text, i.hatched_latest::text`;
+const animalColumns = `i.id, i.number, i.code, i.sex, s.scientific_name as species, s.id as "speciesId", l.name as line, l.id as "lineId",
+  i.tier, i.hatched_earliest::text, i.hatched_latest::text, i.died_earliest::text, i.died_latest::text`;
 
 const animalTables = 'individual i join species s on s.id = i.species_id left join line l on l.id = i.line_id';
 
@@ -97,8 +107,13 @@ async function readByNumber(manager: EntityManager, names: readonly string[]): P
   return new Map(rows.map((row) => [Number(row.number), knownAnimal(row)]));
 }
 
-function knownAnimal({ hatched_earliest, hatched_latest, ...row }: AnimalRow): KnownAnimal {
-  return { ...row, number: formatRegistryNumber(row.number), hatched: boundsOf(hatched_earliest, hatched_latest) };
+function knownAnimal({ hatched_earliest, hatched_latest, died_earliest, died_latest, ...row }: AnimalRow): KnownAnimal {
+  return {
+    ...row,
+    number: formatRegistryNumber(row.number),
+    hatched: boundsOf(hatched_earliest, hatched_latest),
+    died: boundsOf(died_earliest, died_latest),
+  };
 }
 
 const boundsOf = (earliest: string | null, latest: string | null): KnownAnimal['hatched'] =>

@@ -1,4 +1,5 @@
 import type { DateBounds } from '../../shared/edtf.ts';
+import type { RangesFacts } from '../register/warnings/facts.ts';
 import type { Sex } from '../../shared/vocabulary.ts';
 
 /** An animal that the registry holds already and a sheet may name as a parent. */
@@ -10,12 +11,15 @@ export interface KnownAnimal {
   readonly sex: Sex;
   /** Scientific name. */
   readonly species: string;
+  readonly speciesId: string;
   /** Name of its line, or null. */
   readonly line: string | null;
+  readonly lineId: string | null;
   /** Its rank in time, see `migrations/0001-register.ts`. */
   readonly tier: number;
   /** When it hatched, or null where that is not recorded. */
   readonly hatched: DateBounds | null;
+  readonly died: DateBounds | null;
 }
 
 /** A clutch that the registry holds already; rows of a sheet may add young to it. */
@@ -47,6 +51,8 @@ export interface RegisterKnowledge {
   species(name: string): KnownName | undefined;
   /** The line of this name of a species of the registry. */
   line(speciesId: string, name: string): KnownName | undefined;
+  /** The life-history ranges of a species of the registry. */
+  ranges(speciesId: string): RangesFacts;
 }
 
 /** What is known where there is no registry: nothing. */
@@ -57,6 +63,7 @@ export const nothingKnown: RegisterKnowledge = {
   source: () => undefined,
   species: () => undefined,
   line: () => undefined,
+  ranges: () => ({}),
 };
 
 /** What two codes or names have in common that count as the same. */

@@ -50,9 +50,12 @@ export function knownAnimal(more: Partial<KnownAnimal> & Pick<KnownAnimal, 'numb
     code: null,
     sex: 'unsexed',
     species: 'Epipedobates anthonyi',
+    speciesId: 'anthonyi',
     line: null,
+    lineId: null,
     tier: 0,
     hatched: null,
+    died: null,
     ...more,
   };
 }

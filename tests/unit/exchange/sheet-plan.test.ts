@@ -317,7 +317,7 @@ describe('species and lines', () => {
 
   test('a line belongs to a species, ignoring case', async () => {
     const plan = await planOf('code,species,line\nA,Abc def,Azul\nB,ABC DEF,azul\nC,Xyz uvw,Azul\nD,Xyz uvw,');
-    expect(plan.lines).toEqual([
+    expect(plan.lines).toMatchObject([
       { species: 0, name: 'Azul' },
       { species: 1, name: 'Azul' },
     ]);
