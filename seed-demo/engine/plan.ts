@@ -20,7 +20,7 @@ export interface SpeciesPlan {
  * Animals by the keeper's code, with `m` or `f` where the sex is known: `ZV-21m ZV-22f ZV-23`.
  * The code itself is what stands before that letter.
  */
-export type Animals = string;
+type Animals = string;
 
 /** A source with the founders that came from it; they carry the line in whose file they stand. */
 export interface SourcePlan {
@@ -40,7 +40,7 @@ export interface SourcePlan {
 }
 
 /** An animal of which nobody knows where it came from. */
-export interface StrayPlan {
+interface StrayPlan {
   readonly animal: Animals;
   readonly keeper: string;
   readonly hatched?: string;
@@ -81,7 +81,7 @@ export interface ToldClutch {
 export type ClutchPlan = string | ToldClutch;
 
 /** A member from the beginning to the end of its group, or `code joined` or `code joined left`. */
-export type MemberPlan = string;
+type MemberPlan = string;
 
 export interface GroupPlan {
   readonly name: string;
@@ -94,7 +94,7 @@ export interface GroupPlan {
 }
 
 /** What became of an animal, where the story wants it; the others draw their lot. */
-export type Fate =
+type Fate =
   | { readonly status: 'alive' | 'unknown'; readonly notes?: string }
   | { readonly status: 'gone'; readonly notes: string }
   | { readonly status: 'died'; readonly died: string; readonly notes?: string };

@@ -19,7 +19,7 @@ export const tables = [
   'observation',
   'confirmed_warning',
 ] as const;
-export type Table = (typeof tables)[number];
+type Table = (typeof tables)[number];
 
 /** All rows of the club. Animals stand in order of birth and have no registry number yet: the database numbers them. */
 export type ClubRows = Readonly<Record<Table, readonly Row[]>>;
