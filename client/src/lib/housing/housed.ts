@@ -1,0 +1,19 @@
+import { dateBounds } from '$shared/edtf.ts';
+import type { PairingMember, Ref } from '../api/types.ts';
+
+/**
+ * Animals that may have been housed on a date: joined not certainly later, left not certainly earlier. A member without a date
+ * of joining has been there since before anybody wrote it down.
+ */
+export function housedOn(members: readonly PairingMember[], date: string): Ref[] {
+  const day = date.trim() === '' ? null : dateBounds(date.trim());
+  const housed = members.filter((member) => {
+    if (!day) return member.left === null;
+    const joined = member.joined === null ? null : dateBounds(member.joined);
+    const left = member.left === null ? null : dateBounds(member.left);
+    const isLater = joined?.earliest != null && day.latest !== null && joined.earliest > day.latest;
+    const isEarlier = left?.latest != null && day.earliest !== null && left.latest < day.earliest;
+    return !isLater && !isEarlier;
+  });
+  return [...new Map(housed.map((member) => [member.individual.id, member.individual])).values()];
+}
