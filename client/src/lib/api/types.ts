@@ -227,3 +227,59 @@ export interface ImportAnswer {
   created: { individuals: number; clutches: number; sources: number; lines: number; species: number };
   warnings: { row?: number | null; column?: string | null; detail: string }[];
 }
+
+/** One candidate pair of parents and how related they are. */
+export interface ParentPair {
+  a: Ref | null;
+  b: Ref | null;
+  probability: number;
+  kinship: number;
+}
+
+/** Where a part of a genome begins: exactly one of source, founder and unknownParentOf. */
+export interface OriginShare {
+  source?: { id: string; title: string; standing: Standing; label: string | null };
+  founder?: Ref;
+  unknownParentOf?: { id: string; title: string };
+  share: number;
+}
+
+/** What the pedigree says about one animal. */
+export interface Lineage {
+  inbreeding: Inbreeding & { pairs: ParentPair[] };
+  depth: number;
+  fullDepth: number;
+  generationEquivalents: number;
+  completeness: { generations: number; index: number } | null;
+  filialGeneration: number | null;
+  meanKinship: number | null;
+  label: {
+    name: string | null;
+    kind: LabelKind | null;
+    standing: Standing;
+    shares: StandingShare[];
+    tracedShare: { expected: number; least: number };
+    otherLabels: { label: string; share: number }[];
+    flags: Flag[];
+  };
+  shares: OriginShare[];
+  current: boolean;
+  asOf: { revision: number; at: string };
+}
+
+/** Kinships of some animals, rows and columns in the order of `individuals`. */
+export interface Kinship {
+  individuals: Ref[];
+  kinship: number[][];
+}
+
+/** What young of a pairing not yet made would be. */
+export interface Forecast {
+  inbreeding: { expected: number; least: number; greatest: number; pairs: ParentPair[] };
+  label: {
+    shares: StandingShare[];
+    otherLabels: { label: string; share: number }[];
+    names: string[];
+  };
+  flags: Flag[];
+}

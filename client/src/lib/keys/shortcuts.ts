@@ -17,6 +17,7 @@ export const shortcuts = {
   nextPage: { keys: 'Space', where: 'register', does: 'next page' },
   matchChosen: { keys: 'M', where: 'register', does: 'match the chosen animals' },
   letGo: { keys: 'Escape', where: 'register', does: 'let go of the chosen animals' },
+  edit: { keys: 'E', where: 'animal', does: 'edit the record' },
 } as const satisfies Record<string, Shortcut>;
 
 export interface Shortcut {

@@ -68,7 +68,7 @@ export function layoutAncestors(view: PedigreeView, leastWidth = 0): AncestorLay
   orderInBands(graph, items, links, itemOf);
   placeItems([...items, ...lanes], links);
   const width = moveIntoFrame(items, lanes, leastWidth);
-  const streams = buildStreams(graph, shares, items, links);
+  const streams = buildStreams(shares, items, links);
   return {
     width,
     height: Math.max(...items.map((item) => item.y)) + measures.below + measures.bottom,
@@ -189,14 +189,13 @@ function placeEgg(graph: PedigreeGraph, shares: Map<string, number>, item: Item)
   const clutch = graph.clutches.get(item.clutch ?? '');
   if (!clutch) return [];
   const known = (graph.parentsOf.get(clutch.id) ?? []).reduce((sum, link) => sum + link.probability, 0);
-  const above = (graph.youngOf.get(clutch.id) ?? []).some((id) => graph.individuals.get(id)?.hasMoreAncestors);
   return [
     {
       clutch,
       x: item.x + eggOffset(item),
       y: item.y - measures.drop,
       share: clutchShare(graph, shares, clutch.id),
-      parentsUnknown: known < 2 - 1e-6 && !above,
+      parentsUnknown: known < 2 - 1e-6,
     },
   ];
 }

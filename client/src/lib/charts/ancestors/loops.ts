@@ -132,12 +132,10 @@ function jointProbability(graph: PedigreeGraph, a: Step[], b: Step[]): number {
 /** Probability that two animals are the two parents of a clutch. */
 function couple(graph: PedigreeGraph, clutch: string, one: ParentLink, other: ParentLink): number {
   const pairs = graph.clutches.get(clutch)?.pairs;
-  if (pairs && pairs.length > 0)
-    return pairs
-      .filter(
-        (pair) => [pair.a?.id, pair.b?.id].includes(one.parent) && [pair.a?.id, pair.b?.id].includes(other.parent),
-      )
-      .reduce((sum, pair) => sum + pair.probability, 0);
+  if (pairs && pairs.length > 0) {
+    const both = pairs.filter(({ a, b }) => [a, b].includes(one.parent) && [a, b].includes(other.parent));
+    return both.reduce((sum, pair) => sum + pair.probability, 0);
+  }
   if (one.role === other.role && one.role !== 'either') return 0;
   return one.probability * other.probability;
 }

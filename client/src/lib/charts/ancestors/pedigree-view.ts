@@ -20,6 +20,7 @@ export interface IndividualNode {
   line?: string | null;
   species?: string | null;
   unknownOrigin: boolean;
+  withdrawn?: boolean;
   hasMoreAncestors: boolean;
   standings: StandingShare[];
   /** Expected inbreeding, 0 to 1. */
@@ -28,8 +29,8 @@ export interface IndividualNode {
 
 /** One possible couple of a clutch whose parents are recorded as joint pairs. */
 export interface CandidatePair {
-  a: { id: string } | null;
-  b: { id: string } | null;
+  a: string;
+  b: string;
   probability: number;
 }
 
@@ -41,6 +42,9 @@ export interface ClutchNode {
   earliest?: string | null;
   latest?: string | null;
   pairs?: CandidatePair[] | null;
+  /** Probabilities that a parent is a frog nobody knows. */
+  unknownSire?: number;
+  unknownDam?: number;
 }
 
 export interface SourceNode {

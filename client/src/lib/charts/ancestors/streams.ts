@@ -1,6 +1,5 @@
 import { eggOffset, memberOffset, type Item, type Link } from './chart-items.ts';
 import { measures, streamWidth } from './measures.ts';
-import type { PedigreeGraph } from './pedigree-graph.ts';
 
 export interface Point {
   x: number;

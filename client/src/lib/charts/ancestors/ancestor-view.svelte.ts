@@ -1,0 +1,87 @@
+import { api } from '$lib/api/client.ts';
+import { ProblemError } from '$lib/api/problem.ts';
+import { percent } from '$lib/ui/figures.ts';
+import { layoutAncestors, type PlacedAnimal } from './ancestor-layout.ts';
+import { nameOf } from './ancestor-table.ts';
+import { moveFrom } from './chart-moves.ts';
+import { islandOf } from './island.ts';
+import { pathsToRoot } from './loops.ts';
+import type { PedigreeView } from './pedigree-view.ts';
+
+export const generationChoices = [3, 4, 6, 8, 12] as const;
+
+/** What the ancestor chart shows now: how far back, which loop is lit, which animal the keyboard stands on. */
+export class AncestorChart {
+  pedigree = $state.raw<PedigreeView | null>(null);
+  problem = $state('');
+  generations = $state(4);
+  asTable = $state(false);
+  frameWidth = $state(0);
+  focused = $state<string | null>(null);
+  /** Pointed at or focused now; null lets the strongest loop be lit. */
+  pointed = $state<string | null>(null);
+  #came: string | null = null;
+  #asked = '';
+
+  readonly layout = $derived(
+    this.pedigree && this.frameWidth > 0 ? layoutAncestors(this.pedigree, this.frameWidth) : null,
+  );
+  readonly #strongest = $derived.by(() => {
+    const common = (this.layout?.animals ?? []).flatMap((placed) => placed.common ?? []);
+    const closing = common.filter((one) => one.closesLoop);
+    return closing.sort((a, b) => (b.part ?? 0) - (a.part ?? 0) || (a.id < b.id ? -1 : 1))[0]?.id ?? null;
+  });
+  /** The common ancestor whose ways are in red pencil. */
+  readonly litAnimal: PlacedAnimal | null = $derived.by(() => {
+    const find = (id: string | null) => this.layout?.animals.find((placed) => placed.animal.id === id && placed.common);
+    return find(this.pointed) ?? find(this.#strongest) ?? null;
+  });
+  readonly lit = $derived(
+    this.layout && this.litAnimal
+      ? pathsToRoot(this.layout.graph, this.litAnimal.animal.id)
+      : { nodes: new Set<string>(), streams: new Set<string>() },
+  );
+  readonly island = $derived(
+    this.layout && this.litAnimal?.common?.closesLoop
+      ? islandOf(this.layout, this.litAnimal.animal.id, this.lit.streams)
+      : null,
+  );
+  /** The lit loop in one sentence. */
+  readonly sentence = $derived.by(() => {
+    const placed = this.litAnimal;
+    if (!placed?.common) return '';
+    const { places, closesLoop, part } = placed.common;
+    const name = nameOf(placed.animal);
+    if (!closesLoop) return `${name} fills ${places} places, all behind one parent: it adds nothing to F here.`;
+    const adds = part === null ? 'too many ways to add up its part of F' : `it adds ${percent(part)} to F`;
+    return `${name} stands behind both parents and fills ${places} places; ${adds}.`;
+  });
+
+  /** Reads the pedigree of an animal as far back as chosen. */
+  async read(id: string): Promise<void> {
+    const asked = `${id} ${this.generations}`;
+    this.#asked = asked;
+    try {
+      const answer = await api.get<PedigreeView>(`/individuals/${id}/pedigree`, {
+        query: { generations: this.generations },
+      });
+      if (this.#asked !== asked) return;
+      this.pedigree = answer;
+      this.focused = answer.root;
+      this.problem = '';
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      if (this.#asked === asked) this.problem = error.detail;
+    }
+  }
+
+  /** Moves the keyboard's place; gives the animal to focus, or null when the key means nothing here. */
+  move(key: string): string | null {
+    if (!this.layout || this.focused === null) return null;
+    const next = moveFrom(this.layout, this.focused, key, this.#came);
+    if (next === null) return null;
+    this.#came = key === 'ArrowUp' ? this.focused : null;
+    this.focused = next;
+    return next;
+  }
+}

@@ -1,0 +1,100 @@
+import { api } from '$lib/api/client.ts';
+import { ProblemError } from '$lib/api/problem.ts';
+import type { Individual, Inbreeding, Lineage, StandingShare } from '$lib/api/types.ts';
+import { undoOffer } from '$lib/ui/undo.svelte.ts';
+
+/** Figures of the young of one clutch. */
+export interface YoungFigures {
+  inbreeding: Inbreeding;
+  standings: StandingShare[];
+}
+
+/** One animal as the page knows it: the record, what the pedigree says of it, and what is being done to it. */
+export class AnimalRecord {
+  now = $state.raw<Individual>() as Individual;
+  lineage = $state.raw<Lineage | null>(null);
+  /** By clutch id: what all young of the clutch share. */
+  youngFigures = $state.raw<Map<string, YoungFigures>>(new Map());
+  problem = $state('');
+  isEditing = $state(false);
+  /** Grows with every change that may touch figures, so that the chart is read again. */
+  changes = $state(0);
+
+  readonly path = $derived(`/individuals/${this.now.id}`);
+  readonly name = $derived(this.now.code ?? this.now.number);
+
+  constructor(animal: Individual) {
+    this.now = animal;
+  }
+
+  /** Shows another record, or the same one as it is now. */
+  take(animal: Individual): void {
+    if (animal.id !== this.now.id) {
+      this.lineage = null;
+      this.youngFigures = new Map();
+      this.isEditing = false;
+    }
+    this.now = animal;
+  }
+
+  async readAgain(): Promise<void> {
+    this.take(await api.get<Individual>(this.path));
+    this.changes += 1;
+    await this.readFigures();
+  }
+
+  /** Reads what the pedigree says; the record stays usable when that fails. */
+  async readFigures(): Promise<void> {
+    const { id, path } = { id: this.now.id, path: this.path };
+    try {
+      const lineage = await api.get<Lineage>(`${path}/lineage`);
+      if (id !== this.now.id) return;
+      this.lineage = lineage;
+      this.problem = '';
+      await this.#readYoung();
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      this.problem = error.detail;
+    }
+  }
+
+  async #readYoung(): Promise<void> {
+    const first = new Map(
+      this.now.young.flatMap(({ clutch, animals }) => (animals[0] ? [[animals[0].id, clutch.id]] : [])),
+    );
+    if (first.size === 0) return;
+    const answer = await api.ask<{ items: (YoungFigures & { id: string })[] }>('/lineage/figures', {
+      individuals: [...first.keys()].slice(0, 200),
+    });
+    this.youngFigures = new Map(answer.items.map((item) => [first.get(item.id) ?? '', item]));
+  }
+
+  /** Writes the named fields and offers to put the old values back. Throws `ProblemError`. */
+  async change(fields: Record<string, unknown>, before: Record<string, unknown>, version?: number): Promise<void> {
+    const answer = await api.patch<Individual>(this.path, fields, version === undefined ? {} : { version });
+    const { path, name } = this;
+    const back = Object.fromEntries(Object.keys(fields).map((key) => [key, before[key] ?? null]));
+    this.take(answer);
+    undoOffer.say(`${name} changed: ${Object.keys(fields).map(fieldInWords).join(', ')}.`, async () => {
+      await api.patch<Individual>(path, back, { version: answer.version });
+      undoOffer.say(`${name} is as before.`);
+      await this.readAgain();
+    });
+    await this.readAgain();
+  }
+}
+
+const words: Record<string, string> = {
+  speciesId: 'species',
+  lineId: 'line',
+  sexBasis: 'how the sex is known',
+  sexedOn: 'when it was sexed',
+  sourceId: 'source',
+  clutchId: 'clutch',
+  outOfWater: 'out of water',
+};
+
+/** A field of the record as the screen names it. */
+export function fieldInWords(field: string): string {
+  return words[field] ?? field;
+}

@@ -1,0 +1,58 @@
+import type { Lineage } from '$lib/api/types.ts';
+import { percent, percentRange } from '$lib/ui/figures.ts';
+
+export type FigureName = 'depth' | 'filial' | 'kinship' | 'traced' | 'inbreeding';
+
+/** One figure of the strip: its name, what is printed large, and what it rests on. */
+export interface Figure {
+  name: FigureName;
+  words: string;
+  value: string;
+  rests: string[];
+}
+
+/** The figures that the API gives for an animal; what nobody can know is left out, not printed as zero. */
+export function figuresOf(lineage: Lineage): Figure[] {
+  const { inbreeding, label } = lineage;
+  const figures: Figure[] = [
+    {
+      name: 'depth',
+      words: 'pedigree depth',
+      value: String(lineage.depth),
+      rests: [
+        lineage.fullDepth > 0 ? `full to generation ${lineage.fullDepth};` : 'no generation complete;',
+        `${lineage.generationEquivalents.toFixed(2)} equivalents`,
+      ],
+    },
+  ];
+  if (lineage.filialGeneration !== null)
+    figures.push({
+      name: 'filial',
+      words: 'filial generation',
+      value: lineage.filialGeneration === 0 ? 'wild' : `F${lineage.filialGeneration}`,
+      rests: ['by the least of its parents;', 'decides no permit'],
+    });
+  if (lineage.meanKinship !== null)
+    figures.push({
+      name: 'kinship',
+      words: 'mean kinship',
+      value: percent(lineage.meanKinship),
+      rests: ['with the living animals', 'of its line'],
+    });
+  figures.push({
+    name: 'traced',
+    words: 'traced share',
+    value: label.name === null ? 'no label' : percent(label.tracedShare.expected),
+    rests:
+      label.name === null ? ['nothing to trace'] : [`at least ${percent(label.tracedShare.least)}`, 'with any parents'],
+  });
+  figures.push({
+    name: 'inbreeding',
+    words: 'inbreeding F',
+    value: inbreeding.nothingKnown ? 'nothing known' : percent(inbreeding.expected),
+    rests: inbreeding.nothingKnown
+      ? ['no parents recorded']
+      : [`${percentRange(inbreeding.least, inbreeding.greatest)}; depth ${lineage.depth}`],
+  });
+  return figures;
+}
