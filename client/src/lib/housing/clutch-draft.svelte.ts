@@ -1,0 +1,67 @@
+import type { Pairing, Ref } from '../api/types.ts';
+import { dateProblem, today } from '../ui/dates.ts';
+import { housedOn } from './housed.ts';
+import { ParentsDraft, type Side } from './parents-draft.svelte.ts';
+
+export const sites = ['leaf', 'cup', 'glass', 'other'] as const;
+type Site = (typeof sites)[number] | '';
+
+/** A clutch while it is noted: where, when, how many eggs, of whom. */
+export class ClutchDraft {
+  pairing = $state.raw<Pairing | null>(null);
+  when = $state<'today' | 'yesterday' | 'earlier'>('today');
+  earlier = $state('');
+  eggs = $state('');
+  site = $state<Site>('');
+  otherSite = $state('');
+  code = $state('');
+  notes = $state('');
+  readonly parents = new ParentsDraft();
+  /** The animal seen as parent on a side, or '' for "not seen": all that are housed there, with equal odds. */
+  seen = $state<Record<Side, string>>({ sires: '', dams: '' });
+
+  laid = $derived(this.when === 'earlier' ? this.earlier.trim() : today(this.when === 'today' ? 0 : 1));
+  housed = $derived(this.pairing ? housedOn(this.pairing.members, this.laid) : []);
+  siteWords = $derived(this.site === 'other' ? this.otherSite.trim() : this.site);
+
+  static readonly pointers = /^\/(pairingId|laid|eggs|site|code|notes|sires|dams|pairs)(\/.*)?$/;
+
+  /** Candidates on a side as the group has them. */
+  sideOf(side: Side): Ref[] {
+    return this.housed.filter((animal) => animal.sex === (side === 'sires' ? 'male' : 'female'));
+  }
+
+  /** The group or the day changed: the candidates are whoever was housed there then. */
+  presetParents(): void {
+    this.seen = { sires: '', dams: '' };
+    this.parents.preset(this.housed);
+  }
+
+  /** The keeper saw which animal it was, or did not. */
+  choose(side: Side): void {
+    const all = this.sideOf(side);
+    const one = all.find((animal) => animal.id === this.seen[side]);
+    this.parents.settle(side, one ? [one] : all);
+  }
+
+  problems(): Record<string, string> {
+    const found = this.parents.problems();
+    const wrongDate = dateProblem(this.laid);
+    if (wrongDate) found['/laid'] = wrongDate;
+    if (this.eggs.trim() !== '' && !/^\d{1,5}$/.test(this.eggs.trim()))
+      found['/eggs'] = 'Write how many eggs, in digits; leave it empty if nobody counted.';
+    return found;
+  }
+
+  body(): Record<string, unknown> {
+    return {
+      pairingId: this.pairing?.id ?? null,
+      laid: this.laid || null,
+      eggs: this.eggs.trim() === '' ? null : Number(this.eggs),
+      site: this.siteWords || null,
+      code: this.code.trim() || null,
+      notes: this.notes.trim() || null,
+      ...this.parents.body(),
+    };
+  }
+}

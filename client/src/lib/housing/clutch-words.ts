@@ -1,0 +1,61 @@
+import { dateBounds, dateInWords } from '$shared/edtf.ts';
+import type { Species } from '../api/types.ts';
+import { dayInWords, today } from '../ui/dates.ts';
+import type { ClutchDraft } from './clutch-draft.svelte.ts';
+
+/** The clutch as a sentence that writes itself while one taps: "17 eggs of IH-61 by LK-01, in a cup in tank 14, today." */
+export function clutchSentence(draft: ClutchDraft): string {
+  const { eggs, parents, siteWords, pairing, laid } = draft;
+  const count = eggs.trim() === '' ? 'Some eggs' : eggs.trim() === '1' ? 'One egg' : `${eggs.trim()} eggs`;
+  const name = (animal: { code: string | null; number: string } | null): string =>
+    animal?.code ?? animal?.number ?? 'another';
+  const side = (list: typeof parents.sires): string => list.map((candidate) => name(candidate.animal)).join(' or ');
+  const of =
+    parents.mode === 'pairs'
+      ? pairsInWords(parents.group.map(name))
+      : sidesInWords(side(parents.dams), side(parents.sires));
+  const site = siteWords === '' ? '' : `, in a ${siteWords}`;
+  const place = pairing ? `${site === '' ? ', in' : ' in'} ${pairing.name}` : '';
+  const day =
+    laid === today()
+      ? 'today'
+      : laid === today(1)
+        ? 'yesterday'
+        : laid === ''
+          ? 'on a day not known'
+          : dateInWords(laid);
+  return `${count}${of}${site}${place}, ${day}.`;
+}
+
+function sidesInWords(dams: string, sires: string): string {
+  if (dams === '' && sires === '') return ' of parents not known';
+  return `${dams === '' ? '' : ` of ${dams}`}${sires === '' ? '' : ` by ${sires}`}`;
+}
+
+const pairsInWords = (names: string[]): string =>
+  names.length < 2 ? ' of parents not known' : ` of two of ${names.join(', ')}`;
+
+/** "They hatch about 5 to 9 December 2026.", from the species profile; empty where it says nothing or the day is vague. */
+export function hatchingSentence(laid: string, species: Species | null): string {
+  const range = species?.ranges.find((one) => one.trait === 'laying-to-hatching');
+  const bounds = laid === '' ? null : dateBounds(laid);
+  if (!range || !bounds || bounds.earliest === null || bounds.earliest !== bounds.latest) return '';
+  const { usualLeast, usualMost } = range;
+  if (usualLeast === null && usualMost === null) return '';
+  const first = plusDays(bounds.earliest, usualLeast ?? usualMost ?? 0);
+  const last = plusDays(bounds.earliest, usualMost ?? usualLeast ?? 0);
+  return first === last
+    ? `They hatch about ${dayInWords(first)}.`
+    : `They hatch about ${dayInWords(first)} to ${dayInWords(last)}.`;
+}
+
+/** "usual: 6 to 8", from the species profile. */
+export function usualEggs(species: Species | null): string {
+  const range = species?.ranges.find((one) => one.trait === 'eggs-per-clutch');
+  if (!range || range.usualLeast === null || range.usualMost === null) return '';
+  return `usual: ${range.usualLeast} to ${range.usualMost}`;
+}
+
+function plusDays(day: string, days: number): string {
+  return new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+}
