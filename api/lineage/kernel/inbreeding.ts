@@ -1,3 +1,4 @@
+import { AncestorCount } from './ancestor-count.ts';
 import { AncestorTrace } from './ancestor-trace.ts';
 import type { Breeding, ClutchFigures } from './figures.ts';
 import { emptyFigures, findBreeding } from './figures.ts';
@@ -68,6 +69,7 @@ export function computeInbreeding(pedigree: Pedigree, options: InbreedingOptions
 class Tools {
   #frontier: FrontierSweep | undefined;
   #trace: AncestorTrace | undefined;
+  #counted: AncestorCount | undefined;
   readonly #parts: [Pedigree, PedigreeOrder, Breeding, ClutchFigures];
 
   constructor(...parts: [Pedigree, PedigreeOrder, Breeding, ClutchFigures]) {
@@ -82,13 +84,17 @@ class Tools {
     return (this.#trace ??= new AncestorTrace(...this.#parts));
   }
 
+  get #count(): AncestorCount {
+    return (this.#counted ??= new AncestorCount(this.#parts[0], this.#parts[1]));
+  }
+
   frontierPays(plan: FrontierPlan, component: number, options: InbreedingOptions): boolean {
     const width = plan.width[component] as number;
     if (8 * width * (width + 16) > (options.frontierBytes ?? DEFAULT_FRONTIER_BYTES)) return false;
     const { componentStart } = this.#parts[1];
     const size = (componentStart[component + 1] as number) - (componentStart[component] as number);
     const perClutch = (plan.elements[component] as number) / size;
-    return perClutch < ALWAYS_FRONTIER || perClutch < VISIT_COST * this.trace.sampleVisits(component, SAMPLES);
+    return perClutch < ALWAYS_FRONTIER || this.#count.exceeds(component, SAMPLES, perClutch / VISIT_COST);
   }
 }
 

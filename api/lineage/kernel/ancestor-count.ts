@@ -1,0 +1,48 @@
+import type { PedigreeOrder } from './order.ts';
+import type { Pedigree } from './pedigree.ts';
+
+/** Counts ancestors of sampled clutches, to tell what tracing a component would cost. */
+export class AncestorCount {
+  readonly #pedigree: Pedigree;
+  readonly #order: PedigreeOrder;
+  /** m: number of the count in which a clutch was seen last. */
+  readonly #seen: Int32Array;
+  #count = 0;
+
+  constructor(pedigree: Pedigree, order: PedigreeOrder) {
+    this.#pedigree = pedigree;
+    this.#order = order;
+    this.#seen = new Int32Array(order.clutches.length);
+  }
+
+  /** Whether evenly spread clutches of a component have, on average, more than `limit` clutches among their ancestors. */
+  exceeds(component: number, samples: number, limit: number): boolean {
+    const { clutches, componentStart } = this.#order;
+    const start = componentStart[component] as number;
+    const size = (componentStart[component + 1] as number) - start;
+    let left = samples * limit;
+    for (let sample = 0; sample < samples && left >= 0; sample++) {
+      const position = start + Math.floor(((sample + 0.5) * size) / samples);
+      left -= this.#ancestors(clutches[position] as number, left);
+    }
+    return left < 0;
+  }
+
+  /** Clutches among the ancestors of one, counted no further than one beyond the limit. */
+  #ancestors(clutch: number, limit: number): number {
+    const { clutchOf, pairStart, pairSire, pairDam } = this.#pedigree;
+    const count = ++this.#count;
+    const stack = [clutch];
+    let found = 0;
+    for (let at = stack.pop(); at !== undefined && found <= limit; at = stack.pop())
+      for (let pair = pairStart[at] as number; pair < (pairStart[at + 1] as number); pair++)
+        for (const parent of [pairSire[pair] as number, pairDam[pair] as number]) {
+          const from = parent < 0 ? -1 : (clutchOf[parent] as number);
+          if (from < 0 || this.#seen[from] === count) continue;
+          this.#seen[from] = count;
+          found++;
+          stack.push(from);
+        }
+    return found;
+  }
+}

@@ -1,0 +1,173 @@
+import type { Pedigree } from './pedigree.ts';
+import {
+  COEFFICIENT,
+  FIRST,
+  LINKED,
+  MENDELIAN,
+  PARENT_A,
+  PARENT_B,
+  RECORDED_SOURCE,
+  RESIDUAL,
+  WITHIN,
+  type TraceNodes,
+} from './trace-nodes.ts';
+
+/**
+ * One sum Σ x_k u_k over nodes at a time, and its variance, found by passing coefficients from young to parents.
+ *
+ * Which nodes wait for their visit is kept as bits, with one bit above for each word that may not be empty. Nodes are
+ * visited from the greatest down and their parents are smaller, so the next one is found in a few operations, where a heap
+ * costs log n and a sorted list more.
+ */
+export class TraceSum {
+  readonly #pedigree: Pedigree;
+  readonly #nodes: TraceNodes;
+  #bits = new Int32Array(0);
+  #words = new Int32Array(0);
+  #waiting = 0;
+  #greatest = -1;
+  /** Sources with recorded kinship that the sum has reached, and their coefficients. */
+  readonly #sources: number[] = [];
+  readonly #sourceCoefficient: Float64Array;
+
+  constructor(pedigree: Pedigree, nodes: TraceNodes) {
+    this.#pedigree = pedigree;
+    this.#nodes = nodes;
+    this.#sourceCoefficient = new Float64Array(pedigree.baseKinship.length);
+  }
+
+  /** Makes room for the nodes as they are numbered now. */
+  makeRoom(): void {
+    const { count } = this.#nodes;
+    if (this.#bits.length > count >> 5) return;
+    this.#bits = new Int32Array((count >> 5) + 1);
+    this.#words = new Int32Array((count >> 10) + 1);
+  }
+
+  /** Adds to the coefficient of a node and lets it wait for its visit. A node waits while its coefficient is not 0. */
+  add(node: number, coefficient: number): void {
+    // A coefficient that has run down to 0 (more than a thousand generations) would look untouched; it has no effect.
+    if (coefficient === 0) return;
+    const parts = this.#nodes.parts;
+    const before = parts[4 * node + COEFFICIENT] as number;
+    parts[4 * node + COEFFICIENT] = before + coefficient;
+    if (before !== 0) return;
+    this.#bits[node >> 5] = (this.#bits[node >> 5] as number) | (1 << node);
+    this.#words[node >> 10] = (this.#words[node >> 10] as number) | (1 << (node >> 5));
+    this.#waiting++;
+    if (node > this.#greatest) this.#greatest = node;
+  }
+
+  /**
+   * The variance of Σ x_k u_k over the nodes added since the last call, which leaves an empty sum.
+   *
+   * This is the innermost loop of the kernel: `add` is written out in it for the two certain parents, since the calls
+   * took half of its time.
+   */
+  takeVariance(): number {
+    const { places, parts } = this.#nodes;
+    const bits = this.#bits;
+    const words = this.#words;
+    let variance = 0;
+    let word = this.#greatest >> 5;
+    let waiting = this.#waiting;
+    while (waiting > 0) {
+      let here = bits[word] as number;
+      if (here === 0) {
+        word = this.#wordBelow(word);
+        here = bits[word] as number;
+      }
+      const node = (word << 5) | (31 - Math.clz32(here));
+      bits[word] = here ^ (1 << node);
+      waiting--;
+      const at = 4 * node;
+      let coefficient = parts[at + COEFFICIENT] as number;
+      parts[at + COEFFICIENT] = 0;
+      let squares = coefficient * coefficient;
+      const first = places[at + FIRST] as number;
+      for (let mate = node - 1; mate >= first; mate--) {
+        const other = parts[4 * mate + COEFFICIENT] as number;
+        if (other === 0) continue;
+        parts[4 * mate + COEFFICIENT] = 0;
+        bits[mate >> 5] = (bits[mate >> 5] as number) & ~(1 << mate);
+        waiting--;
+        squares += other * other;
+        coefficient += other;
+      }
+      variance += squares * (parts[at + MENDELIAN] as number);
+      const a = places[at + PARENT_A] as number;
+      const b = places[at + PARENT_B] as number;
+      if (waiting === 0 && a !== RECORDED_SOURCE && this.#sources.length === 0) {
+        variance += coefficient * coefficient * (parts[at + WITHIN] as number); // all that is left passes through here
+        break;
+      }
+      const half = 0.5 * coefficient;
+      if (a < 0 || b < 0 || half === 0) {
+        variance += coefficient * coefficient * (parts[at + RESIDUAL] as number);
+        this.#waiting = waiting;
+        if (a <= LINKED) this.#addLinked(a, b, coefficient);
+        else if (a >= 0) this.add(a, half);
+        else if (b >= 0) this.add(b, half);
+        waiting = this.#waiting;
+        continue;
+      }
+      const ofA = parts[4 * a + COEFFICIENT] as number;
+      parts[4 * a + COEFFICIENT] = ofA + half;
+      if (ofA === 0) {
+        const old = bits[a >> 5] as number;
+        bits[a >> 5] = old | (1 << a);
+        if (old === 0) words[a >> 10] = (words[a >> 10] as number) | (1 << (a >> 5));
+        waiting++;
+      }
+      const ofB = parts[4 * b + COEFFICIENT] as number;
+      parts[4 * b + COEFFICIENT] = ofB + half;
+      if (ofB === 0) {
+        const old = bits[b >> 5] as number;
+        bits[b >> 5] = old | (1 << b);
+        if (old === 0) words[b >> 10] = (words[b >> 10] as number) | (1 << (b >> 5));
+        waiting++;
+      }
+    }
+    this.#waiting = 0;
+    this.#greatest = -1;
+    return variance + this.#sourcesVariance();
+  }
+
+  /** The greatest word below one that has become empty, with something waiting in it. There is one. */
+  #wordBelow(empty: number): number {
+    const bits = this.#bits;
+    const words = this.#words;
+    let word = empty;
+    do {
+      let group = word >> 5;
+      words[group] = (words[group] as number) & ~(1 << word);
+      while (words[group] === 0) group--;
+      word = (group << 5) | (31 - Math.clz32(words[group] as number));
+    } while (bits[word] === 0);
+    return word;
+  }
+
+  #addLinked(kind: number, group: number, coefficient: number): void {
+    if (kind === RECORDED_SOURCE) {
+      this.#sources.push(group);
+      this.#sourceCoefficient[group] = coefficient;
+      return;
+    }
+    const { linkStart, linkNode, linkWeight } = this.#nodes;
+    const end = linkStart[group + 1] as number;
+    for (let link = linkStart[group] as number; link < end; link++)
+      this.add(linkNode[link] as number, coefficient * (linkWeight[link] as number));
+  }
+
+  /** The part of kinships recorded between two sources. */
+  #sourcesVariance(): number {
+    if (this.#sources.length === 0) return 0;
+    const coefficients = this.#sourceCoefficient;
+    let variance = 0;
+    for (const { a, b, kinship } of this.#pedigree.sourceKinships ?? [])
+      variance += 2 * kinship * (coefficients[a] as number) * (coefficients[b] as number);
+    for (const source of this.#sources) coefficients[source] = 0;
+    this.#sources.length = 0;
+    return variance;
+  }
+}
