@@ -170,9 +170,16 @@ export const velisqua: LinePlan = {
       name: 'Runa, small today',
       keeper: keepers.runa,
       since: '2021-03',
-      members: ['RV-57', 'RV-54'],
+      members: ['RV-57', 'RV-54', 'RV-47 2021-03 2022-06'],
       clutches: [
-        '2021-11-21 RV-61m RV-62f',
+        {
+          laid: '2021-11-21',
+          young: 'RV-61m RV-62f',
+          dams: [
+            ['RV-54', 0.7, 'fed the tadpoles'],
+            ['RV-47', 0.3],
+          ],
+        },
         '2023-03-26 RV-63m RV-64f',
         '2024-06-02 RV-65f',
         '2026-01-11 RV-66 RV-67',
