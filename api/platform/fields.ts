@@ -9,6 +9,7 @@ import {
   IsIn,
   IsInt,
   IsNumber,
+  IsObject,
   IsString,
   Length,
   Matches,
@@ -163,6 +164,8 @@ export function ListField(
       IsArray({ message: 'must be a list' }),
       ArrayMaxSize(options.max, { message: `must have at most ${options.max} entries` }),
       ...(options.min ? [ArrayMinSize(options.min, { message: `must have at least ${options.min} entries` })] : []),
+      // the library would check a list within the list member by member and let it through
+      IsObject({ each: true, message: 'must hold objects' }),
       ValidateNested({ each: true, message: 'must hold objects' }),
       Type(type),
     ],
