@@ -53,6 +53,8 @@ function ProposedSide(description: string): PropertyDecorator {
   );
 }
 
+/** A list within the list would be checked member by member and taken for one animal; as null it is refused. */
 function asParent(entry: unknown): unknown {
+  if (Array.isArray(entry)) return null;
   return typeof entry === 'string' ? Object.assign(new ProposedParent(), { individual: entry.trim() }) : entry;
 }

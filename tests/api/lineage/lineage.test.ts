@@ -32,9 +32,23 @@ const sketch = {
   ],
   clutches: [
     // A with B or C, equally likely
-    { sires: [{ individual: 0, probability: 1 }], dams: [{ individual: 1, probability: 0.5 }, { individual: 2, probability: 0.5 }], laid: '2019-04-12' },
+    {
+      sires: [{ individual: 0, probability: 1 }],
+      dams: [
+        { individual: 1, probability: 0.5 },
+        { individual: 2, probability: 0.5 },
+      ],
+      laid: '2019-04-12',
+    },
     // any two of A, X and Y: (A,X) ½, (A,Y) ¼, (X,Y) ¼
-    { pairs: [{ a: 0, b: 5, probability: 0.5 }, { a: 0, b: 6, probability: 0.25 }, { a: 5, b: 6, probability: 0.25 }], laid: '2021-04-12' },
+    {
+      pairs: [
+        { a: 0, b: 5, probability: 0.5 },
+        { a: 0, b: 6, probability: 0.25 },
+        { a: 5, b: 6, probability: 0.25 },
+      ],
+      laid: '2021-04-12',
+    },
     // K with M, of another line and another label
     { sires: [{ individual: 7, probability: 1 }], dams: [{ individual: 4, probability: 1 }] },
     // W with nobody knows whom
@@ -64,8 +78,19 @@ describe('the lineage of an animal', () => {
   it('gives a founder the base kinship of its source as inbreeding, and no depth', async () => {
     // founder-groups.json, convention gamete-pool: founder F = θ
     const lineage = await lineageOf('A');
-    expect(lineage.inbreeding).toEqual({ expected: 1 / 8, least: 1 / 8, greatest: 1 / 8, nothingKnown: false, pairs: [] });
-    expect(lineage).toMatchObject({ depth: 0, fullDepth: 0, generationEquivalents: 0, completeness: { generations: 5, index: 0 } });
+    expect(lineage.inbreeding).toEqual({
+      expected: 1 / 8,
+      least: 1 / 8,
+      greatest: 1 / 8,
+      nothingKnown: false,
+      pairs: [],
+    });
+    expect(lineage).toMatchObject({
+      depth: 0,
+      fullDepth: 0,
+      generationEquivalents: 0,
+      completeness: { generations: 5, index: 0 },
+    });
   });
 
   it('averages inbreeding over candidate dams and tells its range and its pairs', async () => {
@@ -78,7 +103,11 @@ describe('the lineage of an animal', () => {
         ['A', 'C', 0.5, 0],
       ]),
     );
-    expect(inbreeding.pairs[0]?.a).toMatchObject({ id: idOf('A'), sex: 'male', number: expect.stringMatching(/^\d+-[\dX]$/) });
+    expect(inbreeding.pairs[0]?.a).toMatchObject({
+      id: idOf('A'),
+      sex: 'male',
+      number: expect.stringMatching(/^\d+-[\dX]$/),
+    });
   });
 
   it('sums joint pairs as they are recorded, clutch-mates by what they share', async () => {
@@ -122,7 +151,10 @@ describe('the lineage of an animal', () => {
     // half from A; half from B or C, equally likely
     const { shares, label } = await lineageOf('X');
     expect(shares).toEqual([
-      { source: { id: ids.sources[0], title: 'Import, 1994-05-01', standing: 'stated', label: '  quebrada  HONDA ' }, share: 0.75 },
+      {
+        source: { id: ids.sources[0], title: 'Import, 1994-05-01', standing: 'stated', label: '  quebrada  HONDA ' },
+        share: 0.75,
+      },
       { founder: { id: idOf('C'), number: expect.any(String), code: 'C', sex: 'female' }, share: 0.25 },
     ]);
     expect(label.shares).toEqual([
@@ -138,7 +170,9 @@ describe('the lineage of an animal', () => {
       { source: expect.objectContaining({ id: ids.sources[2] }), share: 0.5 },
       { unknownParentOf: { id: ids.clutches[3], title: expect.stringContaining('clutch') }, share: 0.5 },
     ]);
-    expect(inbreeding.pairs).toEqual([{ a: expect.objectContaining({ code: 'W' }), b: null, probability: 1, kinship: 0 }]);
+    expect(inbreeding.pairs).toEqual([
+      { a: expect.objectContaining({ code: 'W' }), b: null, probability: 1, kinship: 0 },
+    ]);
   });
 
   it('never shows an inbreeding of 0 that rests on nothing without saying so', async () => {
@@ -158,9 +192,17 @@ describe('the lineage of an animal', () => {
 
   it('raises the flags that the records call for, and names those records', async () => {
     const flags = Object.fromEntries((await lineageOf('L')).label.flags.map((flag) => [flag.code, flag]));
-    expect(Object.keys(flags).sort()).toEqual(['label-beyond-evidence', 'mixed-labels', 'origin-gap', 'outside-line', 'parents-uncertain']);
+    expect(Object.keys(flags).sort()).toEqual([
+      'label-beyond-evidence',
+      'mixed-labels',
+      'origin-gap',
+      'outside-line',
+      'parents-uncertain',
+    ]);
     expect(flags['mixed-labels']?.records.map(({ id }) => id).sort()).toEqual([ids.sources[0], ids.sources[1]].sort());
-    expect(flags['outside-line']?.records).toEqual([{ kind: 'individual', id: idOf('M'), name: expect.stringMatching(/^M \(\d+-[\dX]\)$/) }]);
+    expect(flags['outside-line']?.records).toEqual([
+      { kind: 'individual', id: idOf('M'), name: expect.stringMatching(/^M \(\d+-[\dX]\)$/) },
+    ]);
     expect(flags['outside-line']?.detail).toContain('Sunset');
     expect(flags['origin-gap']?.records.map(({ id }) => id)).toEqual([idOf('C')]);
     expect(flags['parents-uncertain']?.records.map(({ id, name }) => [id, name])).toEqual([
@@ -195,10 +237,15 @@ describe('the lineage of an animal', () => {
 
   it('answers for a withdrawn animal, and keeps it among the ancestors of others', async () => {
     const before = await lineageOf('L');
-    await api.dataSource.query(`update individual set withdrawn_at = now(), withdrawn_reason = 'twice entered' where id = $1`, [idOf('K')]);
+    await api.dataSource.query(
+      `update individual set withdrawn_at = now(), withdrawn_reason = 'twice entered' where id = $1`,
+      [idOf('K')],
+    );
     expect((await lineageOf('K')).depth).toBe(2);
     expect((await lineageOf('L')).shares).toEqual(before.shares);
-    await api.dataSource.query('update individual set withdrawn_at = null, withdrawn_reason = null where id = $1', [idOf('K')]);
+    await api.dataSource.query('update individual set withdrawn_at = null, withdrawn_reason = null where id = $1', [
+      idOf('K'),
+    ]);
   });
 
   it('can be asked by registry number', async () => {

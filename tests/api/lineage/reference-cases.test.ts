@@ -22,7 +22,13 @@ function toSketch(reference: ReferenceCase): { sketch: RegisterSketch; ids: stri
     for (const member of members) clutchOf.set(member, clutches.length);
     clutches.push(
       candidatePairs
-        ? { pairs: candidatePairs.map(({ a, b, probability }) => ({ a: at(a), b: at(b), probability: fraction(probability) })) }
+        ? {
+            pairs: candidatePairs.map(({ a, b, probability }) => ({
+              a: at(a),
+              b: at(b),
+              probability: fraction(probability),
+            })),
+          }
         : { sires: candidates(candidateSires), dams: candidates(candidateDams) },
     );
   }
@@ -38,7 +44,14 @@ function toSketch(reference: ReferenceCase): { sketch: RegisterSketch; ids: stri
     const source = groups.findIndex(({ members }) => members.includes(id));
     return { ...(clutch === undefined ? {} : { clutch }), ...(clutch === undefined && source >= 0 ? { source } : {}) };
   });
-  return { ids, sketch: { clutches, individuals, sources: groups.map(({ baseKinship }) => ({ baseKinship: fraction(baseKinship) })) } };
+  return {
+    ids,
+    sketch: {
+      clutches,
+      individuals,
+      sources: groups.map(({ baseKinship }) => ({ baseKinship: fraction(baseKinship) })),
+    },
+  };
 }
 
 interface Matrix {
@@ -58,23 +71,37 @@ describe('published and enumerated cases, written into the register and read thr
     const made = await writeSketch(api.dataSource, sketch);
     const recordOf = (id: string): string => made.individuals[ids.indexOf(id)] ?? '';
 
-    const inbreeding = (reference.expected['expectedInbreeding'] ?? reference.expected['inbreeding']) as Record<string, { decimal: number }>;
+    const inbreeding = (reference.expected['expectedInbreeding'] ?? reference.expected['inbreeding']) as Record<
+      string,
+      { decimal: number }
+    >;
     for (const [id, { decimal }] of Object.entries(inbreeding)) {
       const answer = await api.http.get(`/api/v1/individuals/${recordOf(id)}/lineage`).expect(200);
       expect(answer.body.inbreeding.expected, `F of ${id}`).toBeCloseTo(decimal, 12);
     }
 
     const matrix = (reference.expected['expectedKinshipMatrix'] ?? reference.expected['kinshipMatrix']) as Matrix;
-    const answer = await api.http.post('/api/v1/lineage/kinship').send({ individuals: matrix.ids.map(recordOf) }).expect(200);
+    const answer = await api.http
+      .post('/api/v1/lineage/kinship')
+      .send({ individuals: matrix.ids.map(recordOf) })
+      .expect(200);
     const kinship = answer.body.kinship as number[][];
     matrix.decimals.forEach((row, i) =>
-      row.forEach((decimal, j) => expect(kinship[i]?.[j], `kinship of ${matrix.ids[i]} and ${matrix.ids[j]}`).toBeCloseTo(decimal, 12)),
+      row.forEach((decimal, j) =>
+        expect(kinship[i]?.[j], `kinship of ${matrix.ids[i]} and ${matrix.ids[j]}`).toBeCloseTo(decimal, 12),
+      ),
     );
   });
 
   it('covers uncertain lists, joint pairs, unknown candidates and shipments with a base kinship', () => {
     expect(cases.map(({ name }) => name)).toEqual(
-      expect.arrayContaining(['group-2x3-weighted', 'unsexed-group-with-sibs', 'outside-frog-possible', 'two-shipments-unrelated', 'uncertain-parents-in-one-shipment']),
+      expect.arrayContaining([
+        'group-2x3-weighted',
+        'unsexed-group-with-sibs',
+        'outside-frog-possible',
+        'two-shipments-unrelated',
+        'uncertain-parents-in-one-shipment',
+      ]),
     );
   });
 });

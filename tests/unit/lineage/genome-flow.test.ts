@@ -14,7 +14,11 @@ function flowTo(pedigree: Pedigree, individual: number): GenomeFlow {
 }
 
 /** Half from each parent, averaged over candidates, followed path by path: slow and plain. */
-function sharesByPaths(pedigree: Pedigree, individual: number, endsAt: (other: number) => boolean): Map<string, number> {
+function sharesByPaths(
+  pedigree: Pedigree,
+  individual: number,
+  endsAt: (other: number) => boolean,
+): Map<string, number> {
   const shares = new Map<string, number>();
   const add = (key: string, share: number): void => void shares.set(key, (shares.get(key) ?? 0) + share);
   const follow = (animal: number, share: number, mayEnd: boolean): void => {
@@ -61,7 +65,9 @@ describe('expected genome shares', () => {
           const { individuals, unknownParents } = flowTo(pedigree, individual).shares();
           const all = [...individuals.values(), ...unknownParents.values()];
           expect(all.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
-          const ofUnknownOrigin = founderShares(pedigree, order, individual).filter(({ kind }) => kind === 'individual');
+          const ofUnknownOrigin = founderShares(pedigree, order, individual).filter(
+            ({ kind }) => kind === 'individual',
+          );
           for (const share of ofUnknownOrigin)
             if (share.kind === 'individual') expect(individuals.get(share.individual)).toBeCloseTo(share.share, 12);
         }
@@ -75,7 +81,13 @@ describe('expected genome shares', () => {
       fc.property(register, fc.nat(2), (written, counted) => {
         const pedigree = toPedigree(written);
         const ofSources = Float64Array.from(pedigree.baseKinship, (_, source) => (source === counted ? 1 : 0));
-        const wanted = shareOf(pedigree, orderPedigree(pedigree), ofSources, new Float64Array(pedigree.clutchOf.length), 0);
+        const wanted = shareOf(
+          pedigree,
+          orderPedigree(pedigree),
+          ofSources,
+          new Float64Array(pedigree.clutchOf.length),
+          0,
+        );
         for (let individual = 0; individual < pedigree.clutchOf.length; individual++) {
           const least = flowTo(pedigree, individual).leastShare((founder) => pedigree.sourceOf[founder] === counted);
           expect(least).toBeCloseTo(wanted.least[individual] ?? NaN, 12);

@@ -26,7 +26,8 @@ function flagOf(findings: Partial<LabelFindings>, code: FlagCode): Flag {
   return flag;
 }
 
-const codes = (findings: Partial<LabelFindings>): FlagCode[] => auditLabel({ ...clean, ...findings }).map(({ code }) => code);
+const codes = (findings: Partial<LabelFindings>): FlagCode[] =>
+  auditLabel({ ...clean, ...findings }).map(({ code }) => code);
 
 describe('the audit of a label', () => {
   it('has nothing to say about a label that is traced whole', () => {
@@ -81,7 +82,10 @@ describe('the audit of a label', () => {
   });
 
   it('names the places where the origin is unknown and how much goes back to them', () => {
-    const gaps = [record('individual', 'BA-07', 0.25), record('clutch', 'an unknown parent of the clutch of 2014', 0.25)];
+    const gaps = [
+      record('individual', 'BA-07', 0.25),
+      record('clutch', 'an unknown parent of the clutch of 2014', 0.25),
+    ];
     const flag = flagOf({ gaps }, 'origin-gap');
     expect(flag.severity).toBe('weakens');
     expect(flag.detail).toContain('50 %');
@@ -99,7 +103,9 @@ describe('the audit of a label', () => {
 
   it('never rounds a share away: a trace is not 0 %, nearly all is not 100 %', () => {
     expect(flagOf({ gaps: [record('individual', 'BA-07', 1e-6)] }, 'origin-gap').detail).toContain('less than 0.1 %');
-    expect(flagOf({ gaps: [record('individual', 'BA-07', 0.99999)] }, 'origin-gap').detail).toContain('more than 99.9 %');
+    expect(flagOf({ gaps: [record('individual', 'BA-07', 0.99999)] }, 'origin-gap').detail).toContain(
+      'more than 99.9 %',
+    );
   });
 
   it('names no more records than a reader can use, the largest first, and each once', () => {
@@ -119,6 +125,12 @@ describe('the audit of a label', () => {
       gaps: [record('individual', 'Z', 0.1)],
       uncertainClutches: [record('clutch', 'C', 0)],
     });
-    expect(everything).toEqual(['mixed-labels', 'outside-line', 'label-beyond-evidence', 'origin-gap', 'parents-uncertain']);
+    expect(everything).toEqual([
+      'mixed-labels',
+      'outside-line',
+      'label-beyond-evidence',
+      'origin-gap',
+      'parents-uncertain',
+    ]);
   });
 });
