@@ -16,7 +16,13 @@ export async function listKeepers(manager: EntityManager, query: PageQuery): Pro
     [after?.[0] ?? null, query.limit + 1],
   );
   const total = query.total ? await countKeepers(manager) : undefined;
-  return toPage(rows, query.limit, (row) => row, (row) => encodeCursor('name', [row.name.toLowerCase()]), total);
+  return toPage(
+    rows,
+    query.limit,
+    (row) => row,
+    (row) => encodeCursor('name', [row.name.toLowerCase()]),
+    total,
+  );
 }
 
 async function countKeepers(manager: EntityManager): Promise<number> {

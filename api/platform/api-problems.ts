@@ -66,5 +66,9 @@ export function ApiProblems(...statuses: ProblemStatus[]): MethodDecorator {
 
 /** Describes the If-Match header of a change. */
 export function ApiIfMatch(): MethodDecorator {
-  return ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there.' });
+  return ApiHeader({
+    name: 'If-Match',
+    required: true,
+    description: 'ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there.',
+  });
 }

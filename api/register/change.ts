@@ -5,7 +5,10 @@ import { ConflictProblem, NotFoundProblem, StaleProblem } from '../platform/prob
 import type { WithdrawableRecord } from './record.ts';
 
 /** A kind of record as the change functions need to know it. */
-export interface Kind<Entity extends WithdrawableRecord, View extends { readonly version: number } = { readonly version: number }> {
+export interface Kind<
+  Entity extends WithdrawableRecord,
+  View extends { readonly version: number } = { readonly version: number },
+> {
   /** A word of the trade: "animal", "clutch". */
   readonly word: string;
   readonly entity: EntityTarget<Entity>;
@@ -38,7 +41,8 @@ export async function lockStanding<Entity extends WithdrawableRecord>(
   match: VersionMatch,
 ): Promise<Entity> {
   const record = await lockForChange(manager, kind, id, match);
-  if (record.withdrawnAt !== null) throw new ConflictProblem(`This ${kind.word} was withdrawn. Restore it before you change it.`);
+  if (record.withdrawnAt !== null)
+    throw new ConflictProblem(`This ${kind.word} was withdrawn. Restore it before you change it.`);
   return record;
 }
 
@@ -60,7 +64,10 @@ export async function writeChange<Entity extends WithdrawableRecord>(
 }
 
 /** The fields of a request that were sent, so that those left out stay as they are. */
-export function sentFields<Request extends object, Field extends keyof Request>(request: Request, fields: readonly Field[]): Partial<Pick<Request, Field>> {
+export function sentFields<Request extends object, Field extends keyof Request>(
+  request: Request,
+  fields: readonly Field[],
+): Partial<Pick<Request, Field>> {
   const sent: Partial<Pick<Request, Field>> = {};
   for (const field of fields) if (request[field] !== undefined) sent[field] = request[field];
   return sent;

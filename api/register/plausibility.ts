@@ -42,5 +42,7 @@ export function impossibleInClutch(facts: Pick<ClutchFacts, 'laid' | 'parents'>)
 /** An animal that hatched before its clutch was laid. */
 export function impossibleInIndividual(facts: Pick<IndividualFacts, 'laid' | 'hatched'>): Impossibility[] {
   if (!facts.laid || !facts.hatched || !isCertainlyBefore(facts.hatched, facts.laid)) return [];
-  return [{ detail: 'The animal hatched before its clutch was laid. Check both dates.', fields: ['hatched', 'clutch'] }];
+  return [
+    { detail: 'The animal hatched before its clutch was laid. Check both dates.', fields: ['hatched', 'clutch'] },
+  ];
 }

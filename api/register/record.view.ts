@@ -23,7 +23,11 @@ export class RecordView {
   @Shown({ description: 'When it was last changed, RFC 3339 in UTC.', format: 'date-time' })
   updatedAt: string;
 
-  @Shown({ description: 'Set when the record was withdrawn; null while it stands.', type: WithdrawnView, nullable: true })
+  @Shown({
+    description: 'Set when the record was withdrawn; null while it stands.',
+    type: WithdrawnView,
+    nullable: true,
+  })
   withdrawn: WithdrawnView | null;
 }
 
@@ -39,7 +43,14 @@ export interface RecordRow {
 
 /** The SQL list of what `RecordRow` reads, for a table under this alias. */
 export function recordColumns(alias: string): string {
-  return ['id', 'version', 'created_at as "createdAt"', 'updated_at as "updatedAt"', 'withdrawn_at as "withdrawnAt"', 'withdrawn_reason as "withdrawnReason"']
+  return [
+    'id',
+    'version',
+    'created_at as "createdAt"',
+    'updated_at as "updatedAt"',
+    'withdrawn_at as "withdrawnAt"',
+    'withdrawn_reason as "withdrawnReason"',
+  ]
     .map((column) => `${alias}.${column}`)
     .join(', ');
 }
@@ -51,6 +62,7 @@ export function toRecordView(row: RecordRow): RecordView {
     version: row.version,
     createdAt: row.createdAt.toISOString(),
     updatedAt: row.updatedAt.toISOString(),
-    withdrawn: row.withdrawnAt === null ? null : { at: row.withdrawnAt.toISOString(), reason: row.withdrawnReason ?? '' },
+    withdrawn:
+      row.withdrawnAt === null ? null : { at: row.withdrawnAt.toISOString(), reason: row.withdrawnReason ?? '' },
   };
 }

@@ -1,15 +1,46 @@
 import { Module } from '@nestjs/common';
+import { ClutchesController } from './clutches/clutches.controller.ts';
+import { ClutchesService } from './clutches/clutches.service.ts';
+import { OffspringService } from './clutches/offspring.service.ts';
 import { IndividualsController } from './individuals/individuals.controller.ts';
 import { IndividualsService } from './individuals/individuals.service.ts';
 import { LinesController } from './lines/lines.controller.ts';
 import { LinesService } from './lines/lines.service.ts';
+import { ObservationsController } from './observations/observations.controller.ts';
+import { ObservationsService } from './observations/observations.service.ts';
+import { PairingsController } from './pairings/pairings.controller.ts';
+import { PairingsService } from './pairings/pairings.service.ts';
+import { SourcesController } from './sources/sources.controller.ts';
+import { SourcesService } from './sources/sources.service.ts';
 import { SpeciesController } from './species/species.controller.ts';
 import { SpeciesService } from './species/species.service.ts';
+import { WarningsController } from './warnings/warnings.controller.ts';
+import { WarningsService } from './warnings/warnings.service.ts';
 import { WithdrawalService } from './withdrawal.service.ts';
 
 /** The register: species, lines, sources, individuals, pairings, clutches and observations. */
 @Module({
-  controllers: [SpeciesController, LinesController, IndividualsController],
-  providers: [WithdrawalService, SpeciesService, LinesService, IndividualsService],
+  controllers: [
+    SpeciesController,
+    LinesController,
+    SourcesController,
+    IndividualsController,
+    PairingsController,
+    ClutchesController,
+    ObservationsController,
+    WarningsController,
+  ],
+  providers: [
+    WithdrawalService,
+    SpeciesService,
+    LinesService,
+    SourcesService,
+    IndividualsService,
+    PairingsService,
+    ClutchesService,
+    OffspringService,
+    ObservationsService,
+    WarningsService,
+  ],
 })
 export class RegisterModule {}

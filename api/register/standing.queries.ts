@@ -1,16 +1,33 @@
 import type { EntityManager } from 'typeorm';
 import { InvalidProblem } from '../platform/problem.ts';
 
-const words = { species: 'species', line: 'line', source: 'source', individual: 'animal', pairing: 'pairing', clutch: 'clutch' } as const;
+const words = {
+  species: 'species',
+  line: 'line',
+  source: 'source',
+  individual: 'animal',
+  pairing: 'pairing',
+  clutch: 'clutch',
+} as const;
 
 /**
  * Checks that a record which a request names is there and not withdrawn (primary key). 422 at `pointer` where it is not.
  * Callers hold the lock of the lineage, so that it cannot be withdrawn before they are done.
  */
-export async function requireStanding(manager: EntityManager, table: keyof typeof words, id: string | null | undefined, pointer: string): Promise<void> {
+export async function requireStanding(
+  manager: EntityManager,
+  table: keyof typeof words,
+  id: string | null | undefined,
+  pointer: string,
+): Promise<void> {
   if (id === null || id === undefined) return;
-  const [row] = await manager.query<{ withdrawn: boolean }[]>(`select withdrawn_at is not null as withdrawn from ${table} where id = $1`, [id]);
+  const [row] = await manager.query<{ withdrawn: boolean }[]>(
+    `select withdrawn_at is not null as withdrawn from ${table} where id = $1`,
+    [id],
+  );
   if (row && !row.withdrawn) return;
-  const detail = row ? `This ${words[table]} was withdrawn. Restore it first, or choose another.` : `There is no ${words[table]} with this id.`;
+  const detail = row
+    ? `This ${words[table]} was withdrawn. Restore it first, or choose another.`
+    : `There is no ${words[table]} with this id.`;
   throw new InvalidProblem(detail, [{ pointer, detail }]);
 }

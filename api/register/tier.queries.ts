@@ -24,7 +24,11 @@ export interface Link {
 }
 
 /** Ranks of animals or clutches (primary keys). */
-export async function tiersOf(manager: EntityManager, kind: NodeKind, ids: readonly string[]): Promise<{ id: string; tier: number }[]> {
+export async function tiersOf(
+  manager: EntityManager,
+  kind: NodeKind,
+  ids: readonly string[],
+): Promise<{ id: string; tier: number }[]> {
   return manager.query<{ id: string; tier: number }[]>(`select id, tier from ${kind} where id = any($1)`, [ids]);
 }
 
@@ -55,7 +59,12 @@ function link(parent: NodeKind, child: NodeKind, row: LinkRow): Link {
 }
 
 /** Gives animals or clutches a rank. It is bookkeeping and no change of the record: versions stay. */
-export async function raise(manager: EntityManager, kind: NodeKind, ids: readonly string[], tier: number): Promise<void> {
+export async function raise(
+  manager: EntityManager,
+  kind: NodeKind,
+  ids: readonly string[],
+  tier: number,
+): Promise<void> {
   if (ids.length > 0) await manager.query(`update ${kind} set tier = $2 where id = any($1) and tier < $2`, [ids, tier]);
 }
 
@@ -67,7 +76,12 @@ export async function nameNodes(manager: EntityManager, nodes: readonly Node[]):
     [nodes.map((node) => node.id)],
   );
   const names = new Map(
-    rows.map((row) => [row.id, row.number === null ? clutchTitle(row) : `${formatRegistryNumber(row.number)}${row.code === null ? '' : ` ${row.code}`}`]),
+    rows.map((row) => [
+      row.id,
+      row.number === null
+        ? clutchTitle(row)
+        : `${formatRegistryNumber(row.number)}${row.code === null ? '' : ` ${row.code}`}`,
+    ]),
   );
   return nodes.map((node) => names.get(node.id) ?? node.id);
 }

@@ -1,6 +1,14 @@
 import type { EntityManager } from 'typeorm';
 import { LoopProblem } from '../platform/problem.ts';
-import { linksBelowClutches, linksBelowIndividuals, nameNodes, raise, tiersOf, type Node, type NodeKind } from './tier.queries.ts';
+import {
+  linksBelowClutches,
+  linksBelowIndividuals,
+  nameNodes,
+  raise,
+  tiersOf,
+  type Node,
+  type NodeKind,
+} from './tier.queries.ts';
 
 interface Visit {
   readonly node: Node;
@@ -17,7 +25,12 @@ interface Visit {
  * Every node of a path down to such a parent ranks lower than it should, so the walk cannot miss it. Cost: one question a
  * generation for what has to rise; nothing where the rank already fits. Callers hold the lock of the lineage.
  */
-export async function raiseTiers(manager: EntityManager, start: Node, tier: number, above: readonly Node[]): Promise<void> {
+export async function raiseTiers(
+  manager: EntityManager,
+  start: Node,
+  tier: number,
+  above: readonly Node[],
+): Promise<void> {
   const [current] = await tiersOf(manager, start.kind, [start.id]);
   if (current && current.tier >= tier) return;
   const forbidden = new Set(above.map(keyOf));
@@ -54,9 +67,16 @@ function reach(visits: Map<string, Visit>, node: Node, parent: Visit): Visit {
   return known;
 }
 
-async function linksBelow(manager: EntityManager, frontier: readonly Visit[]): Promise<{ parent: Node; child: Node; tier: number }[]> {
-  const idsOf = (kind: NodeKind): string[] => frontier.filter((visit) => visit.node.kind === kind).map((visit) => visit.node.id);
-  return [...(await linksBelowIndividuals(manager, idsOf('individual'))), ...(await linksBelowClutches(manager, idsOf('clutch')))];
+async function linksBelow(
+  manager: EntityManager,
+  frontier: readonly Visit[],
+): Promise<{ parent: Node; child: Node; tier: number }[]> {
+  const idsOf = (kind: NodeKind): string[] =>
+    frontier.filter((visit) => visit.node.kind === kind).map((visit) => visit.node.id);
+  return [
+    ...(await linksBelowIndividuals(manager, idsOf('individual'))),
+    ...(await linksBelowClutches(manager, idsOf('clutch'))),
+  ];
 }
 
 /** A child must rank above its parent at every moment, so the deepest go up first. */
@@ -65,7 +85,12 @@ async function raiseDeepestFirst(manager: EntityManager, visits: ReadonlyMap<str
   for (const visit of visits.values()) levels.set(visit.tier, [...(levels.get(visit.tier) ?? []), visit]);
   for (const [tier, level] of [...levels].sort(([a], [b]) => b - a))
     for (const kind of ['individual', 'clutch'] as const)
-      await raise(manager, kind, level.filter((visit) => visit.node.kind === kind).map((visit) => visit.node.id), tier);
+      await raise(
+        manager,
+        kind,
+        level.filter((visit) => visit.node.kind === kind).map((visit) => visit.node.id),
+        tier,
+      );
 }
 
 async function loopThrough(manager: EntityManager, last: Visit): Promise<LoopProblem> {

@@ -85,7 +85,8 @@ async function ask(manager: EntityManager, questions: readonly string[], id: str
 }
 
 function nameOf(row: DependantRow): string {
-  if (row.kind === 'individual') return [formatRegistryNumber(row.name ?? ''), row.code].filter((part) => part !== null).join(' ');
+  if (row.kind === 'individual')
+    return [formatRegistryNumber(row.name ?? ''), row.code].filter((part) => part !== null).join(' ');
   if (row.kind === 'clutch') return clutchTitle({ laid: row.date, code: row.code });
   if (row.kind === 'source') return sourceTitle({ kind: (row.name ?? 'unknown') as SourceKind, date: row.date });
   return row.name ?? '';

@@ -30,21 +30,30 @@ export class WithdrawalService {
       if (record.withdrawnAt !== null) throw new ConflictProblem(`This ${kind.word} is withdrawn already.`);
       const dependants = await dependantsOf(manager, kind.word, id);
       if (dependants.length > 0)
-        throw new ConflictProblem(`Other records need this ${kind.word}. Withdraw them first, or change what they say.`, { dependants });
+        throw new ConflictProblem(
+          `Other records need this ${kind.word}. Withdraw them first, or change what they say.`,
+          { dependants },
+        );
       await writeChange(manager, kind, record, { withdrawnAt: new Date(), withdrawnReason: reason } as never);
       return present(await kind.find(manager, id), () => new NotFoundProblem(kind.word, id));
     });
   }
 
   /** Restores a withdrawn record; 409 where it stands, or where a record that it needs is itself withdrawn. 404, 412. */
-  async restore<Entity extends WithdrawableRecord, View extends Versioned>(kind: Kind<Entity, View>, id: string, match: VersionMatch): Promise<View> {
+  async restore<Entity extends WithdrawableRecord, View extends Versioned>(
+    kind: Kind<Entity, View>,
+    id: string,
+    match: VersionMatch,
+  ): Promise<View> {
     return inTransaction(this.dataSource, async (manager) => {
       await lockPedigree(manager);
       const record = await lockForChange(manager, kind, id, match);
       if (record.withdrawnAt === null) throw new ConflictProblem(`This ${kind.word} is not withdrawn.`);
       const missing = await missingBeneath(manager, kind.word, id);
       if (missing.length > 0)
-        throw new ConflictProblem(`This ${kind.word} needs records that are withdrawn. Restore them first.`, { dependants: missing });
+        throw new ConflictProblem(`This ${kind.word} needs records that are withdrawn. Restore them first.`, {
+          dependants: missing,
+        });
       await writeChange(manager, kind, record, { withdrawnAt: null, withdrawnReason: null } as never);
       return present(await kind.find(manager, id), () => new NotFoundProblem(kind.word, id));
     });

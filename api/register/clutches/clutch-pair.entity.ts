@@ -8,7 +8,10 @@ import { Clutch } from './clutch.entity.ts';
 @Check('clutch_pair_in_order', 'a_id < b_id')
 @Check('clutch_pair_before_clutch', 'a_tier < clutch_tier and b_tier < clutch_tier')
 @Unique('clutch_pair_once', ['clutchId', 'aId', 'bId'])
-@ForeignKey(() => Clutch, ['clutchId', 'clutchTier'], ['id', 'tier'], { name: 'clutch_pair_clutch', onUpdate: 'CASCADE' })
+@ForeignKey(() => Clutch, ['clutchId', 'clutchTier'], ['id', 'tier'], {
+  name: 'clutch_pair_clutch',
+  onUpdate: 'CASCADE',
+})
 @ForeignKey(() => Individual, ['aId', 'aTier'], ['id', 'tier'], { name: 'clutch_pair_a', onUpdate: 'CASCADE' })
 @ForeignKey(() => Individual, ['bId', 'bTier'], ['id', 'tier'], { name: 'clutch_pair_b', onUpdate: 'CASCADE' })
 @Index('clutch_pair_a_index', ['aId'])

@@ -22,14 +22,25 @@ export async function individualConditions(manager: EntityManager, query: Indivi
   if (query.lineId !== undefined) addIds(conditions, 'i.line_id', [query.lineId]);
   if (query.line !== undefined) addIds(conditions, 'i.line_id', await idsByName(manager, 'line', ['name'], query.line));
   if (query.species !== undefined)
-    addIds(conditions, 'i.species_id', await idsByName(manager, 'species', ['scientific_name', 'common_name'], query.species));
-  if (query.keeper !== undefined) addIds(conditions, 'i.keeper_id', await idsByName(manager, 'keeper', ['name'], query.keeper));
+    addIds(
+      conditions,
+      'i.species_id',
+      await idsByName(manager, 'species', ['scientific_name', 'common_name'], query.species),
+    );
+  if (query.keeper !== undefined)
+    addIds(conditions, 'i.keeper_id', await idsByName(manager, 'keeper', ['name'], query.keeper));
   if (query.sourceId !== undefined) addIds(conditions, 'i.source_id', [query.sourceId]);
   if (query.sex !== undefined) conditions.add(`i.sex = ${conditions.bind(query.sex)}`);
   if (query.status !== undefined) conditions.add(`i.status = ${conditions.bind(query.status)}`);
-  if (query.hatchedFrom !== undefined) conditions.add(`i.hatched_latest >= ${conditions.bind(`${query.hatchedFrom}-01-01`)}::date`);
-  if (query.hatchedTo !== undefined) conditions.add(`i.hatched_earliest <= ${conditions.bind(`${query.hatchedTo}-12-31`)}::date`);
-  for (const word of (query.q ?? '').split(/\s+/).filter((part) => part !== '').slice(0, mostWords)) await addWord(manager, conditions, word);
+  if (query.hatchedFrom !== undefined)
+    conditions.add(`i.hatched_latest >= ${conditions.bind(`${query.hatchedFrom}-01-01`)}::date`);
+  if (query.hatchedTo !== undefined)
+    conditions.add(`i.hatched_earliest <= ${conditions.bind(`${query.hatchedTo}-12-31`)}::date`);
+  for (const word of (query.q ?? '')
+    .split(/\s+/)
+    .filter((part) => part !== '')
+    .slice(0, mostWords))
+    await addWord(manager, conditions, word);
   return conditions;
 }
 
@@ -48,7 +59,12 @@ function addIds(conditions: Conditions, column: string, ids: readonly string[]):
   else conditions.add(`${column} = any(${conditions.bind(ids)}::uuid[])`);
 }
 
-async function idsByName(manager: EntityManager, table: 'line' | 'species' | 'keeper', columns: readonly string[], name: string): Promise<string[]> {
+async function idsByName(
+  manager: EntityManager,
+  table: 'line' | 'species' | 'keeper',
+  columns: readonly string[],
+  name: string,
+): Promise<string[]> {
   if (isId(name)) return [name];
   const test = columns.map((column) => `lower(${column}) = lower($1)`).join(' or ');
   return (await manager.query<{ id: string }[]>(`select id from ${table} where ${test}`, [name])).map((row) => row.id);
@@ -82,7 +98,9 @@ function numberChoices(conditions: Conditions, word: string): string[] {
   const widest = digits[2] === '-' ? 0 : longestNumber - digits[1].length;
   for (let power = 0; power <= widest; power++) {
     const width = 10 ** power;
-    choices.push(`i.number between ${conditions.bind(prefix * width)} and ${conditions.bind((prefix + 1) * width - 1)}`);
+    choices.push(
+      `i.number between ${conditions.bind(prefix * width)} and ${conditions.bind((prefix + 1) * width - 1)}`,
+    );
   }
   return choices;
 }

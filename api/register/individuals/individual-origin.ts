@@ -12,22 +12,28 @@ export type IdentifiedIndividual = NewIndividualRequest & { readonly id: string 
  * Writes new animals in one statement, each ranked above its clutch. Callers hold the lock of the lineage and have checked
  * that what the animals name is there.
  */
-export async function insertIndividuals(manager: EntityManager, keeperId: string, animals: readonly IdentifiedIndividual[]): Promise<void> {
+export async function insertIndividuals(
+  manager: EntityManager,
+  keeperId: string,
+  animals: readonly IdentifiedIndividual[],
+): Promise<void> {
   const tiers = new Map<string, number>();
   for (const clutchId of new Set(animals.map((animal) => animal.clutchId ?? null)))
     if (clutchId !== null) tiers.set(clutchId, await tierOf(manager, clutchId));
   await manager.insert(
     Individual,
-    animals.map(({ sexedOn = null, hatched = null, outOfWater = null, died = null, clutchId = null, status, ...animal }) => ({
-      ...animal,
-      keeperId,
-      status: status ?? (died === null ? ('alive' as const) : ('died' as const)),
-      ...placeAbove(clutchId, clutchId === null ? null : (tiers.get(clutchId) ?? null)),
-      ...dateColumns('sexedOn', sexedOn),
-      ...dateColumns('hatched', hatched),
-      ...dateColumns('outOfWater', outOfWater),
-      ...dateColumns('died', died),
-    })),
+    animals.map(
+      ({ sexedOn = null, hatched = null, outOfWater = null, died = null, clutchId = null, status, ...animal }) => ({
+        ...animal,
+        keeperId,
+        status: status ?? (died === null ? ('alive' as const) : ('died' as const)),
+        ...placeAbove(clutchId, clutchId === null ? null : (tiers.get(clutchId) ?? null)),
+        ...dateColumns('sexedOn', sexedOn),
+        ...dateColumns('hatched', hatched),
+        ...dateColumns('outOfWater', outOfWater),
+        ...dateColumns('died', died),
+      }),
+    ),
   );
 }
 
@@ -35,10 +41,16 @@ export async function insertIndividuals(manager: EntityManager, keeperId: string
  * The columns that give an existing animal another clutch, or none. Everything below the animal is raised first; 409 with the
  * members of the loop where the clutch is the animal's own offspring.
  */
-export async function originOf(manager: EntityManager, individual: Individual, clutchId: string | null): Promise<Partial<Individual>> {
+export async function originOf(
+  manager: EntityManager,
+  individual: Individual,
+  clutchId: string | null,
+): Promise<Partial<Individual>> {
   if (clutchId === null) return { clutchId: null, clutchTier: null };
   const clutchTier = await tierOf(manager, clutchId);
-  await raiseTiers(manager, { kind: 'individual', id: individual.id }, clutchTier + 1, [{ kind: 'clutch', id: clutchId }]);
+  await raiseTiers(manager, { kind: 'individual', id: individual.id }, clutchTier + 1, [
+    { kind: 'clutch', id: clutchId },
+  ]);
   return { clutchId, clutchTier };
 }
 
@@ -47,6 +59,9 @@ async function tierOf(manager: EntityManager, clutchId: string): Promise<number>
   return clutch.tier;
 }
 
-function placeAbove(clutchId: string | null, clutchTier: number | null): Pick<Individual, 'clutchId' | 'clutchTier' | 'tier'> {
+function placeAbove(
+  clutchId: string | null,
+  clutchTier: number | null,
+): Pick<Individual, 'clutchId' | 'clutchTier' | 'tier'> {
   return { clutchId, clutchTier, tier: clutchTier === null ? 0 : clutchTier + 1 };
 }

@@ -5,7 +5,13 @@ import { PageQuery } from '../../platform/paging.ts';
 
 /** A new animal. It comes from a source, from a clutch, or nobody knows whence. */
 export class NewIndividualRequest {
-  @TextField({ max: 40, optional: true, nullable: true, description: "The keeper's own code, unique for the keeper; case does not matter.", example: 'EA-07' })
+  @TextField({
+    max: 40,
+    optional: true,
+    nullable: true,
+    description: "The keeper's own code, unique for the keeper; case does not matter.",
+    example: 'EA-07',
+  })
   code?: string | null;
 
   @IdField({ description: 'Its species.' })
@@ -38,7 +44,10 @@ export class NewIndividualRequest {
   @DateField({ optional: true, nullable: true, description: 'When it died; its status is then died.' })
   died?: string | null;
 
-  @ChoiceField(statuses, { optional: true, description: 'Whether it lives; alive if left out, died if a date of death is given.' })
+  @ChoiceField(statuses, {
+    optional: true,
+    description: 'Whether it lives; alive if left out, died if a date of death is given.',
+  })
   status?: Status;
 
   @TextField({ max: 10_000, optional: true, nullable: true, description: 'Notes.' })
@@ -80,16 +89,33 @@ export class IndividualQuery extends PageQuery {
   @ChoiceField(statuses, { optional: true, description: 'Status.' })
   status?: Status;
 
-  @TextField({ max: 100, optional: true, description: 'Words, each of which begins the number or stands in the code, line, species or keeper.' })
+  @TextField({
+    max: 100,
+    optional: true,
+    description: 'Words, each of which begins the number or stands in the code, line, species or keeper.',
+  })
   q?: string;
 
-  @IntegerField({ min: 1700, max: 2199, optional: true, description: 'Hatched, or perhaps hatched, in this year or later.' })
+  @IntegerField({
+    min: 1700,
+    max: 2199,
+    optional: true,
+    description: 'Hatched, or perhaps hatched, in this year or later.',
+  })
   hatchedFrom?: number;
 
-  @IntegerField({ min: 1700, max: 2199, optional: true, description: 'Hatched, or perhaps hatched, in this year or before.' })
+  @IntegerField({
+    min: 1700,
+    max: 2199,
+    optional: true,
+    description: 'Hatched, or perhaps hatched, in this year or before.',
+  })
   hatchedTo?: number;
 
-  @ChoiceField(individualSorts, { optional: true, description: 'Order; number if left out. Animals without the value come last.' })
+  @ChoiceField(individualSorts, {
+    optional: true,
+    description: 'Order; number if left out. Animals without the value come last.',
+  })
   sort: IndividualSort = 'number';
 
   @ChoiceField(['asc', 'desc'], { optional: true, description: 'Direction; asc if left out.' })

@@ -30,7 +30,10 @@ import { Species } from '../species/species.entity.ts';
 @Unique('individual_number_unique', ['number'])
 @Unique('individual_at_tier', ['id', 'tier'])
 @ForeignKey(() => Line, ['lineId', 'speciesId'], ['id', 'speciesId'], { name: 'individual_line_of_species' })
-@ForeignKey(() => Clutch, ['clutchId', 'clutchTier'], ['id', 'tier'], { name: 'individual_clutch', onUpdate: 'CASCADE' })
+@ForeignKey(() => Clutch, ['clutchId', 'clutchTier'], ['id', 'tier'], {
+  name: 'individual_clutch',
+  onUpdate: 'CASCADE',
+})
 @Index('individual_code_unique', { synchronize: false })
 @Index('individual_code_index', { synchronize: false })
 @Index('individual_code_trigram', { synchronize: false })

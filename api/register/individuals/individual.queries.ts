@@ -45,9 +45,15 @@ const itemColumns = `${recordColumns('i')}, i.number, i.code, s.scientific_name 
 const itemTables = `individual i join species s on s.id = i.species_id left join line l on l.id = i.line_id join keeper k on k.id = i.keeper_id`;
 
 /** Animals as lists show them, by their ids (primary key), ordered by number. */
-export async function readIndividualItems(manager: EntityManager, ids: readonly string[]): Promise<IndividualItemView[]> {
+export async function readIndividualItems(
+  manager: EntityManager,
+  ids: readonly string[],
+): Promise<IndividualItemView[]> {
   if (ids.length === 0) return [];
-  const rows = await manager.query<ItemRow[]>(`select ${itemColumns} from ${itemTables} where i.id = any($1) order by i.number`, [ids]);
+  const rows = await manager.query<ItemRow[]>(
+    `select ${itemColumns} from ${itemTables} where i.id = any($1) order by i.number`,
+    [ids],
+  );
   return rows.map(toItemView);
 }
 
@@ -76,8 +82,22 @@ export async function findIndividual(manager: EntityManager, id: string): Promis
     sexBasis: row.sexBasis,
     sexedOn: row.sexedOn,
     source:
-      row.sourceId === null ? null : { id: row.sourceId, code: row.sourceCode, title: sourceTitle({ kind: row.sourceKind, date: row.sourceDate }) },
-    clutch: row.clutchId === null ? null : { id: row.clutchId, code: row.clutchCode, title: clutchTitle({ laid: row.laid, code: row.clutchCode }), laid: row.laid },
+      row.sourceId === null
+        ? null
+        : {
+            id: row.sourceId,
+            code: row.sourceCode,
+            title: sourceTitle({ kind: row.sourceKind, date: row.sourceDate }),
+          },
+    clutch:
+      row.clutchId === null
+        ? null
+        : {
+            id: row.clutchId,
+            code: row.clutchCode,
+            title: clutchTitle({ laid: row.laid, code: row.clutchCode }),
+            laid: row.laid,
+          },
     died: row.died,
     notes: row.notes,
     proven: await isProven(manager, id),

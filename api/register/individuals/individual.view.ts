@@ -112,7 +112,10 @@ export class StayView {
   @Shown({ description: 'Name of the pairing.' })
   name: string;
 
-  @Shown({ description: 'Males.females.unsexed housed now; of all who ever were, where none is left.', example: '1.2.0' })
+  @Shown({
+    description: 'Males.females.unsexed housed now; of all who ever were, where none is left.',
+    example: '1.2.0',
+  })
   notation: string;
 
   @Shown({ description: 'When the animal joined, EDTF.', type: String, nullable: true })
@@ -141,7 +144,10 @@ export class OwnClutchView {
   @Shown({ description: 'Young that left the water.', type: 'integer', nullable: true, minimum: 0 })
   outOfWater: number | null;
 
-  @Shown({ description: 'The role of the animal; "either" in a group that cannot be sexed.', enum: ['sire', 'dam', 'either'] })
+  @Shown({
+    description: 'The role of the animal; "either" in a group that cannot be sexed.',
+    enum: ['sire', 'dam', 'either'],
+  })
   role: 'sire' | 'dam' | 'either';
 
   @Shown({ description: 'Probability that the animal is a parent of it, over 0 to 1.', minimum: 0, maximum: 1 })
@@ -149,7 +155,11 @@ export class OwnClutchView {
 }
 
 export class MateView extends AnimalRefView {
-  @Shown({ description: 'Probability of being the other parent (in a group: of being the pair with this animal), over 0 to 1.', minimum: 0, maximum: 1 })
+  @Shown({
+    description: 'Probability of being the other parent (in a group: of being the pair with this animal), over 0 to 1.',
+    minimum: 0,
+    maximum: 1,
+  })
   probability: number;
 }
 

@@ -50,7 +50,11 @@ export class IndividualsController {
   @ApiIfMatch()
   @ApiOkResponse({ type: IndividualView })
   @ApiProblems(400, 404, 409, 412, 422, 428)
-  changeIndividual(@Param('id') id: string, @IfMatch() match: VersionMatch, @Body() request: IndividualChangeRequest): Promise<IndividualView> {
+  changeIndividual(
+    @Param('id') id: string,
+    @IfMatch() match: VersionMatch,
+    @Body() request: IndividualChangeRequest,
+  ): Promise<IndividualView> {
     return this.individuals.change(id, match, request);
   }
 
@@ -59,7 +63,11 @@ export class IndividualsController {
   @ApiIfMatch()
   @ApiCreatedResponse({ type: IndividualView })
   @ApiProblems(400, 404, 409, 412, 422, 428)
-  withdrawIndividual(@Param('id') id: string, @IfMatch() match: VersionMatch, @Body() request: WithdrawalRequest): Promise<IndividualView> {
+  withdrawIndividual(
+    @Param('id') id: string,
+    @IfMatch() match: VersionMatch,
+    @Body() request: WithdrawalRequest,
+  ): Promise<IndividualView> {
     return this.withdrawals.withdraw(individualKind, id, match, request.reason);
   }
 

@@ -17,7 +17,11 @@ import { findIndividual } from './individual.queries.ts';
 import type { IndividualView } from './individual.view.ts';
 import { insertIndividuals, originOf } from './individual-origin.ts';
 
-export const individualKind: Kind<Individual, IndividualView> = { word: 'animal', entity: Individual, find: findIndividual };
+export const individualKind: Kind<Individual, IndividualView> = {
+  word: 'animal',
+  entity: Individual,
+  find: findIndividual,
+};
 
 /** Fields whose change is a change of the lineage. */
 const lineageFields = ['speciesId', 'lineId', 'sex', 'sourceId', 'clutchId', 'status', 'hatched', 'died'] as const;

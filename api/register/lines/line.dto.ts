@@ -8,7 +8,11 @@ export class NewLineRequest {
   @IdField({ description: 'Its species.' })
   speciesId: string;
 
-  @TextField({ max: 120, description: 'Its name, which is its label; unique within the species.', example: 'Quebrada Honda' })
+  @TextField({
+    max: 120,
+    description: 'Its name, which is its label; unique within the species.',
+    example: 'Quebrada Honda',
+  })
   name: string;
 
   @ChoiceField(labelKinds, { optional: true, description: 'What the label is; unlabelled if left out.' })
@@ -19,7 +23,9 @@ export class NewLineRequest {
 }
 
 /** Changes of a line; its species stays. */
-export class LineChangeRequest extends PartialType(OmitType(NewLineRequest, ['speciesId']), { skipNullProperties: false }) {}
+export class LineChangeRequest extends PartialType(OmitType(NewLineRequest, ['speciesId']), {
+  skipNullProperties: false,
+}) {}
 
 /** Which lines to list. */
 export class LineQuery extends PageQuery {

@@ -41,7 +41,10 @@ export async function listLines(manager: EntityManager, query: LineQuery): Promi
   const total = query.total ? await countWhere(manager, 'line l', conditions) : undefined;
   if (query.after !== undefined) conditions.addAfter(byName, decodeCursor('name', byName.length, query.after), false);
   const page = `select l.* from line l where ${conditions.sql} order by ${orderBy(byName, false)} limit ${query.limit + 1}`;
-  const rows = await manager.query<LineRow[]>(`${select(page)} order by ${orderBy(byName, false)}`, conditions.parameters);
+  const rows = await manager.query<LineRow[]>(
+    `${select(page)} order by ${orderBy(byName, false)}`,
+    conditions.parameters,
+  );
   return toPage(rows, query.limit, toLineView, (row) => encodeCursor('name', [row.name.toLowerCase(), row.id]), total);
 }
 

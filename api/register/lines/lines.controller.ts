@@ -49,7 +49,11 @@ export class LinesController {
   @ApiIfMatch()
   @ApiOkResponse({ type: LineView })
   @ApiProblems(400, 404, 409, 412, 422, 428)
-  changeLine(@Param('id') id: string, @IfMatch() match: VersionMatch, @Body() request: LineChangeRequest): Promise<LineView> {
+  changeLine(
+    @Param('id') id: string,
+    @IfMatch() match: VersionMatch,
+    @Body() request: LineChangeRequest,
+  ): Promise<LineView> {
     return this.lines.change(id, match, request);
   }
 
@@ -58,7 +62,11 @@ export class LinesController {
   @ApiIfMatch()
   @ApiCreatedResponse({ type: LineView })
   @ApiProblems(400, 404, 409, 412, 422, 428)
-  withdrawLine(@Param('id') id: string, @IfMatch() match: VersionMatch, @Body() request: WithdrawalRequest): Promise<LineView> {
+  withdrawLine(
+    @Param('id') id: string,
+    @IfMatch() match: VersionMatch,
+    @Body() request: WithdrawalRequest,
+  ): Promise<LineView> {
     return this.withdrawals.withdraw(lineKind, id, match, request.reason);
   }
 

@@ -49,7 +49,11 @@ export class SpeciesController {
   @ApiIfMatch()
   @ApiOkResponse({ type: SpeciesView })
   @ApiProblems(400, 404, 409, 412, 422, 428)
-  changeSpecies(@Param('id') id: string, @IfMatch() match: VersionMatch, @Body() request: SpeciesChangeRequest): Promise<SpeciesView> {
+  changeSpecies(
+    @Param('id') id: string,
+    @IfMatch() match: VersionMatch,
+    @Body() request: SpeciesChangeRequest,
+  ): Promise<SpeciesView> {
     return this.species.change(id, match, request);
   }
 
@@ -58,7 +62,11 @@ export class SpeciesController {
   @ApiIfMatch()
   @ApiCreatedResponse({ type: SpeciesView })
   @ApiProblems(400, 404, 409, 412, 422, 428)
-  withdrawSpecies(@Param('id') id: string, @IfMatch() match: VersionMatch, @Body() request: WithdrawalRequest): Promise<SpeciesView> {
+  withdrawSpecies(
+    @Param('id') id: string,
+    @IfMatch() match: VersionMatch,
+    @Body() request: WithdrawalRequest,
+  ): Promise<SpeciesView> {
     return this.withdrawals.withdraw(speciesKind, id, match, request.reason);
   }
 

@@ -3,7 +3,8 @@ import { citesAppendices, traitNames, type CitesAppendix, type Trait } from '../
 import { ChoiceField, ListField, NumberField, TextField, TextListField } from '../../platform/fields.ts';
 import { PageQuery } from '../../platform/paging.ts';
 
-const bound = (description: string): PropertyDecorator => NumberField({ min: 0, max: 100_000, optional: true, nullable: true, description });
+const bound = (description: string): PropertyDecorator =>
+  NumberField({ min: 0, max: 100_000, optional: true, nullable: true, description });
 
 /** One life-history range; its unit follows from the trait. */
 export class SpeciesRangeRequest {
@@ -28,7 +29,12 @@ export class SpeciesRangeRequest {
 
 /** A new species profile. */
 export class NewSpeciesRequest {
-  @TextField({ min: 3, max: 120, description: 'Scientific name, unique in the register.', example: 'Epipedobates anthonyi' })
+  @TextField({
+    min: 3,
+    max: 120,
+    description: 'Scientific name, unique in the register.',
+    example: 'Epipedobates anthonyi',
+  })
   scientificName: string;
 
   @TextField({ max: 120, optional: true, nullable: true, description: 'Common name.' })

@@ -51,7 +51,13 @@ export async function listSpecies(manager: EntityManager, query: SpeciesQuery): 
     `${select} where ${conditions.sql} order by ${orderBy(byName, false)} limit ${query.limit + 1}`,
     conditions.parameters,
   );
-  return toPage(rows, query.limit, toSpeciesView, (row) => encodeCursor('name', [row.scientificName.toLowerCase(), row.id]), total);
+  return toPage(
+    rows,
+    query.limit,
+    toSpeciesView,
+    (row) => encodeCursor('name', [row.scientificName.toLowerCase(), row.id]),
+    total,
+  );
 }
 
 function toSpeciesView(row: SpeciesRow): SpeciesView {

@@ -39,7 +39,12 @@ export class SpeciesService {
   async change(id: string, match: VersionMatch, request: SpeciesChangeRequest): Promise<SpeciesView> {
     return inTransaction(this.dataSource, async (manager) => {
       const species = await lockStanding(manager, speciesKind, id, match);
-      await writeChange(manager, speciesKind, species, sentFields(request, ['scientificName', 'commonName', 'citesAppendix', 'nativeRange']));
+      await writeChange(
+        manager,
+        speciesKind,
+        species,
+        sentFields(request, ['scientificName', 'commonName', 'citesAppendix', 'nativeRange']),
+      );
       if (request.ranges) {
         await manager.delete(SpeciesRange, { speciesId: id });
         await writeRanges(manager, id, request.ranges);
@@ -49,18 +54,39 @@ export class SpeciesService {
   }
 }
 
-async function writeRanges(manager: EntityManager, speciesId: string, ranges: readonly SpeciesRangeRequest[]): Promise<void> {
+async function writeRanges(
+  manager: EntityManager,
+  speciesId: string,
+  ranges: readonly SpeciesRangeRequest[],
+): Promise<void> {
   const errors = ranges.flatMap((range, index) => rangeErrors(range, index, ranges));
   if (errors.length > 0) throw new InvalidProblem('Some ranges cannot be taken; each is named below.', errors);
-  if (ranges.length > 0) await manager.insert(SpeciesRange, ranges.map((range) => ({ speciesId, ...range })));
+  if (ranges.length > 0)
+    await manager.insert(
+      SpeciesRange,
+      ranges.map((range) => ({ speciesId, ...range })),
+    );
 }
 
-function rangeErrors(range: SpeciesRangeRequest, index: number, all: readonly SpeciesRangeRequest[]): { pointer: string; detail: string }[] {
+function rangeErrors(
+  range: SpeciesRangeRequest,
+  index: number,
+  all: readonly SpeciesRangeRequest[],
+): { pointer: string; detail: string }[] {
   const pointer = `/ranges/${index}`;
   if (all.findIndex((other) => other.trait === range.trait) !== index)
-    return [{ pointer: `${pointer}/trait`, detail: `There is already a range for ${range.trait}. Give each trait once.` }];
-  const values = [range.extremeLeast, range.usualLeast, range.usualMost, range.extremeMost].filter((value) => typeof value === 'number');
+    return [
+      { pointer: `${pointer}/trait`, detail: `There is already a range for ${range.trait}. Give each trait once.` },
+    ];
+  const values = [range.extremeLeast, range.usualLeast, range.usualMost, range.extremeMost].filter(
+    (value) => typeof value === 'number',
+  );
   if (values.some((value, place) => value < (values[place - 1] ?? 0)))
-    return [{ pointer, detail: 'The values must grow from the least ever known over the usual ones to the greatest ever known.' }];
+    return [
+      {
+        pointer,
+        detail: 'The values must grow from the least ever known over the usual ones to the greatest ever known.',
+      },
+    ];
   return [];
 }

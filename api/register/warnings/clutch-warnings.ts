@@ -1,7 +1,16 @@
 import { daysBetween, isCertainlyBefore } from '../../../shared/edtf.ts';
 import type { ClutchFacts, ParentFacts, RangeFacts, Warning, WarningCode } from './facts.ts';
 import { callParent } from './parent-words.ts';
-import { amount, isCertainlyLonger, isCertainlyShorter, leastKnown, mostKnown, rangeInWords, spanBetween, spanInWords } from './spans.ts';
+import {
+  amount,
+  isCertainlyLonger,
+  isCertainlyShorter,
+  leastKnown,
+  mostKnown,
+  rangeInWords,
+  spanBetween,
+  spanInWords,
+} from './spans.ts';
 
 type Check = (facts: ClutchFacts) => Warning[] | null;
 
@@ -49,7 +58,10 @@ function deadParents(facts: ClutchFacts): Warning[] | null {
 
 function manyEggs(facts: ClutchFacts): Warning[] | null {
   if (facts.eggs === null) return null;
-  if (facts.eggs === 0) return [{ code: 'no-eggs', detail: 'A clutch of no eggs. Leave the number out where nobody counted.', fields: ['eggs'] }];
+  if (facts.eggs === 0)
+    return [
+      { code: 'no-eggs', detail: 'A clutch of no eggs. Leave the number out where nobody counted.', fields: ['eggs'] },
+    ];
   const range = rangeOfMother(facts, 'eggs-per-clutch');
   const most = range && mostKnown(range);
   if (!range || most === null || most === undefined || facts.eggs <= most) return null;
@@ -59,14 +71,26 @@ function manyEggs(facts: ClutchFacts): Warning[] | null {
 function lostAndHatched(facts: ClutchFacts): Warning[] | null {
   if (facts.eggs === null || facts.lost + (facts.hatched ?? 0) <= facts.eggs) return null;
   const hatched = facts.hatched === null ? '' : ` and ${facts.hatched} hatched`;
-  return [{ code: 'more-lost-than-laid', detail: `${facts.lost} lost${hatched}, but ${amount(facts.eggs, 'eggs')} laid.`, fields: ['eggs', 'hatched', 'losses'] }];
+  return [
+    {
+      code: 'more-lost-than-laid',
+      detail: `${facts.lost} lost${hatched}, but ${amount(facts.eggs, 'eggs')} laid.`,
+      fields: ['eggs', 'hatched', 'losses'],
+    },
+  ];
 }
 
 function recordedYoung(facts: ClutchFacts): Warning[] | null {
   const most = facts.hatched ?? facts.eggs;
   if (most === null || facts.young <= most) return null;
   const limit = facts.hatched === null ? `${amount(most, 'eggs')} laid` : `${most} hatched`;
-  return [{ code: 'more-young-than-eggs', detail: `${facts.young} young stand in the register, but ${limit}.`, fields: ['eggs', 'hatched'] }];
+  return [
+    {
+      code: 'more-young-than-eggs',
+      detail: `${facts.young} young stand in the register, but ${limit}.`,
+      fields: ['eggs', 'hatched'],
+    },
+  ];
 }
 
 function closeClutches(facts: ClutchFacts): Warning[] | null {
@@ -77,9 +101,19 @@ function closeClutches(facts: ClutchFacts): Warning[] | null {
   const said = facts.nearbyOfDam.flatMap((other) => {
     const [from, to] = isCertainlyBefore(other.laid, laid) ? [other.laid, laid] : [laid, other.laid];
     const days = daysBetween(from, to);
-    return isCertainlyShorter(days, least) ? [`laid ${spanInWords(days, 'days')} ${from === laid ? 'before' : 'after'} the ${other.title} of the same dam`] : [];
+    return isCertainlyShorter(days, least)
+      ? [`laid ${spanInWords(days, 'days')} ${from === laid ? 'before' : 'after'} the ${other.title} of the same dam`]
+      : [];
   });
-  return said.length === 0 ? null : [{ code: 'close-clutches', detail: `${sentence(said, 2).slice(0, -1)}; ${rangeInWords(range, 'days')}.`, fields: ['laid'] }];
+  return said.length === 0
+    ? null
+    : [
+        {
+          code: 'close-clutches',
+          detail: `${sentence(said, 2).slice(0, -1)}; ${rangeInWords(range, 'days')}.`,
+          fields: ['laid'],
+        },
+      ];
 }
 
 function crossedParents(facts: ClutchFacts): Warning[] | null {
@@ -87,7 +121,14 @@ function crossedParents(facts: ClutchFacts): Warning[] | null {
     for (const other of facts.parents.slice(place + 1)) {
       if (parent.role === other.role && parent.role !== 'either') continue;
       const difference = differenceBetween(parent, other);
-      if (difference !== null) return [{ code: 'cross', detail: `${capital(`${callParent(parent, facts.parents)} and ${callParent(other, facts.parents)} ${difference}`)}.`, fields: ['parents'] }];
+      if (difference !== null)
+        return [
+          {
+            code: 'cross',
+            detail: `${capital(`${callParent(parent, facts.parents)} and ${callParent(other, facts.parents)} ${difference}`)}.`,
+            fields: ['parents'],
+          },
+        ];
     }
   return null;
 }

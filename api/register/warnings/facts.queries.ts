@@ -3,7 +3,14 @@ import { dateBounds, type DateBounds } from '../../../shared/edtf.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { Sex, SexBasis, Status } from '../../../shared/vocabulary.ts';
 import { clutchTitle } from '../titles.ts';
-import type { ClutchFacts, IndividualFacts, MeasurementFacts, ParentFacts, RangesFacts, SiblingClutchFacts } from './facts.ts';
+import type {
+  ClutchFacts,
+  IndividualFacts,
+  MeasurementFacts,
+  ParentFacts,
+  RangesFacts,
+  SiblingClutchFacts,
+} from './facts.ts';
 
 interface ParentRow {
   readonly id: string;
@@ -22,7 +29,9 @@ const nearbyDays = 60;
 
 /** What the warnings of one clutch are computed from, or null where there is no such clutch (primary key). */
 export async function readClutchFacts(manager: EntityManager, id: string): Promise<ClutchFacts | null> {
-  const [clutch] = await manager.query<{ laid: string | null; eggs: number | null; hatched: number | null; lost: number; young: number }[]>(
+  const [clutch] = await manager.query<
+    { laid: string | null; eggs: number | null; hatched: number | null; lost: number; young: number }[]
+  >(
     `select laid, eggs, hatched,
        (select coalesce(sum(l.count), 0)::integer from clutch_loss l where l.clutch_id = c.id) as lost,
        (select count(*)::integer from individual y where y.clutch_id = c.id and y.withdrawn_at is null) as young
@@ -112,7 +121,10 @@ async function withRanges(manager: EntityManager, parents: readonly ParentRow[])
 }
 
 /** Life-history ranges by species (primary key of species_range), fit for `warningsForClutch` and `warningsForIndividual`. */
-export async function readRanges(manager: EntityManager, speciesIds: readonly string[]): Promise<Map<string, RangesFacts>> {
+export async function readRanges(
+  manager: EntityManager,
+  speciesIds: readonly string[],
+): Promise<Map<string, RangesFacts>> {
   if (speciesIds.length === 0) return new Map();
   const rows = await manager.query<{ id: string; ranges: RangesFacts }[]>(
     `select species_id as id, json_object_agg(trait, json_build_object('usualLeast', usual_least, 'usualMost', usual_most,

@@ -16,7 +16,10 @@ export async function refuseImpossibleIndividual(manager: EntityManager, id: str
     [id],
   );
   if (!row?.hatched) return;
-  const own = impossibleInIndividual({ hatched: dateBounds(row.hatched), laid: row.laid === null ? null : dateBounds(row.laid) });
+  const own = impossibleInIndividual({
+    hatched: dateBounds(row.hatched),
+    laid: row.laid === null ? null : dateBounds(row.laid),
+  });
   const [early] = await manager.query<{ code: string | null; laid: string | null }[]>(
     `select c.code, c.laid from clutch c join individual i on i.id = $1
      where c.laid_latest < i.hatched_earliest and c.id in (select clutch_id from clutch_candidate where individual_id = $1
@@ -25,12 +28,15 @@ export async function refuseImpossibleIndividual(manager: EntityManager, id: str
     [id],
   );
   const details = own.map((found) => found.detail);
-  if (early) details.push(`The animal is a possible parent of the ${clutchTitle(early)}, which was laid before the animal hatched. Check both dates.`);
+  if (early)
+    details.push(
+      `The animal is a possible parent of the ${clutchTitle(early)}, which was laid before the animal hatched. Check both dates.`,
+    );
   refuse(details, '/hatched');
 }
 
 /** Refuses, with 422, a clutch as it was just written, where it was laid before a parent hatched or after a young did (individual_clutch_index). */
-export async function refuseImpossibleClutch(manager: EntityManager, id: string): Promise<void> {
+export async function refuseImpossibleClutch(manager: EntityManager, id: string, pointer: string): Promise<void> {
   const facts = await readClutchFacts(manager, id);
   if (!facts?.laid) return;
   const details = impossibleInClutch(facts).map((found) => found.detail);
@@ -39,8 +45,11 @@ export async function refuseImpossibleClutch(manager: EntityManager, id: string)
      where c.id = $1 and y.hatched_latest < c.laid_earliest order by y.number limit 1`,
     [id],
   );
-  if (young) details.push(`The young ${formatRegistryNumber(young.number)} hatched before the clutch was laid. Check both dates.`);
-  refuse(details, '/laid');
+  if (young)
+    details.push(
+      `The young ${formatRegistryNumber(young.number)} hatched before the clutch was laid. Check both dates.`,
+    );
+  refuse(details, pointer);
 }
 
 function refuse(details: readonly string[], pointer: string): void {

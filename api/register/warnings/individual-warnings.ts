@@ -20,17 +20,36 @@ export const individualWarnings: readonly Check[] = [hatching, leavingWater, sex
 
 function hatching(facts: IndividualFacts): Warning[] | null {
   const span = spanBetween(facts.laid, facts.hatched, 'days');
-  return interval(span, facts.ranges['laying-to-hatching'], 'hatching-interval', 'hatched', 'after laying', ['hatched', 'clutch']);
+  return interval(span, facts.ranges['laying-to-hatching'], 'hatching-interval', 'hatched', 'after laying', [
+    'hatched',
+    'clutch',
+  ]);
 }
 
 function leavingWater(facts: IndividualFacts): Warning[] | null {
   const span = spanBetween(facts.hatched, facts.outOfWater, 'days');
-  return interval(span, facts.ranges['hatching-to-leaving-water'], 'water-interval', 'left the water', 'after hatching', ['hatched', 'outOfWater']);
+  return interval(
+    span,
+    facts.ranges['hatching-to-leaving-water'],
+    'water-interval',
+    'left the water',
+    'after hatching',
+    ['hatched', 'outOfWater'],
+  );
 }
 
-function interval(span: Span | null, range: RangeFacts | undefined, code: WarningCode, did: string, since: string, fields: string[]): Warning[] | null {
+function interval(
+  span: Span | null,
+  range: RangeFacts | undefined,
+  code: WarningCode,
+  did: string,
+  since: string,
+  fields: string[],
+): Warning[] | null {
   if (!span || !range) return null;
-  const isUnusual = isCertainlyShorter(span, range.usualLeast ?? range.extremeLeast) || isCertainlyLonger(span, range.usualMost ?? range.extremeMost);
+  const isUnusual =
+    isCertainlyShorter(span, range.usualLeast ?? range.extremeLeast) ||
+    isCertainlyLonger(span, range.usualMost ?? range.extremeMost);
   if (!isUnusual) return null;
   return [{ code, detail: `It ${did} ${spanInWords(span, 'days')} ${since}; ${rangeInWords(range, 'days')}.`, fields }];
 }
@@ -53,16 +72,26 @@ function size(facts: IndividualFacts): Warning[] | null {
   const least = leastKnown(range);
   const most = mostKnown(range);
   const odd = facts.measurements.filter(
-    ({ svlMm, observedOn }) => (most !== null && svlMm > most) || (least !== null && svlMm < least && isGrown(facts, observedOn)),
+    ({ svlMm, observedOn }) =>
+      (most !== null && svlMm > most) || (least !== null && svlMm < least && isGrown(facts, observedOn)),
   );
   if (odd.length === 0) return null;
-  const lengths = odd.slice(0, 3).map((measurement) => measurement.svlMm).join(', ');
-  return [{ code: 'size', detail: `Measured ${lengths} mm from snout to vent; for a ${facts.sex} ${rangeInWords(range, 'mm')}.`, fields: ['sex', 'observations'] }];
+  const lengths = odd
+    .slice(0, 3)
+    .map((measurement) => measurement.svlMm)
+    .join(', ');
+  return [
+    {
+      code: 'size',
+      detail: `Measured ${lengths} mm from snout to vent; for a ${facts.sex} ${rangeInWords(range, 'mm')}.`,
+      fields: ['sex', 'observations'],
+    },
+  ];
 }
 
 function isGrown(facts: IndividualFacts, observedOn: IndividualFacts['hatched']): boolean {
   const { maturity } = facts.ranges;
-  const grownAt = maturity ? mostKnown(maturity) ?? leastKnown(maturity) : null;
+  const grownAt = maturity ? (mostKnown(maturity) ?? leastKnown(maturity)) : null;
   return isCertainlyLonger(spanBetween(facts.hatched, observedOn, 'months'), grownAt);
 }
 
@@ -75,13 +104,28 @@ function beyondLifespan(facts: IndividualFacts): Warning[] | null {
   const end = isAlive ? { earliest: facts.today, latest: facts.today } : facts.died;
   const age = spanBetween(facts.hatched, end, 'years');
   if (!age || !isCertainlyLonger(age, most)) return null;
-  const story = isAlive ? `Hatched ${dateInWords(facts.hatchedText)} and still recorded as alive` : `Died at the age of ${spanInWords(age, 'years')}`;
-  return [{ code: 'beyond-lifespan', detail: `${story}; the most known is ${amount(most, 'years')}.`, fields: ['hatched', isAlive ? 'status' : 'died'] }];
+  const story = isAlive
+    ? `Hatched ${dateInWords(facts.hatchedText)} and still recorded as alive`
+    : `Died at the age of ${spanInWords(age, 'years')}`;
+  return [
+    {
+      code: 'beyond-lifespan',
+      detail: `${story}; the most known is ${amount(most, 'years')}.`,
+      fields: ['hatched', isAlive ? 'status' : 'died'],
+    },
+  ];
 }
 
 function crossed(facts: IndividualFacts): Warning[] | null {
   const stranger = facts.parents.find((parent) => parent.speciesId !== facts.speciesId);
-  if (stranger) return [{ code: 'cross', detail: `The species is not that of ${callParent(stranger, facts.parents)}.`, fields: ['speciesId', 'clutch'] }];
+  if (stranger)
+    return [
+      {
+        code: 'cross',
+        detail: `The species is not that of ${callParent(stranger, facts.parents)}.`,
+        fields: ['speciesId', 'clutch'],
+      },
+    ];
   if (facts.lineId === null) return null;
   const outsider = facts.parents.find((parent) => parent.lineId !== null && parent.lineId !== facts.lineId);
   if (!outsider) return null;

@@ -20,7 +20,12 @@ export async function readClutchWarnings(manager: EntityManager, id: string): Pr
 }
 
 /** A confirmation holds for the words that were confirmed: once the figures change, the warning stands again (confirmed_warning_once). */
-async function withConfirmations(manager: EntityManager, kind: WarnedKind, id: string, warnings: readonly Warning[]): Promise<WarningView[]> {
+async function withConfirmations(
+  manager: EntityManager,
+  kind: WarnedKind,
+  id: string,
+  warnings: readonly Warning[],
+): Promise<WarningView[]> {
   if (warnings.length === 0) return [];
   const rows = await manager.query<{ code: string; detail: string; reason: string; keeper: string; at: Date }[]>(
     `select w.code, w.detail, w.reason, k.name as keeper, w.confirmed_at as at from confirmed_warning w join keeper k on k.id = w.keeper_id
@@ -33,7 +38,9 @@ async function withConfirmations(manager: EntityManager, kind: WarnedKind, id: s
       code: warning.code,
       detail: warning.detail,
       fields: [...warning.fields],
-      confirmed: confirmed ? { reason: confirmed.reason, keeper: confirmed.keeper, at: confirmed.at.toISOString() } : null,
+      confirmed: confirmed
+        ? { reason: confirmed.reason, keeper: confirmed.keeper, at: confirmed.at.toISOString() }
+        : null,
     };
   });
 }
@@ -56,7 +63,12 @@ export async function storeConfirmation(
 }
 
 /** Takes a confirmation back; gives whether there was one. */
-export async function removeConfirmation(manager: EntityManager, kind: WarnedKind, id: string, code: string): Promise<boolean> {
+export async function removeConfirmation(
+  manager: EntityManager,
+  kind: WarnedKind,
+  id: string,
+  code: string,
+): Promise<boolean> {
   const [rows] = await manager.query<[unknown[], number]>(
     `delete from confirmed_warning where ${kind}_id = $1 and code = $2 returning 1`,
     [id, code],

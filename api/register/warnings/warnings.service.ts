@@ -4,7 +4,13 @@ import type { Acting } from '../../people/acting-keeper.ts';
 import { isId } from '../../platform/ids.ts';
 import { NotFoundProblem, Problem } from '../../platform/problem.ts';
 import { inTransaction } from '../../platform/transaction.ts';
-import { readClutchWarnings, readIndividualWarnings, removeConfirmation, storeConfirmation, type WarnedKind } from './warning.queries.ts';
+import {
+  readClutchWarnings,
+  readIndividualWarnings,
+  removeConfirmation,
+  storeConfirmation,
+  type WarnedKind,
+} from './warning.queries.ts';
 import type { WarningView } from './warning.view.ts';
 
 const words = { individual: 'animal', clutch: 'clutch' } as const;
@@ -27,13 +33,15 @@ export class WarningsService {
   async takeBack(kind: WarnedKind, id: string, code: string): Promise<void> {
     if (!isId(id)) throw new NotFoundProblem(words[kind], id);
     const wasThere = await removeConfirmation(this.dataSource.manager, kind, id, code);
-    if (!wasThere) throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} has no confirmed warning ${code}.`);
+    if (!wasThere)
+      throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} has no confirmed warning ${code}.`);
   }
 }
 
 async function findWarning(manager: EntityManager, kind: WarnedKind, id: string, code: string): Promise<WarningView> {
   if (!isId(id)) throw new NotFoundProblem(words[kind], id);
-  const warnings = kind === 'individual' ? await readIndividualWarnings(manager, id) : await readClutchWarnings(manager, id);
+  const warnings =
+    kind === 'individual' ? await readIndividualWarnings(manager, id) : await readClutchWarnings(manager, id);
   const warning = warnings.find((candidate) => candidate.code === code);
   if (!warning) throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} carries no warning ${code}.`);
   return warning;

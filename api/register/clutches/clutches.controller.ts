@@ -1,0 +1,96 @@
+import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
+import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
+import { DataSource } from 'typeorm';
+import { ActingKeeper, type Acting } from '../../people/acting-keeper.ts';
+import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
+import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
+import { ApiPage, type Page } from '../../platform/paging.ts';
+import { WithdrawalRequest } from '../withdrawal.dto.ts';
+import { WithdrawalService } from '../withdrawal.service.ts';
+import { ClutchChangeRequest, ClutchQuery, NewClutchRequest, OffspringRequest } from './clutch.dto.ts';
+import { listClutches } from './clutch-list.queries.ts';
+import { ClutchesService, clutchKind } from './clutches.service.ts';
+import { OffspringService } from './offspring.service.ts';
+import { ClutchItemView, ClutchView, OffspringView } from './clutch.view.ts';
+
+@ApiTags('clutches')
+@Controller('clutches')
+export class ClutchesController {
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(ClutchesService) private readonly clutches: ClutchesService,
+    @Inject(OffspringService) private readonly offspring: OffspringService,
+    @Inject(WithdrawalService) private readonly withdrawals: WithdrawalService,
+  ) {}
+
+  @Get()
+  @ApiOperation({ summary: 'Clutches, newest first' })
+  @ApiPage(ClutchItemView)
+  @ApiProblems(422)
+  listClutches(@Query() query: ClutchQuery): Promise<Page<ClutchItemView>> {
+    return listClutches(this.dataSource.manager, query);
+  }
+
+  @Get(':id')
+  @ApiOperation({ summary: 'One clutch' })
+  @ApiOkResponse({ type: ClutchView })
+  @ApiProblems(404)
+  getClutch(@Param('id') id: string): Promise<ClutchView> {
+    return this.clutches.get(id);
+  }
+
+  @Post()
+  @ApiOperation({ summary: 'Add a clutch' })
+  @ApiCreatedResponse({ type: ClutchView })
+  @ApiProblems(400, 409, 422)
+  addClutch(@ActingKeeper() keeper: Acting, @Body() request: NewClutchRequest): Promise<ClutchView> {
+    return this.clutches.add(keeper, request);
+  }
+
+  @Patch(':id')
+  @ApiOperation({ summary: 'Change a clutch' })
+  @ApiIfMatch()
+  @ApiOkResponse({ type: ClutchView })
+  @ApiProblems(400, 404, 409, 412, 422, 428)
+  changeClutch(
+    @Param('id') id: string,
+    @IfMatch() match: VersionMatch,
+    @Body() request: ClutchChangeRequest,
+  ): Promise<ClutchView> {
+    return this.clutches.change(id, match, request);
+  }
+
+  @Post(':id/offspring')
+  @ApiOperation({ summary: 'Raise young from a clutch' })
+  @ApiCreatedResponse({ type: OffspringView })
+  @ApiProblems(400, 404, 409, 422)
+  raiseOffspring(
+    @ActingKeeper() keeper: Acting,
+    @Param('id') id: string,
+    @Body() request: OffspringRequest,
+  ): Promise<OffspringView> {
+    return this.offspring.raise(keeper, id, request);
+  }
+
+  @Post(':id/withdrawal')
+  @ApiOperation({ summary: 'Withdraw a clutch that no standing record needs' })
+  @ApiIfMatch()
+  @ApiCreatedResponse({ type: ClutchView })
+  @ApiProblems(400, 404, 409, 412, 422, 428)
+  withdrawClutch(
+    @Param('id') id: string,
+    @IfMatch() match: VersionMatch,
+    @Body() request: WithdrawalRequest,
+  ): Promise<ClutchView> {
+    return this.withdrawals.withdraw(clutchKind, id, match, request.reason);
+  }
+
+  @Delete(':id/withdrawal')
+  @ApiOperation({ summary: 'Restore a withdrawn clutch' })
+  @ApiIfMatch()
+  @ApiOkResponse({ type: ClutchView })
+  @ApiProblems(404, 409, 412, 428)
+  restoreClutch(@Param('id') id: string, @IfMatch() match: VersionMatch): Promise<ClutchView> {
+    return this.withdrawals.restore(clutchKind, id, match);
+  }
+}

@@ -1,0 +1,97 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager } from 'typeorm';
+import type { Acting } from '../../people/acting-keeper.ts';
+import { dateColumns } from '../../platform/dates.ts';
+import type { VersionMatch } from '../../platform/etag.ts';
+import { newId } from '../../platform/ids.ts';
+import { InvalidProblem, NotFoundProblem } from '../../platform/problem.ts';
+import { lockPedigree } from '../../platform/revision.ts';
+import { inTransaction } from '../../platform/transaction.ts';
+import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
+import { present } from '../present.ts';
+import { requireStanding } from '../standing.queries.ts';
+import { refuseImpossibleClutch } from '../warnings/impossible.queries.ts';
+import { ClutchLoss } from './clutch-loss.entity.ts';
+import type { ClutchChangeRequest, LossRequest, NewClutchRequest } from './clutch.dto.ts';
+import { Clutch } from './clutch.entity.ts';
+import { findClutch } from './clutch.queries.ts';
+import type { ClutchView } from './clutch.view.ts';
+import { housedParents } from './housed-parents.queries.ts';
+import { unknownParents } from './parents.ts';
+import { readSides, writeParents } from './parents.queries.ts';
+import { requestedParents } from './requested-parents.ts';
+
+export const clutchKind: Kind<Clutch, ClutchView> = { word: 'clutch', entity: Clutch, find: findClutch };
+
+const plainFields = ['pairingId', 'code', 'eggs', 'fertile', 'hatched', 'outOfWater', 'site', 'notes'] as const;
+
+/** Clutches and who may be their parents. */
+@Injectable()
+export class ClutchesService {
+  constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
+
+  /** One clutch, whole; 404 where there is none. */
+  async get(id: string): Promise<ClutchView> {
+    return present(await findClutch(this.dataSource.manager, id), () => new NotFoundProblem('clutch', id));
+  }
+
+  /**
+   * Adds a clutch of the acting keeper. With a pairing and no parents named, they are the animals housed there when it was laid.
+   * 409 where the code is taken, 422 where it names what is not there or cannot be.
+   */
+  async add(keeper: Acting, request: NewClutchRequest): Promise<ClutchView> {
+    return inTransaction(this.dataSource, async (manager) => {
+      await lockPedigree(manager);
+      await requireStanding(manager, 'pairing', request.pairingId, '/pairingId');
+      const laid = request.laid ?? null;
+      const named = await requestedParents(manager, request, () => Promise.resolve({ sire: [], dam: [] }));
+      const parents =
+        named ?? (request.pairingId ? await housedParents(manager, request.pairingId, laid) : unknownParents);
+      const id = newId();
+      await manager.insert(Clutch, {
+        id,
+        keeperId: keeper.id,
+        ...sentFields(request, plainFields),
+        ...dateColumns('laid', laid),
+      });
+      await writeLosses(manager, id, request.losses ?? []);
+      await writeParents(manager, id, parents);
+      await refuseImpossibleClutch(manager, id, '/laid');
+      return present(await findClutch(manager, id), () => new NotFoundProblem('clutch', id));
+    });
+  }
+
+  /** Changes a clutch; parents stay as they are unless named. 404, 409 (code taken, loop, withdrawn), 412, 422. */
+  async change(id: string, match: VersionMatch, request: ClutchChangeRequest): Promise<ClutchView> {
+    return inTransaction(this.dataSource, async (manager) => {
+      await lockPedigree(manager);
+      const clutch = await lockStanding(manager, clutchKind, id, match);
+      await requireStanding(manager, 'pairing', request.pairingId, '/pairingId');
+      const parents = await requestedParents(manager, request, () => readSides(manager, id));
+      const laid = request.laid === undefined ? {} : dateColumns('laid', request.laid);
+      await writeChange(manager, clutchKind, clutch, { ...sentFields(request, plainFields), ...laid });
+      if (request.losses) await replaceLosses(manager, id, request.losses);
+      if (parents) await writeParents(manager, id, parents);
+      await refuseImpossibleClutch(manager, id, '/laid');
+      return present(await findClutch(manager, id), () => new NotFoundProblem('clutch', id));
+    });
+  }
+}
+
+async function replaceLosses(manager: EntityManager, clutchId: string, losses: readonly LossRequest[]): Promise<void> {
+  await manager.delete(ClutchLoss, { clutchId });
+  await writeLosses(manager, clutchId, losses);
+}
+
+async function writeLosses(manager: EntityManager, clutchId: string, losses: readonly LossRequest[]): Promise<void> {
+  const twice = losses.findIndex((loss, index) => losses.findIndex((other) => other.cause === loss.cause) !== index);
+  if (twice !== -1) {
+    const detail = 'This cause stands here twice. Add the numbers up.';
+    throw new InvalidProblem(detail, [{ pointer: `/losses/${twice}/cause`, detail }]);
+  }
+  if (losses.length > 0)
+    await manager.insert(
+      ClutchLoss,
+      losses.map(({ cause, count }) => ({ clutchId, cause, count })),
+    );
+}

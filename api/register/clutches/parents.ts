@@ -1,0 +1,102 @@
+import type { ParentRole, Sex } from '../../../shared/vocabulary.ts';
+import type { ProblemError } from '../../platform/problem.ts';
+
+/** An animal as a parent: what ranks and checks need. */
+export interface ParentAnimal {
+  readonly id: string;
+  readonly number: string;
+  readonly sex: Sex;
+  readonly tier: number;
+}
+
+export interface Candidate {
+  readonly animal: ParentAnimal | null;
+  readonly weight: number;
+  readonly reason: string | null;
+}
+
+export interface CandidatePair {
+  readonly a: ParentAnimal;
+  readonly b: ParentAnimal;
+  readonly weight: number;
+  readonly reason: string | null;
+}
+
+/** Who may be the parents of a clutch; weights are of any scale. */
+export type Parents =
+  | { readonly mode: 'lists'; readonly sires: readonly Candidate[]; readonly dams: readonly Candidate[] }
+  | { readonly mode: 'pairs'; readonly pairs: readonly CandidatePair[] };
+
+export const unknownParents: Parents = { mode: 'lists', sires: [], dams: [] };
+
+/** The animals among possible parents, each once. */
+export function animalsOf(parents: Parents): ParentAnimal[] {
+  const all =
+    parents.mode === 'pairs'
+      ? parents.pairs.flatMap((pair) => [pair.a, pair.b])
+      : [...parents.sires, ...parents.dams].flatMap((candidate) => candidate.animal ?? []);
+  return [...new Map(all.map((animal) => [animal.id, animal])).values()];
+}
+
+/** Weights as probabilities that sum to 1. */
+export function probabilities(weighted: readonly { readonly weight: number }[]): number[] {
+  const sum = weighted.reduce((total, { weight }) => total + weight, 0);
+  return weighted.map(({ weight }) => weight / sum);
+}
+
+/** What is wrong with possible parents, each at its place in the request: an animal twice, on both sides, or of the wrong sex. */
+export function parentErrors(parents: Parents): ProblemError[] {
+  if (parents.mode === 'pairs') return pairErrors(parents.pairs);
+  const errors = [...sideErrors('sire', parents.sires), ...sideErrors('dam', parents.dams)];
+  const sires = new Set(parents.sires.flatMap((candidate) => candidate.animal?.id ?? []));
+  parents.dams.forEach(({ animal }, index) => {
+    if (animal && sires.has(animal.id))
+      errors.push({
+        pointer: `/dams/${index}/individualId`,
+        detail: `${nameOf(animal)} stands among the sires too. Give pairs where the sex is not known.`,
+      });
+  });
+  return errors;
+}
+
+const wrongSex = { sire: 'female', dam: 'male' } as const;
+
+function sideErrors(role: ParentRole, side: readonly Candidate[]): ProblemError[] {
+  return side.flatMap(({ animal }, index): ProblemError[] => {
+    const pointer = `/${role}s/${index}/individualId`;
+    if (side.findIndex((other) => other.animal?.id === animal?.id) !== index)
+      return [
+        {
+          pointer,
+          detail: animal
+            ? `${nameOf(animal)} stands here twice. Give its weight once.`
+            : 'The unknown animal stands here twice.',
+        },
+      ];
+    if (animal?.sex === wrongSex[role])
+      return [
+        {
+          pointer,
+          detail: `${nameOf(animal)} is recorded as ${animal.sex} and cannot be a ${role}. Correct its sex or choose another.`,
+        },
+      ];
+    return [];
+  });
+}
+
+function pairErrors(pairs: readonly CandidatePair[]): ProblemError[] {
+  const seen = new Set<string>();
+  return pairs.flatMap(({ a, b }, index): ProblemError[] => {
+    const pointer = `/pairs/${index}`;
+    if (a.id === b.id) return [{ pointer: `${pointer}/b`, detail: `${nameOf(a)} cannot be a pair with itself.` }];
+    const key = a.id < b.id ? `${a.id} ${b.id}` : `${b.id} ${a.id}`;
+    if (seen.has(key))
+      return [{ pointer, detail: `${nameOf(a)} and ${nameOf(b)} stand here twice. Give their weight once.` }];
+    seen.add(key);
+    if (a.sex === b.sex && a.sex !== 'unsexed')
+      return [{ pointer, detail: `${nameOf(a)} and ${nameOf(b)} are both recorded as ${a.sex}.` }];
+    return [];
+  });
+}
+
+const nameOf = (animal: ParentAnimal): string => `The animal ${animal.number}`;

@@ -1,0 +1,56 @@
+import type { EntityManager } from 'typeorm';
+import { parseRegistryNumber } from '../../../shared/registry-number.ts';
+import type { Sex } from '../../../shared/vocabulary.ts';
+import { isId } from '../../platform/ids.ts';
+import { InvalidProblem, type ProblemError } from '../../platform/problem.ts';
+
+/** An animal that a request named by its id or its registry number, and where it did. */
+export interface Named {
+  readonly text: string;
+  readonly pointer: string;
+}
+
+/** What a request may need to know of an animal that it named. */
+export interface ResolvedIndividual {
+  readonly id: string;
+  readonly number: string;
+  readonly sex: Sex;
+  readonly tier: number;
+}
+
+/**
+ * Finds animals by their ids or registry numbers (primary key, individual_number_unique), in the order named. 422 that names
+ * each one that is not there or was withdrawn.
+ */
+export async function resolveIndividuals(
+  manager: EntityManager,
+  named: readonly Named[],
+): Promise<ResolvedIndividual[]> {
+  const ids = named.filter(({ text }) => isId(text)).map(({ text }) => text);
+  const serials = named.flatMap(({ text }) => (isId(text) ? [] : (parseRegistryNumber(text) ?? [])));
+  const rows = await manager.query<(ResolvedIndividual & { withdrawn: boolean })[]>(
+    `select id, number::text, sex, tier, withdrawn_at is not null as withdrawn from individual where id = any($1::uuid[])
+     union select id, number::text, sex, tier, withdrawn_at is not null from individual where number = any($2::bigint[])`,
+    [ids, serials],
+  );
+  const byId = new Map(rows.map((row) => [row.id, row]));
+  const byNumber = new Map(rows.map((row) => [Number(row.number), row]));
+  const errors: ProblemError[] = [];
+  const found = named.flatMap(({ text, pointer }) => {
+    const row = isId(text) ? byId.get(text.toLowerCase()) : byNumber.get(parseRegistryNumber(text) ?? -1);
+    if (row && !row.withdrawn) return [row];
+    errors.push({
+      pointer,
+      detail: row ? `The animal ${text} was withdrawn. Restore it first, or choose another.` : reasonFor(text),
+    });
+    return [];
+  });
+  if (errors.length > 0) throw new InvalidProblem('Some animals are not in the register; each is named below.', errors);
+  return found;
+}
+
+function reasonFor(text: string): string {
+  if (isId(text)) return 'There is no animal with this id.';
+  if (parseRegistryNumber(text) !== null) return `There is no animal with the registry number ${text}.`;
+  return `${text} is neither the id of an animal nor a registry number: the check character of a number must fit.`;
+}

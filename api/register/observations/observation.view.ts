@@ -1,0 +1,42 @@
+import { observationKinds, type ObservationKind } from '../../../shared/vocabulary.ts';
+import { Shown } from '../../platform/fields.ts';
+import { RecordView } from '../record.view.ts';
+
+const subject = (description: string): PropertyDecorator =>
+  Shown({ description, type: String, format: 'uuid', nullable: true });
+
+/** A dated remark on exactly one animal, pairing, clutch or source. */
+export class ObservationView extends RecordView {
+  @Shown({ description: 'Name of the keeper who made it.' })
+  keeper: string;
+
+  @Shown({ description: 'Id of that keeper.', format: 'uuid' })
+  keeperId: string;
+
+  @subject('The animal that it is about.')
+  individualId: string | null;
+
+  @subject('The pairing that it is about.')
+  pairingId: string | null;
+
+  @subject('The clutch that it is about.')
+  clutchId: string | null;
+
+  @subject('The source that it is about.')
+  sourceId: string | null;
+
+  @Shown({ description: 'Kind of remark.', enum: observationKinds })
+  kind: ObservationKind;
+
+  @Shown({ description: 'When it was observed, EDTF.', type: String, nullable: true })
+  observedOn: string | null;
+
+  @Shown({ description: 'What was observed.', type: String, nullable: true })
+  text: string | null;
+
+  @Shown({ description: 'Snout-vent length in millimetres.', type: Number, nullable: true, minimum: 0, maximum: 500 })
+  svlMm: number | null;
+
+  @Shown({ description: 'Mass in grams.', type: Number, nullable: true, minimum: 0, maximum: 5000 })
+  massG: number | null;
+}

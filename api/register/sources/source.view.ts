@@ -1,0 +1,51 @@
+import { sourceKinds, type SourceKind } from '../../../shared/vocabulary.ts';
+import { Shown } from '../../platform/fields.ts';
+import { RecordView } from '../record.view.ts';
+
+/** How founders entered captivity together. */
+export class SourceView extends RecordView {
+  @Shown({ description: 'What people call it, such as "Import, about 1994"; computed.' })
+  title: string;
+
+  @Shown({ description: "The keeper's own code, at most 40 characters.", type: String, nullable: true })
+  code: string | null;
+
+  @Shown({ description: 'Name of the keeper who entered it.' })
+  keeper: string;
+
+  @Shown({ description: 'Id of that keeper.', format: 'uuid' })
+  keeperId: string;
+
+  @Shown({ description: 'Kind of source.', enum: sourceKinds })
+  kind: SourceKind;
+
+  @Shown({ description: 'When its animals came, EDTF.', type: String, nullable: true })
+  date: string | null;
+
+  @Shown({ description: 'From whom.', type: String, nullable: true })
+  receivedFrom: string | null;
+
+  @Shown({ description: 'By whom.', type: String, nullable: true })
+  receivedBy: string | null;
+
+  @Shown({ description: 'Country of export, ISO 3166-1 code of two letters.', type: String, nullable: true })
+  countryOfExport: string | null;
+
+  @Shown({ description: 'References of permits.', type: [String] })
+  permitReferences: string[];
+
+  @Shown({ description: 'Label that its animals came under.', type: String, nullable: true })
+  labelAsReceived: string | null;
+
+  @Shown({ description: 'What is said about the label.', type: String, nullable: true })
+  labelNote: string | null;
+
+  @Shown({ description: 'Kinship assumed between any two animals that came together, 0 to 1.', minimum: 0, maximum: 1 })
+  baseKinship: number;
+
+  @Shown({ description: 'Notes.', type: String, nullable: true })
+  notes: string | null;
+
+  @Shown({ description: 'Animals in the register that came from it.', type: 'integer', minimum: 0 })
+  founders: number;
+}
