@@ -1,0 +1,189 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { EntityManager } from 'typeorm';
+import type { KinshipView } from '../../../api/lineage/kinship.view.ts';
+import { lockPedigree } from '../../../api/platform/revision.ts';
+import { startApi, startApiOn, type TestApi } from '../../support/api.ts';
+import { writeSketch, type SketchIds } from '../../support/register-sketch.ts';
+import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
+import { SlowRecursion } from '../../unit/kernel/slow-recursion.ts';
+
+/** The register in one revision, as a test reads it for itself: animals in the order of their numbers. */
+interface State {
+  readonly ids: readonly string[];
+  readonly pedigree: Pedigree;
+}
+
+/** Reads the whole register within the transaction at hand; every clutch here has one certain pair. */
+async function readState(manager: EntityManager): Promise<State> {
+  const animals = await manager.query<
+    { id: string; clutch: string | null; source: string | null; sire: string | null; dam: string | null }[]
+  >(
+    `select i.id, i.clutch_id as clutch, i.source_id as source, s.individual_id as sire, d.individual_id as dam from individual i
+     left join clutch_candidate s on s.clutch_id = i.clutch_id and s.role = 'sire'
+     left join clutch_candidate d on d.clutch_id = i.clutch_id and d.role = 'dam' order by i.number`,
+  );
+  const sources = await manager.query<{ id: string; base: number }[]>(
+    'select id, base_kinship as base from source order by id',
+  );
+  const ids = animals.map(({ id }) => id);
+  const bred = animals.filter(({ clutch }) => clutch !== null);
+  const clutches = [...new Map(bred.map((animal) => [animal.clutch, animal])).values()];
+  const number = (id: string | null): number => (id === null ? -1 : ids.indexOf(id));
+  return {
+    ids,
+    pedigree: {
+      clutchOf: Int32Array.from(animals, ({ clutch }) =>
+        clutches.findIndex((other) => clutch !== null && other.clutch === clutch),
+      ),
+      sourceOf: Int32Array.from(animals, ({ source }) => sources.findIndex(({ id }) => id === source)),
+      baseKinship: Float64Array.from(sources, ({ base }) => base),
+      pairStart: Int32Array.from({ length: clutches.length + 1 }, (_, clutch) => clutch),
+      pairSire: Int32Array.from(clutches, ({ sire }) => number(sire)),
+      pairDam: Int32Array.from(clutches, ({ dam }) => number(dam)),
+      pairProbability: new Float64Array(clutches.length).fill(1),
+    },
+  };
+}
+
+/** Lays a clutch of the two animals with two young, or says that a shipment was closer kin than was thought. */
+async function change(manager: EntityManager, turn: number): Promise<void> {
+  if (turn % 4 === 3) {
+    await manager.query('update source set base_kinship = $1', [0.01 * (1 + (turn % 20))]);
+    return;
+  }
+  const [clutch] = await manager.query<{ id: string; tier: number }[]>(
+    `insert into clutch (keeper_id, tier) select k.id, (select 1 + max(tier) from individual) from keeper k limit 1 returning id, tier`,
+  );
+  // the newest animals but for the last few, so that parents differ from turn to turn and lines cross back
+  await manager.query(
+    `insert into clutch_candidate (clutch_id, clutch_tier, role, individual_id, individual_tier, probability)
+     select $1, $2, case row_number() over (order by number) when 1 then 'sire' else 'dam' end, id, tier, 1
+     from (select * from individual order by number desc offset $3 limit 2) parent`,
+    [clutch?.id, clutch?.tier, turn % 3],
+  );
+  await manager.query(
+    `insert into individual (keeper_id, species_id, clutch_id, clutch_tier, tier)
+     select i.keeper_id, i.species_id, $1, $2, $2 + 1 from (select * from individual limit 1) i, generate_series(1, 2)`,
+    [clutch?.id, clutch?.tier],
+  );
+}
+
+describe('figures while others write', () => {
+  let first: TestApi;
+  let second: TestApi;
+  let founders: SketchIds;
+
+  beforeAll(async () => {
+    first = await startApi();
+    second = await startApiOn(first.databaseUrl);
+    founders = await writeSketch(first.dataSource, {
+      sources: [{ baseKinship: 0.05 }],
+      individuals: Array.from({ length: 4 }, () => ({ source: 0 })),
+      clutches: [],
+    });
+  });
+  afterAll(async () => {
+    await second.close();
+    await first.close();
+  });
+
+  it('belong whole to the revision they name, in two copies of the service, and are never older than the question', async () => {
+    const states = new Map<number, State>();
+    const answers: { view: KinshipView; atLeast: number; asked: readonly string[] }[] = [];
+    const known = [...founders.individuals];
+    let newest = 0;
+    let isWriting = true;
+
+    const write = async (api: TestApi, turns: number): Promise<void> => {
+      for (let turn = 0; turn < turns; turn++) {
+        const { revision, state } = await api.dataSource.transaction(async (manager) => {
+          await lockPedigree(manager);
+          await change(manager, turn);
+          const [row] = await manager.query<{ revision: string }[]>('select revision from lineage_revision');
+          return { revision: Number(row?.revision), state: await readState(manager) };
+        });
+        states.set(revision, state);
+        newest = Math.max(newest, revision);
+        known.splice(0, known.length, ...state.ids);
+      }
+    };
+    const read = async (api: TestApi): Promise<void> => {
+      while (isWriting) {
+        const atLeast = newest;
+        const asked = known.slice(-12);
+        const answer = await api.http.post('/api/v1/lineage/kinship').send({ individuals: asked }).expect(200);
+        answers.push({ view: answer.body as KinshipView, atLeast, asked });
+      }
+    };
+    const [initial] = await first.dataSource.query<{ revision: string }[]>('select revision from lineage_revision');
+    states.set(Number(initial?.revision), await readState(first.dataSource.manager));
+
+    const writers = Promise.all([write(first, 24), write(second, 24)]).finally(() => (isWriting = false));
+    await Promise.all([writers, read(first), read(first), read(second), read(second)]);
+
+    expect(answers.length).toBeGreaterThan(20);
+    expect(new Set(answers.map(({ view }) => view.asOf.revision)).size).toBeGreaterThan(5);
+    for (const { view, atLeast, asked } of answers) {
+      expect(view.asOf.revision).toBeGreaterThanOrEqual(atLeast);
+      const state = states.get(view.asOf.revision);
+      if (!state) throw new Error(`an answer names revision ${view.asOf.revision}, which nobody wrote`);
+      const slow = new SlowRecursion(state.pedigree);
+      const numbers = asked.map((id) => state.ids.indexOf(id));
+      const wanted = numbers.map((a) => numbers.map((b) => slow.kinship(a, b)));
+      view.kinship.forEach((row, a) => row.forEach((value, b) => expect(value).toBeCloseTo(wanted[a]?.[b] ?? NaN, 12)));
+    }
+  });
+
+  it('are the same, to the last digit, from both copies once it is quiet', async () => {
+    const [animal] = await first.dataSource.query<{ id: string }[]>(
+      'select id from individual order by number desc limit 1',
+    );
+    const of = async (api: TestApi): Promise<unknown> =>
+      (await api.http.get(`/api/v1/individuals/${animal?.id}/lineage`).expect(200)).body as unknown;
+    expect(await of(first)).toEqual(await of(second));
+  });
+
+  it('follow a change that the other copy wrote', async () => {
+    const F = async (api: TestApi): Promise<number> =>
+      (await api.http.get(`/api/v1/individuals/${founders.individuals[0]}/lineage`).expect(200)).body.inbreeding
+        .expected as number;
+    await F(second);
+    await first.dataSource.query('update source set base_kinship = 0.75');
+    expect(await F(second)).toBe(0.75);
+  });
+
+  it('are read anew when a backup takes the register back to an earlier revision', async () => {
+    const F = async (): Promise<number> =>
+      (await second.http.get(`/api/v1/individuals/${founders.individuals[0]}/lineage`).expect(200)).body.inbreeding
+        .expected as number;
+    await F();
+    await first.dataSource.transaction(async (manager) => {
+      await manager.query('update source set base_kinship = 0.5');
+      await manager.query(`update lineage_revision set revision = 3, changed_at = '2020-01-01'`);
+    });
+    expect(await F()).toBe(0.5);
+  });
+
+  it('cost one reading when many ask at once', async () => {
+    await first.dataSource.query('update source set base_kinship = 0.6');
+    const counted = countReadings(first);
+    const ask = () => first.http.get(`/api/v1/individuals/${founders.individuals[0]}/lineage`).expect(200);
+    await Promise.all(Array.from({ length: 12 }, ask));
+    counted.stop();
+    // those that asked while the first reading had begun already may need a second one, never one each
+    expect(counted.readings()).toBeLessThanOrEqual(2);
+    expect(counted.readings()).toBeGreaterThan(0);
+  });
+});
+
+/** Counts the transactions that read the whole register. */
+function countReadings({ dataSource }: TestApi): { readings(): number; stop(): void } {
+  const transaction = dataSource.transaction.bind(dataSource) as (...parts: unknown[]) => Promise<unknown>;
+  let readings = 0;
+  const counting = (...parts: unknown[]): Promise<unknown> => {
+    if (parts[0] === 'REPEATABLE READ') readings++;
+    return transaction(...parts);
+  };
+  Object.assign(dataSource, { transaction: counting });
+  return { readings: () => readings, stop: () => void Object.assign(dataSource, { transaction }) };
+}
