@@ -92,36 +92,16 @@ export class SheetRows {
 
   /** The cell as it is kept: trimmed, in normal form C; empty where it has a problem, which is then noted. */
   #clean(raw: string, column: SheetColumn | null, name: string): string {
-    const shown = column === null ? name : headerOf(column);
-    if (raw.includes('\uFFFD') || raw.includes('\0')) {
-      this.#problems.add(this.#row, shown, notUtf8);
-      return '';
-    }
-    if (raw.startsWith('"') && raw.includes('\n')) {
-      this.#problems.add(
-        this.#row,
-        shown,
-        `A quotation mark in this cell is not closed where the cell ends. ${quoting}`,
-      );
-      return '';
-    }
+    const most = column === null ? longestCell : longestIn(column);
+    // Nearly all cells of nearly all sheets are words of plain letters, already as they should be.
+    if (raw.length <= most && plainWords.test(raw)) return raw;
     const isText = column === null || textColumns.has(column);
     const cell = isText
       ? raw.replace(/\r\n?/g, '\n').normalize('NFC').trim()
       : raw.normalize('NFC').trim().replace(/\s+/g, ' ');
-    // Spaces of every kind are dealt with above; what remains of the control characters was never typed by a person.
-    // eslint-disable-next-line no-control-regex -- they are what is looked for
-    if (/[\x01-\x08\x0b\x0c\x0e-\x1f\x7f]/.test(cell)) {
-      this.#problems.add(this.#row, shown, 'This cell contains a control character. Type its content anew.');
-      return '';
-    }
-    const most = column === null ? longestCell : longestIn(column);
-    if (cell.length <= most) return cell;
-    this.#problems.add(
-      this.#row,
-      shown,
-      `This cell has ${cell.length} characters; at most ${most} fit here. Shorten it.`,
-    );
+    const fault = faultOf(raw, cell, most);
+    if (fault === null) return cell;
+    this.#problems.add(this.#row, column === null ? name : headerOf(column), fault);
     return '';
   }
 
@@ -139,8 +119,20 @@ export class SheetRows {
   }
 }
 
-const notUtf8 =
-  'This cell contains bytes that are not UTF-8 text. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).';
+const plainWords = /^[!#-~]+(?: [!#-~]+)*$/;
+
+/** What is wrong with a cell, null where nothing is. */
+function faultOf(raw: string, cell: string, most: number): string | null {
+  if (raw.includes('\uFFFD') || raw.includes('\0'))
+    return 'This cell contains bytes that are not UTF-8 text. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).';
+  if (raw.startsWith('"') && /[\r\n]/.test(raw))
+    return `A quotation mark in this cell is not closed where the cell ends. ${quoting}`;
+  // Spaces of every kind are dealt with before; what remains of the control characters was never typed by a person.
+  // eslint-disable-next-line no-control-regex -- they are what is looked for
+  if (/[\x01-\x08\x0b\x0c\x0e-\x1f\x7f]/.test(cell))
+    return 'This cell contains a control character. Type its content anew.';
+  return cell.length > most ? `This cell has ${cell.length} characters; at most ${most} fit here. Shorten it.` : null;
+}
 
 /** How to quote, for every problem with quotation marks. */
 export const quoting = 'Put the whole cell into quotation marks and double each one inside it, or leave them out.';
