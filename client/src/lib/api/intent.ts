@@ -9,15 +9,18 @@ export class Intent {
   #body = '';
   #key = '';
 
-  /** Posts under the key of this intent. Throws `ProblemError`. */
-  async post<T>(path: string, body: unknown): Promise<T> {
+  /** Posts under the key of this intent, for a part of a record at the version it is based on. Throws `ProblemError`. */
+  async post<T>(path: string, body: unknown, version?: number): Promise<T> {
     const text = path + JSON.stringify(body);
     if (text !== this.#body) {
       this.#body = text;
       this.#key = newKey();
     }
     try {
-      const answer = await api.post<T>(path, body, { idempotencyKey: this.#key });
+      const answer = await api.post<T>(path, body, {
+        idempotencyKey: this.#key,
+        ...(version === undefined ? {} : { version }),
+      });
       this.#body = '';
       return answer;
     } catch (error) {
