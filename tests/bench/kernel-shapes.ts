@@ -5,7 +5,7 @@ export interface Shape {
   readonly name: string;
   readonly lines: number;
   readonly animalsPerLine: number;
-  /** Animals of a line that may breed at any one time: the youngest ones, so that generations overlap. */
+  /** Animals of a line that may breed at any one time; even. */
   readonly breeders: number;
   readonly clutchSize: number;
   /** Share of clutches whose dam comes from another line. */
@@ -55,32 +55,31 @@ export function seededRandom(seed: number): () => number {
 }
 
 /**
- * Builds a population in order of time, the lines side by side: each line starts from founders of unknown origin and
- * then lays clutch after clutch, sire and dam drawn at random among the youngest `breeders` animals, even and odd
- * numbers within the line being the sexes.
+ * Builds a population in order of time, the lines side by side. Each line starts from founders of unknown origin, half of
+ * them of each sex. Clutch after clutch takes a random sire and a random dam among its breeders; then one of the young
+ * takes the place of a random breeder. So generations overlap and the number of breeders stays.
  */
 export function buildShape(shape: Shape, seed = 1): Pedigree {
   const { lines, animalsPerLine, breeders, clutchSize, crosses } = shape;
   const random = seededRandom(seed);
-  const founders = Math.min(breeders, animalsPerLine);
-  const clutchesPerLine = Math.ceil((animalsPerLine - founders) / clutchSize);
-  const clutchOf = new Int32Array(lines * animalsPerLine).fill(-1);
-  const clutches = lines * clutchesPerLine;
+  const pick = (count: number): number => Math.floor(random() * count);
+  const half = breeders / 2;
+  const rounds = Math.floor((animalsPerLine - breeders) / clutchSize);
+  const clutches = lines * rounds;
+  const clutchOf = new Int32Array(lines * (breeders + rounds * clutchSize)).fill(-1);
   const pairSire = new Int32Array(clutches);
   const pairDam = new Int32Array(clutches);
-  // Animal a of line l is number l * animalsPerLine + a; a clutch is numbered as it is laid, round after round.
-  let clutch = 0;
-  for (let round = 0; round < clutchesPerLine; round++) {
-    const present = founders + round * clutchSize;
-    const oldest = present - breeders;
-    const draw = (line: number, sex: number): number =>
-      line * animalsPerLine + oldest + 2 * Math.floor((random() * breeders) / 2) + ((sex + oldest) & 1);
-    for (let line = 0; line < lines; line++, clutch++) {
-      pairSire[clutch] = draw(line, 0);
-      pairDam[clutch] = draw(random() < crosses ? Math.floor(random() * lines) : line, 1);
-      const last = Math.min(present + clutchSize, animalsPerLine);
-      clutchOf.fill(clutch, line * animalsPerLine + present, line * animalsPerLine + last);
-    }
+  // Seat `line * breeders + s` holds a breeder: a male where s < half, else a female. Founders are the first to sit.
+  const seats = Int32Array.from({ length: lines * breeders }, (_, animal) => animal);
+  let born = seats.length;
+  for (let clutch = 0; clutch < clutches; clutch++) {
+    const line = clutch % lines;
+    const damLine = random() < crosses ? pick(lines) : line;
+    pairSire[clutch] = seats[line * breeders + pick(half)] ?? -1;
+    pairDam[clutch] = seats[damLine * breeders + half + pick(half)] ?? -1;
+    clutchOf.fill(clutch, born, born + clutchSize);
+    seats[line * breeders + pick(breeders)] = born + pick(clutchSize);
+    born += clutchSize;
   }
   return {
     clutchOf,
