@@ -1,10 +1,182 @@
-/**
- * The rules that the database holds, in words: what a keeper is told when one of them stands against a change, and the
- * field of the request that it concerns.
- */
-export const constraintMessages: Record<string, { readonly pointer: string; readonly detail: string }> = {
-  individual_code_unique: {
-    pointer: '/code',
-    detail: 'You already have an animal with this code. Choose another code.',
-  },
+/** What a keeper is told when a rule of the database stands against a change, and the field of the request it concerns. */
+export interface ConstraintMessage {
+  readonly pointer: string;
+  readonly detail: string;
+}
+
+const rule = (pointer: string, detail: string): ConstraintMessage => ({ pointer, detail });
+const missing = (pointer: string, word: string): ConstraintMessage =>
+  rule(pointer, `There is no ${word} with this id.`);
+const taken = (word: string): ConstraintMessage =>
+  rule('/code', `You already have ${word} with this code. Choose another code.`);
+const bounds = (pointer: string): ConstraintMessage =>
+  rule(pointer, 'The date must be given with the first and the last day that it may mean, in this order.');
+const inside = 'Give a number that fits in the register: read the limits of this field.';
+const order =
+  'An animal cannot be its own ancestor: a parent must stand before the clutch, and the clutch before its young. Check the parents.';
+const onlyOne = (word: string): ConstraintMessage => rule('', `There is one ${word}, and it is there already.`);
+
+const species: Record<string, ConstraintMessage> = {
+  species_name_unique: rule('/scientificName', 'This species is in the register already.'),
+  species_name_length: rule('/scientificName', 'A scientific name has 3 to 120 characters.'),
+  species_cites: rule('/citesAppendix', 'A CITES appendix is I, II or III.'),
+  species_range_pkey: rule('/ranges', 'Give each trait once.'),
+  species_range_species: missing('', 'species'),
+  species_range_source_length: rule('/ranges', 'Say in 1 to 500 characters who says so, or "common practice".'),
+  species_range_order: rule(
+    '/ranges',
+    'The values must grow from the least ever known over the usual ones to the greatest ever known, and none is below 0.',
+  ),
+  line_name_unique: rule('/name', 'This species has a line of this name already. Choose that one, or another name.'),
+  line_name_length: rule('/name', 'A name has 1 to 120 characters.'),
+  line_label_kind: rule('/labelKind', 'A label is of the kind locality, trade-name, cross or unlabelled.'),
+  line_species: missing('/speciesId', 'species'),
+  line_of_species: rule('/speciesId', 'The line is there already.'),
+};
+
+const sources: Record<string, ConstraintMessage> = {
+  source_code_unique: taken('a source'),
+  source_code_length: rule('/code', 'A code has 1 to 40 characters.'),
+  source_kind: rule('/kind', 'A source is of the kind import, wild-collection, purchase or unknown.'),
+  source_country: rule('/countryOfExport', 'A country is an ISO 3166-1 code of two capital letters, such as EC.'),
+  source_base_kinship: rule('/baseKinship', 'A kinship is a number from 0 to 1.'),
+  source_keeper: missing('/keeperId', 'keeper'),
+  source_date_bounds: bounds('/date'),
+};
+
+const individuals: Record<string, ConstraintMessage> = {
+  individual_code_unique: taken('an animal'),
+  individual_code_length: rule('/code', 'A code has 1 to 40 characters.'),
+  individual_number_unique: rule('/number', 'This registry number was given out already.'),
+  individual_number_positive: rule('/number', 'A registry number is above 0.'),
+  individual_at_tier: rule('', order),
+  individual_tier_positive: rule('', order),
+  individual_after_clutch: rule('/clutchId', order),
+  individual_clutch_with_tier: rule('/clutchId', order),
+  individual_clutch: missing('/clutchId', 'clutch'),
+  individual_source: missing('/sourceId', 'source'),
+  individual_species: missing('/speciesId', 'species'),
+  individual_keeper: missing('/keeperId', 'keeper'),
+  individual_line_of_species: rule('/lineId', 'The line is not there, or it is a line of another species.'),
+  individual_one_origin: rule(
+    '/sourceId',
+    'An animal comes from a source or from a clutch, not from both. Clear the other one.',
+  ),
+  individual_sex: rule('/sex', 'A sex is male, female or unsexed.'),
+  individual_sex_basis: rule('/sexBasis', 'A sex is known by looks, calling, eggs, courtship, genetic or other.'),
+  individual_sex_fits_role: rule(
+    '/sex',
+    'The animal is recorded as a parent in the role of the other sex. Correct those clutches first.',
+  ),
+  individual_status: rule('/status', 'A status is alive, died, gone or unknown.'),
+  individual_died_only_dead: rule(
+    '/status',
+    'An animal with a date of death must have the status died. Clear the date of death, or set the status.',
+  ),
+  individual_in_time: rule(
+    '/outOfWater',
+    'The dates are out of order: an animal hatches, then leaves the water, then dies.',
+  ),
+  individual_sexed_on_bounds: bounds('/sexedOn'),
+  individual_hatched_bounds: bounds('/hatched'),
+  individual_out_of_water_bounds: bounds('/outOfWater'),
+  individual_died_bounds: bounds('/died'),
+};
+
+const clutches: Record<string, ConstraintMessage> = {
+  clutch_code_unique: taken('a clutch'),
+  clutch_code_length: rule('/code', 'A code has 1 to 40 characters.'),
+  clutch_keeper: missing('/keeperId', 'keeper'),
+  clutch_pairing: missing('/pairingId', 'pairing'),
+  clutch_eggs: rule('/eggs', inside),
+  clutch_fertile: rule('/fertile', 'No more eggs can be fertile than were laid.'),
+  clutch_hatched: rule('/hatched', 'No more can hatch than eggs were laid or fertile.'),
+  clutch_out_of_water: rule('/outOfWater', 'No more can leave the water than hatched.'),
+  clutch_laid_bounds: bounds('/laid'),
+  clutch_at_tier: rule('', order),
+  clutch_tier_positive: rule('', order),
+  clutch_loss_pkey: rule('/losses', 'Give each cause of loss once.'),
+  clutch_loss_clutch: missing('', 'clutch'),
+  clutch_loss_cause: rule('/losses', 'A loss has the cause infertile, mould, eaten, dried-out, deformed or unknown.'),
+  clutch_loss_count: rule('/losses', 'A loss counts 1 to 10 000 eggs or tadpoles.'),
+};
+
+const parents: Record<string, ConstraintMessage> = {
+  clutch_candidate_role: rule('/sires', 'A parent is a sire or a dam.'),
+  clutch_candidate_probability: rule('/sires', 'A probability is above 0 and at most 1.'),
+  clutch_candidate_once: rule('/sires', 'An animal stands twice on one side. Give its weight once.'),
+  clutch_candidate_with_tier: rule('/sires', order),
+  clutch_candidate_before_clutch: rule('/sires', order),
+  clutch_candidate_clutch: missing('', 'clutch'),
+  clutch_candidate_individual: missing('/sires', 'animal'),
+  clutch_candidate_sum: rule('/sires', 'The probabilities of each side must sum to 1.'),
+  clutch_candidate_one_side: rule('/dams', 'An animal stands among the sires and among the dams. Give pairs instead.'),
+  clutch_candidate_sex: rule('/sires', 'A male cannot be a dam, nor a female a sire.'),
+  clutch_lists_or_pairs: rule('/pairs', 'Give sires and dams, or pairs, not both.'),
+  clutch_pair_probability: rule('/pairs', 'A probability is above 0 and at most 1.'),
+  clutch_pair_once: rule('/pairs', 'A pair stands twice. Give its weight once.'),
+  clutch_pair_in_order: rule('/pairs', 'An animal cannot be a pair with itself.'),
+  clutch_pair_before_clutch: rule('/pairs', order),
+  clutch_pair_clutch: missing('', 'clutch'),
+  clutch_pair_a: missing('/pairs', 'animal'),
+  clutch_pair_b: missing('/pairs', 'animal'),
+  clutch_pair_sum: rule('/pairs', 'The probabilities of all pairs must sum to 1.'),
+};
+
+const housing: Record<string, ConstraintMessage> = {
+  pairing_name_length: rule('/name', 'A name has 1 to 120 characters.'),
+  pairing_keeper: missing('/keeperId', 'keeper'),
+  pairing_member_pairing: missing('', 'pairing'),
+  pairing_member_individual: missing('/individualId', 'animal'),
+  pairing_member_in_order: rule('/left', 'An animal cannot leave before it joined. Check both dates.'),
+  pairing_member_one_place: rule(
+    '/joined',
+    'The animal lives in another pairing at that time, or twice in this one. Say when it left there, or change when it joined here.',
+  ),
+  pairing_member_joined_bounds: bounds('/joined'),
+  pairing_member_left_bounds: bounds('/left'),
+};
+
+const remarks: Record<string, ConstraintMessage> = {
+  observation_kind: rule('/kind', 'A remark is of the kind note, measurement, health or behaviour.'),
+  observation_svl: rule('/svlMm', 'A snout-vent length is above 0 and at most 500 mm.'),
+  observation_mass: rule('/massG', 'A mass is above 0 and at most 5000 g.'),
+  observation_keeper: missing('/keeperId', 'keeper'),
+  observation_individual: missing('/individualId', 'animal'),
+  observation_pairing: missing('/pairingId', 'pairing'),
+  observation_clutch: missing('/clutchId', 'clutch'),
+  observation_source: missing('/sourceId', 'source'),
+  observation_of_one_thing: rule('/individualId', 'A remark is about exactly one animal, pairing, clutch or source.'),
+  observation_says_something: rule('/text', 'A remark needs a text, a length or a mass.'),
+  observation_observed_on_bounds: bounds('/observedOn'),
+  confirmed_warning_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
+  confirmed_warning_individual: missing('', 'animal'),
+  confirmed_warning_clutch: missing('', 'clutch'),
+  confirmed_warning_keeper: missing('', 'keeper'),
+  confirmed_warning_of_one_thing: rule('', 'A warning is that of one animal or one clutch.'),
+  confirmed_warning_once: rule('', 'Somebody confirmed this warning at the same moment.'),
+};
+
+const house: Record<string, ConstraintMessage> = {
+  club_only_one: onlyOne('club'),
+  club_name_length: rule('/name', 'A name has 1 to 120 characters.'),
+  club_default_keeper: missing('', 'keeper'),
+  keeper_name_unique: rule('/name', 'A keeper of this name is there already.'),
+  keeper_name_length: rule('/name', 'A name has 1 to 120 characters.'),
+  lineage_revision_only_one: onlyOne('revision of the lineage'),
+  register_import_keeper: missing('', 'keeper'),
+  idempotency_key_keeper: missing('', 'keeper'),
+  idempotency_key_pkey: rule('/Idempotency-Key', 'This Idempotency-Key is in use. Ask again in a moment.'),
+};
+
+/** Every rule that the database holds, in words. A test compares the names with the schema. */
+export const constraintMessages: Record<string, ConstraintMessage> = {
+  ...house,
+  ...species,
+  ...sources,
+  ...individuals,
+  ...clutches,
+  ...parents,
+  ...housing,
+  ...remarks,
 };
