@@ -1,4 +1,3 @@
-import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
 import { percent } from '$lib/ui/figures.ts';
 import { layoutAncestors, type PlacedAnimal } from './ancestor-layout.ts';
@@ -9,6 +8,9 @@ import { pathsToRoot } from './loops.ts';
 import type { PedigreeView } from './pedigree-view.ts';
 
 export const generationChoices = [3, 4, 6, 8, 12] as const;
+
+/** Where a chart gets its pedigree from, so many generations back. */
+export type ReadPedigree = (generations: number) => Promise<PedigreeView>;
 
 /** What the ancestor chart shows now: how far back, which loop is lit, which animal the keyboard stands on. */
 export class AncestorChart {
@@ -21,7 +23,7 @@ export class AncestorChart {
   /** Pointed at or focused now; null lets the strongest loop be lit. */
   pointed = $state<string | null>(null);
   #came: string | null = null;
-  #asked = '';
+  #asked: symbol | null = null;
 
   readonly layout = $derived(
     this.pedigree && this.frameWidth > 0 ? layoutAncestors(this.pedigree, this.frameWidth) : null,
@@ -57,17 +59,16 @@ export class AncestorChart {
     return `${name} stands behind both parents and fills ${places} places; ${adds}.`;
   });
 
-  /** Reads the pedigree of an animal as far back as chosen. */
-  async read(id: string): Promise<void> {
-    const asked = `${id} ${this.generations}`;
+  /** Reads the pedigree as far back as chosen; of two overlapping questions only the later one is answered. */
+  async read(ask: ReadPedigree): Promise<void> {
+    const asked = Symbol();
     this.#asked = asked;
     try {
-      const answer = await api.get<PedigreeView>(`/individuals/${id}/pedigree`, {
-        query: { generations: this.generations },
-      });
+      const answer = await ask(this.generations);
       if (this.#asked !== asked) return;
       this.pedigree = answer;
       this.focused = answer.root;
+      this.pointed = null;
       this.problem = '';
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;

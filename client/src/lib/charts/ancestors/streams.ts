@@ -70,12 +70,7 @@ function grouped(links: Link[], key: (link: Link) => string): Link[][] {
 }
 
 /** Streams of all links and of every egg to its young, after the items have their places. */
-export function buildStreams(
-  graph: PedigreeGraph,
-  shares: Map<string, number>,
-  items: Item[],
-  links: Link[],
-): Stream[] {
+export function buildStreams(shares: Map<string, number>, items: Item[], links: Link[]): Stream[] {
   const ends = new Map<Link, Ends>();
   const lowerX = (link: Link) => link.lane?.x ?? link.lower.x + eggOffset(link.lower);
   const upperX = (link: Link) => link.lane?.x ?? link.upper.x + memberOffset(link.upper, link.link.parent);

@@ -6,7 +6,8 @@ import { partsOf, type Part } from '$lib/ui/shares.ts';
 export interface SourcePart {
   key: string;
   name: string;
-  href: string;
+  /** Page of the record; null where there is none. */
+  href: string | null;
   /** Printed share in tenths of a per cent; the origins of one standing add up to the printed standing. */
   tenths: number;
   share: number;
@@ -36,8 +37,8 @@ function standingOf(share: OriginShare): Standing {
   return share.source?.standing ?? 'unknown';
 }
 
-function named({ source, founder, unknownParentOf }: OriginShare): { key: string; name: string; href: string } {
-  if (source) return { key: source.id, name: source.title, href: `/sources/${source.id}` };
+function named({ source, founder, unknownParentOf }: OriginShare): { key: string; name: string; href: string | null } {
+  if (source) return { key: source.id, name: source.title, href: null };
   if (founder) return { key: founder.id, name: founder.code ?? founder.number, href: `/animals/${founder.id}` };
   const clutch = unknownParentOf ?? { id: '', title: '' };
   return { key: clutch.id, name: `a parent of the ${clutch.title}`, href: `/clutches/${clutch.id}` };

@@ -1,0 +1,161 @@
+import { SvelteMap } from 'svelte/reactivity';
+import { api } from '$lib/api/client.ts';
+import { ProblemError } from '$lib/api/problem.ts';
+import type { Figures, Forecast, Individual, IndividualItem, Kinship } from '$lib/api/types.ts';
+import type { ReadPedigree } from '$lib/charts/ancestors/ancestor-view.svelte.ts';
+import { commonAncestors } from '$lib/charts/ancestors/loops.ts';
+import { readPedigree } from '$lib/charts/ancestors/pedigree-graph.ts';
+import type { PedigreeView } from '$lib/charts/ancestors/pedigree-view.ts';
+import { proposedYoung } from '$lib/charts/ancestors/proposed-young.ts';
+import { today } from '$lib/ui/dates.ts';
+import { buildGrid, type Side } from './kinship-table.ts';
+
+/** What one ancestor of both adds to the F of their young. */
+export interface Through {
+  name: string;
+  part: number;
+}
+
+const mostAnimals = 60;
+
+/** The chosen animals, how related they are, and the pair that is looked at. */
+export class MatchState {
+  animals = $state.raw<IndividualItem[]>([]);
+  started = $state(false);
+  problem = $state('');
+  /** Young more inbred than this are marked, 0 to 1. The keeper decides. */
+  limit = $state(0.0625);
+  forecast = $state.raw<Forecast | null>(null);
+  through = $state.raw<Through[]>([]);
+  readonly put = new SvelteMap<string, Side>();
+  #kinship = $state.raw<Map<string, Map<string, number>>>(new Map());
+  #figures = $state.raw<Map<string, Figures>>(new Map());
+  #chosen = $state<{ row: string; column: string } | null>(null);
+  #asked = '';
+
+  readonly ids = $derived(this.animals.map((animal) => animal.id));
+  readonly grid = $derived(
+    buildGrid(
+      this.animals.filter((animal) => this.#kinship.has(animal.id)),
+      this.put,
+      (one, other) => (one === other ? null : (this.#kinship.get(one)?.get(other) ?? null)),
+      this.#figures,
+    ),
+  );
+  readonly chosen = $derived(
+    this.grid.cells.flat().find((cell) => cell.row.id === this.#chosen?.row && cell.column.id === this.#chosen.column) ??
+      null,
+  );
+  readonly chosenName = $derived(
+    this.chosen ? [this.chosen.row, this.chosen.column].map((one) => one.code ?? one.number).join(' × ') : '',
+  );
+
+  /** The pedigree of the young in question, for the chart. */
+  readonly readProposed: ReadPedigree = $derived.by(() => {
+    const pair = this.chosen;
+    const standings = this.forecast?.label.shares ?? [];
+    return async (generations) => {
+      if (!pair) throw new ProblemError(0, { detail: 'No pair is chosen.' });
+      return readBoth(pair.row.id, pair.column.id, generations, standings);
+    };
+  });
+
+  /** Takes the animals of the address; those that are there already stay. */
+  async start(ids: string[]): Promise<void> {
+    if (ids.join() === this.ids.join() && this.started) return;
+    await this.#guarded(async () => {
+      this.animals = await Promise.all(
+        ids.slice(0, mostAnimals).map((id) => api.get<Individual>(`/individuals/${encodeURIComponent(id)}`)),
+      );
+      await this.#readFigures();
+    });
+    this.started = true;
+  }
+
+  async add(animal: IndividualItem): Promise<void> {
+    if (this.ids.includes(animal.id)) return;
+    if (this.animals.length >= mostAnimals) {
+      this.problem = `A grid holds ${mostAnimals} animals at most; take one out first.`;
+      return;
+    }
+    this.animals = [...this.animals, animal];
+    await this.#guarded(() => this.#readFigures());
+  }
+
+  remove(id: string): void {
+    this.animals = this.animals.filter((animal) => animal.id !== id);
+    this.put.delete(id);
+  }
+
+  /** Puts an unsexed animal on the other side. */
+  turn(id: string): void {
+    const side = [...this.grid.rows, ...this.grid.columns].find((one) => one.animal.id === id)?.side;
+    this.put.set(id, side === 'row' ? 'column' : 'row');
+  }
+
+  async choose(row: string, column: string): Promise<void> {
+    this.#chosen = { row, column };
+    this.forecast = null;
+    this.through = [];
+    const asked = (this.#asked = `${row} ${column}`);
+    await this.#guarded(async () => {
+      const [forecast, pedigree] = await Promise.all([
+        api.ask<Forecast>('/lineage/forecast', { sires: [row], dams: [column] }),
+        readBoth(row, column, 8, []),
+      ]);
+      if (asked !== this.#asked) return;
+      this.forecast = forecast;
+      this.through = throughWhom(pedigree);
+    });
+  }
+
+  async #readFigures(): Promise<void> {
+    const individuals = this.ids;
+    if (individuals.length === 0) return;
+    const [kinship, figures] = await Promise.all([
+      api.ask<Kinship>('/lineage/kinship', { individuals }),
+      api.ask<{ items: Figures[] }>('/lineage/figures', { individuals }),
+    ]);
+    this.#kinship = new Map(
+      kinship.individuals.map((one, i) => [
+        one.id,
+        new Map(kinship.individuals.map((other, j) => [other.id, kinship.kinship[i]?.[j] ?? 0])),
+      ]),
+    );
+    this.#figures = new Map(figures.items.map((item) => [item.id, item]));
+  }
+
+  async #guarded(work: () => Promise<void>): Promise<void> {
+    try {
+      await work();
+      this.problem = '';
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      this.problem = error.detail;
+    }
+  }
+}
+
+async function readBoth(
+  row: string,
+  column: string,
+  generations: number,
+  standings: Forecast['label']['shares'],
+): Promise<PedigreeView> {
+  const query = { generations };
+  const [one, other] = await Promise.all(
+    [row, column].map((id) => api.get<PedigreeView>(`/individuals/${id}/pedigree`, { query })),
+  );
+  if (!one || !other) throw new ProblemError(0, { detail: 'No pair is chosen.' });
+  return proposedYoung(one, other, today(), standings);
+}
+
+function throughWhom(pedigree: PedigreeView): Through[] {
+  const graph = readPedigree(pedigree);
+  return commonAncestors(graph)
+    .flatMap(({ id, part }) => {
+      const animal = graph.individuals.get(id);
+      return animal && part ? [{ name: animal.code ?? animal.number, part }] : [];
+    })
+    .sort((a, b) => b.part - a.part);
+}
