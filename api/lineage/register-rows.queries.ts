@@ -79,8 +79,16 @@ async function forEachRow<Row extends unknown[]>(
   await new Promise<void>((resolve, reject) => {
     const inArrays: pg.QueryArrayConfig = { text, rowMode: 'array' };
     const query = new pg.Query(inArrays);
-    query.on('row', (row: unknown) => take(row as Row));
-    query.on('end', () => resolve());
+    // what is thrown in the middle of the driver's work would leave the connection waiting for ever
+    let failure: unknown;
+    query.on('row', (row: unknown) => {
+      try {
+        if (failure === undefined) take(row as Row);
+      } catch (error) {
+        failure = error;
+      }
+    });
+    query.on('end', () => (failure === undefined ? resolve() : reject(failure as Error)));
     query.on('error', reject);
     client.query(query);
   });

@@ -164,6 +164,26 @@ describe('figures while others write', () => {
     expect(await F()).toBe(0.5);
   });
 
+  it('are not taken from a reading that began before the question', async () => {
+    const F = async (): Promise<number> =>
+      (await first.http.get(`/api/v1/individuals/${founders.individuals[0]}/lineage`).expect(200)).body.inbreeding
+        .expected as number;
+    await first.dataSource.query('update source set base_kinship = 0.3');
+    const gate = first.dataSource.createQueryRunner();
+    await gate.startTransaction();
+    await gate.query('lock table clutch_pair in access exclusive mode');
+    const early = F();
+    await waitingReaders(second, 1);
+    await second.dataSource.query('update source set base_kinship = 0.4');
+    const asked = nextRevisionRead(first);
+    const late = F();
+    await asked;
+    await gate.rollbackTransaction();
+    await gate.release();
+    expect(await early).toBe(0.3);
+    expect(await late).toBe(0.4);
+  });
+
   it('cost one reading when many ask at once', async () => {
     await first.dataSource.query('update source set base_kinship = 0.6');
     const counted = countReadings(first);
@@ -186,4 +206,32 @@ function countReadings({ dataSource }: TestApi): { readings(): number; stop(): v
   };
   Object.assign(dataSource, { transaction: counting });
   return { readings: () => readings, stop: () => void Object.assign(dataSource, { transaction }) };
+}
+
+/** Waits until so many readings of the register stand before the locked table. */
+async function waitingReaders({ dataSource }: TestApi, count: number): Promise<void> {
+  for (;;) {
+    const rows = await dataSource.query<unknown[]>(
+      `select 1 from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock' and query like '%from clutch_pair%'`,
+    );
+    if (rows.length >= count) return;
+  }
+}
+
+/** Resolves when the service has next learnt the revision of the register. */
+function nextRevisionRead({ dataSource }: TestApi): Promise<void> {
+  const { manager } = dataSource;
+  const query = manager.query.bind(manager) as (...parts: unknown[]) => Promise<unknown>;
+  return new Promise((resolve) => {
+    const watched = async (...parts: unknown[]): Promise<unknown> => {
+      const answer = await query(...parts);
+      if (String(parts[0]).includes('lineage_revision')) {
+        Object.assign(manager, { query });
+        // the service takes the answer before anything that this promise lets go on
+        setImmediate(resolve);
+      }
+      return answer;
+    };
+    Object.assign(manager, { query: watched });
+  });
 }
