@@ -31,6 +31,8 @@ export function emptyFigures(clutches: number): ClutchFigures {
 
 /** Facts about the animals that breed, counted once and used by every pass. */
 export interface Breeding {
+  /** How many animals breed. */
+  readonly count: number;
   /** n: position of the last clutch an animal is a candidate parent of, −1 if it is none's. */
   readonly lastPosition: Int32Array;
   /** m: one young of the clutch that breeds, −1 if none does. */
@@ -61,8 +63,10 @@ export function findBreeding(pedigree: Pedigree, clutches: Int32Array): Breeding
   const firstYoung = new Int32Array(clutches.length).fill(-1);
   const nextYoung = new Int32Array(individuals).fill(-1);
   const founderSelf = new Float64Array(individuals);
+  let count = 0;
   for (let individual = individuals - 1; individual >= 0; individual--) {
     if ((lastPosition[individual] as number) < 0) continue;
+    count++;
     const clutch = clutchOf[individual] as number;
     if (clutch < 0) {
       founderSelf[individual] = 0.5 * (1 + founderInbreedingOf(pedigree, individual));
@@ -71,5 +75,5 @@ export function findBreeding(pedigree: Pedigree, clutches: Int32Array): Breeding
     nextYoung[individual] = firstYoung[clutch] as number;
     firstYoung[clutch] = individual;
   }
-  return { lastPosition, firstYoung, nextYoung, founderSelf, sourceIsNode: sourcesWithKinship(pedigree) };
+  return { count, lastPosition, firstYoung, nextYoung, founderSelf, sourceIsNode: sourcesWithKinship(pedigree) };
 }

@@ -50,13 +50,13 @@ export class TraceNodes {
    * Four numbers a node, side by side because a visit reads them together: FIRST node of the same clutch (itself for
    * founders and sources), PARENT_A and PARENT_B, certain parents of weight ½ as nodes or −1 where there is none.
    */
-  places = new Int32Array(0);
+  readonly places: Int32Array;
   /**
    * Four numbers a node: COEFFICIENT in the trace under way; MENDELIAN, what it has of its own; RESIDUAL, what clutch-mates
    * share apart from recorded parents; WITHIN, its kinship with another of its clutch or source. Those of young are
    * filled in when their clutch has its figures. MENDELIAN and WITHIN together are the kinship of the node with itself.
    */
-  parts = new Float64Array(0);
+  readonly parts: Float64Array;
   /** Links of group l: linkStart[l] .. linkStart[l+1]−1. */
   readonly linkStart: number[] = [0];
   readonly linkNode: number[] = [];
@@ -82,6 +82,9 @@ export class TraceNodes {
     this.clutches = new Int32Array(order.clutches.length);
     this.families = new Int32Array(4 * order.clutches.length);
     this.#state = new Uint8Array(order.clutches.length);
+    const most = breeding.count + pedigree.baseKinship.length;
+    this.places = new Int32Array(4 * most);
+    this.parts = new Float64Array(4 * most);
     this.#sourceNode = new Int32Array(pedigree.baseKinship.length).fill(-1);
     this.#recorded = new Uint8Array(pedigree.baseKinship.length);
     for (const { a, b, kinship } of pedigree.sourceKinships ?? [])
@@ -97,27 +100,12 @@ export class TraceNodes {
     this.count = this.clutchCount = 0;
     this.linkStart.length = 1;
     this.linkNode.length = this.linkWeight.length = 0;
-    this.#makeRoom(start, end);
     for (let position = end - 1; position >= start; position--) this.#walk(clutches[position] as number);
   }
 
   /** Node of an animal of the component that breeds, −1 for −1. */
   find(individual: number): number {
     return individual < 0 ? -1 : (this.#nodeOf[individual] as number);
-  }
-
-  #makeRoom(start: number, end: number): void {
-    const { clutches } = this.#order;
-    const { pairStart } = this.#pedigree;
-    let room = 0;
-    for (let position = start; position < end; position++) {
-      const clutch = clutches[position] as number;
-      // Every node is a candidate of some pair, or the source of one.
-      room += 4 * ((pairStart[clutch + 1] as number) - (pairStart[clutch] as number));
-    }
-    if (this.places.length >= 4 * room) return;
-    this.places = new Int32Array(4 * room);
-    this.parts = new Float64Array(4 * room);
   }
 
   /** Numbers a clutch after all the clutches its candidates hatched from. */

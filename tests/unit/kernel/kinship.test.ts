@@ -3,6 +3,7 @@ import { inverse, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import { forecastYoung } from '../../../api/lineage/kernel/forecast.ts';
 import { computeInbreeding } from '../../../api/lineage/kernel/inbreeding.ts';
+import { kinshipByRows } from '../../../api/lineage/kernel/kinship-by-rows.ts';
 import { kinshipMatrix } from '../../../api/lineage/kernel/kinship.ts';
 import { meanKinship } from '../../../api/lineage/kernel/mean-kinship.ts';
 import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
@@ -51,6 +52,25 @@ describe('the kinship matrix', () => {
             expect(kinship).toBeGreaterThanOrEqual(row === column ? 0.5 : -1e-15);
             expect(kinship).toBeLessThanOrEqual(1);
           }
+      }),
+    );
+  });
+
+  it('comes row by row with the same figures', () => {
+    fc.assert(
+      fc.property(anyRegister, fc.array(fc.nat(), { maxLength: 20 }), (register, picks) => {
+        const pedigree = toPedigree(register);
+        const inbreeding = computeInbreeding(pedigree);
+        const set = Int32Array.from(new Set(picks.map((pick) => pick % pedigree.clutchOf.length)));
+        const matrix = kinshipMatrix(pedigree, inbreeding, set);
+        let row = 0;
+        for (const kinships of kinshipByRows(pedigree, inbreeding, set)) {
+          kinships.forEach((kinship, column) =>
+            close(kinship, matrix[row * set.length + column] ?? NaN, `row ${row} column ${column}`),
+          );
+          row++;
+        }
+        expect(row).toBe(set.length);
       }),
     );
   });

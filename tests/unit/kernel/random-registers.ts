@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
 
 /** A clutch as a test writes it: candidate pairs with their odds, and how many young it has. */
-export interface WrittenClutch {
+interface WrittenClutch {
   readonly pairs: readonly { readonly sire: number; readonly dam: number; readonly odds: number }[];
   readonly young: number;
 }
@@ -44,7 +44,7 @@ export function toPedigree(register: WrittenRegister): Pedigree {
 }
 
 /** How large and how vague the registers that fast-check makes may be. */
-export interface RegisterLimits {
+interface RegisterLimits {
   readonly clutches: number;
   readonly pairs: number;
 }

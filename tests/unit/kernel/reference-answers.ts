@@ -57,7 +57,7 @@ export class AnsweredCase {
   }
 }
 
-export function close(actual: number, expected: number, what: string): void {
+function close(actual: number, expected: number, what: string): void {
   expect(Math.abs(actual - expected), `${what}: ${actual} instead of ${expected}`).toBeLessThanOrEqual(1e-12);
 }
 

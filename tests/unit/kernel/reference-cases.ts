@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
 
 /** A row of a certain pedigree as the reference files write it. */
-export interface Row {
+interface Row {
   readonly id: string;
   readonly sire: string | null;
   readonly dam: string | null;
