@@ -23,45 +23,65 @@ const leastWeight = 1e-6;
 /** How far weights may miss 1: what a person loses by writing a few decimals, not a forgotten candidate. */
 const weightTolerance = 1e-6;
 
+/** Most pieces between slashes that one code may span: codes such as `2021/03` are common. */
+const longestSpan = 3;
+
 /**
- * Every name that a cell of candidates may contain, for asking the registry beforehand: the whole cell, the pieces between
- * slashes, and these without a weight.
+ * Every name that a cell of candidates may contain, for asking the registry beforehand: the whole cell, pieces between slashes
+ * and a few of them together, and these without a weight.
  */
 export function namesIn(text: string): Set<string> {
   const names = new Set([text]);
-  for (const piece of text.split('/', mostCandidates + 1)) {
-    const name = piece.trim();
-    names.add(name).add(splitWeight(name).name);
-  }
+  const pieces = piecesOf(text);
+  for (let start = 0; start < pieces.length; start++)
+    for (let end = start + 1; end <= Math.min(start + longestSpan, pieces.length); end++) {
+      const name = pieces.slice(start, end).join('/');
+      names.add(name).add(splitWeight(name).name);
+    }
   names.delete('');
   names.delete('?');
   return names;
 }
 
+const piecesOf = (text: string): string[] =>
+  text.split('/', mostCandidates * longestSpan + 1).map((piece) => piece.trim());
+
 /**
- * Reads a cell such as `EA-01:0.7/EA-02:0.3` or `EA-01/?`. A code may itself contain a slash or a colon: a text that is a
- * code as it stands is taken for that code.
+ * Reads a cell such as `EA-01:0.7/EA-02:0.3` or `EA-01/?`. A code may itself contain a slash or a colon: what is a code as it
+ * stands is taken for that code, and of several readings the one with the longest code.
  *
  * @param isCode whether the sheet or the registry has an animal of this name
  */
 export function readCandidates(text: string, isCode: (name: string) => boolean): WrittenCandidates {
   if (text === '') return { candidates: [], faults: [] };
   if (isCode(text)) return { candidates: [{ name: text, weight: null }], faults: [] };
-  const pieces = text.split('/').map((piece) => piece.trim());
   const faults: string[] = [];
-  if (pieces.length > mostCandidates)
-    return {
-      candidates: [],
-      faults: [`There are ${pieces.length} candidates; at most ${mostCandidates} can be recorded.`],
-    };
   const candidates: WrittenCandidate[] = [];
-  for (const piece of pieces) {
+  const pieces = piecesOf(text);
+  for (let start = 0; start < pieces.length;) {
+    const span = spanOfCode(pieces, start, isCode);
+    const piece = pieces.slice(start, start + span).join('/');
+    start += span;
     if (piece === '')
       faults.push('Between two slashes, or at an end, a code is missing. Write ? for an unknown candidate.');
     else candidates.push(readCandidate(piece, isCode, faults));
   }
+  if (candidates.length > mostCandidates) {
+    const fault = `There are more candidates than can be recorded; at most ${mostCandidates}. Name those that are likely.`;
+    return { candidates: [], faults: [fault] };
+  }
   if (faults.length === 0) checkWeights(candidates, faults);
   return { candidates, faults };
+}
+
+/** How many pieces the code beginning at one of them spans: usually one. */
+function spanOfCode(pieces: readonly string[], start: number, isCode: (name: string) => boolean): number {
+  for (let span = Math.min(longestSpan, pieces.length - start); span > 1; span--) {
+    const name = pieces.slice(start, start + span).join('/');
+    const unweighted = splitWeight(name);
+    if (isCode(name) || (unweighted.weight?.includes('/') === false && isCode(unweighted.name))) return span;
+  }
+  return 1;
 }
 
 function readCandidate(piece: string, isCode: (name: string) => boolean, faults: string[]): WrittenCandidate {

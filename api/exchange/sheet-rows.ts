@@ -125,13 +125,21 @@ const plainWords = /^[!#-~]+(?: [!#-~]+)*$/;
 function faultOf(raw: string, cell: string, most: number): string | null {
   if (raw.includes('\uFFFD') || raw.includes('\0'))
     return 'This cell contains bytes that are not UTF-8 text. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).';
-  if (raw.startsWith('"') && /[\r\n]/.test(raw))
-    return `A quotation mark in this cell is not closed where the cell ends. ${quoting}`;
+  if (swallowedRows(raw)) return `A quotation mark in this cell is not closed where the cell ends. ${quoting}`;
   // Spaces of every kind are dealt with before; what remains of the control characters was never typed by a person.
   // eslint-disable-next-line no-control-regex -- they are what is looked for
   if (/[\x01-\x08\x0b\x0c\x0e-\x1f\x7f]/.test(cell))
     return 'This cell contains a control character. Type its content anew.';
   return cell.length > most ? `This cell has ${cell.length} characters; at most ${most} fit here. Shorten it.` : null;
+}
+
+/**
+ * Whether a cell looks like several rows between two quotation marks, the first of which was never closed. The reader lets
+ * marks inside a cell stand, so it would take the rows for the text of one cell.
+ */
+function swallowedRows(raw: string): boolean {
+  const between = raw.startsWith('"') ? (/^"([^"]*)"/.exec(raw)?.[1] ?? '') : '';
+  return /[\r\n]/.test(between) && /[,;\t]/.test(between);
 }
 
 /** How to quote, for every problem with quotation marks. */

@@ -48,6 +48,11 @@ describe('a cell of candidate parents', () => {
   test('a code may contain a slash or a colon: what is a code as it stands is that code', () => {
     expect(read('2021/03', ['2021/03']).candidates).toEqual([{ name: '2021/03', weight: null }]);
     expect(read('A:1/B:2', ['A:1', 'B:2']).candidates.map(({ name }) => name)).toEqual(['A:1', 'B:2']);
+    expect(read('2021/03/B', ['2021/03', 'B']).candidates.map(({ name }) => name)).toEqual(['2021/03', 'B']);
+    expect(read('?:0.2/2021/03:0.8', ['2021/03']).candidates).toEqual([
+      { name: '?', weight: 0.2 },
+      { name: '2021/03', weight: 0.8 },
+    ]);
     expect(read('A:1:0.4/B:0.6', ['A:1']).candidates).toEqual([
       { name: 'A:1', weight: 0.4 },
       { name: 'B', weight: 0.6 },
@@ -80,6 +85,7 @@ describe('a cell of candidate parents', () => {
   });
 
   test('all names that it may contain are known beforehand', () => {
-    expect([...namesIn('EA-01:0.7/ ?:0.3')].sort()).toEqual(['EA-01', 'EA-01:0.7', 'EA-01:0.7/ ?:0.3', '?:0.3'].sort());
+    const names = ['EA-01', 'EA-01:0.7', 'EA-01:0.7/ ?:0.3', 'EA-01:0.7/?', 'EA-01:0.7/?:0.3', '?:0.3'];
+    expect([...namesIn('EA-01:0.7/ ?:0.3')].sort()).toEqual(names.sort());
   });
 });

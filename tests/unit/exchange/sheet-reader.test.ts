@@ -126,11 +126,9 @@ describe('rows', () => {
   });
 
   test('a quotation mark inside a cell is a quotation mark', async () => {
-    expect(await column('code,notes\nA,5" pot\nB,"the ""blue"" one"\nC,"Blue" morph\n', 'notes')).toEqual([
-      '5" pot',
-      'the "blue" one',
-      '"Blue" morph',
-    ]);
+    expect(
+      await column('code,notes\nA,5" pot\nB,"the ""blue"" one"\nC,"Blue" morph\nD,"""Blue""\n, later green"', 'notes'),
+    ).toEqual(['5" pot', 'the "blue" one', '"Blue" morph', '"Blue"\n, later green']);
   });
 
   test('a quotation mark that swallows rows is a problem, whether it ends somewhere or never', async () => {
