@@ -89,7 +89,7 @@ describe('the part of F that a common ancestor adds', () => {
       x: [{ s: 1 }, { d: 1 }],
     };
     const [only] = commonAncestors(readPedigree(pedigree('x', births)));
-    expect(only).toEqual({ id: 'a', places: 2, closesLoop: false, part: null });
+    expect(only).toEqual({ id: 'a', places: 2, part: 0 });
   });
 });
 

@@ -40,9 +40,11 @@ export function sidesOf(animals: readonly IndividualItem[], put: ReadonlyMap<str
     sides.set(id, side);
     count[side] += 1;
   };
-  for (const animal of animals) if (animal.sex !== 'unsexed') place(animal.id, animal.sex === 'male' ? 'row' : 'column');
   for (const animal of animals)
-    if (animal.sex === 'unsexed') place(animal.id, put.get(animal.id) ?? (count.row <= count.column ? 'row' : 'column'));
+    if (animal.sex !== 'unsexed') place(animal.id, animal.sex === 'male' ? 'row' : 'column');
+  for (const animal of animals)
+    if (animal.sex === 'unsexed')
+      place(animal.id, put.get(animal.id) ?? (count.row <= count.column ? 'row' : 'column'));
   return sides;
 }
 
@@ -70,7 +72,9 @@ export function buildGrid(
   const order = (list: Matched[]) =>
     list
       .map((one) => ({ one, mean: mean(one) }))
-      .sort((a, b) => a.mean - b.mean || a.one.animal.number.localeCompare(b.one.animal.number, 'en', { numeric: true }))
+      .sort(
+        (a, b) => a.mean - b.mean || a.one.animal.number.localeCompare(b.one.animal.number, 'en', { numeric: true }),
+      )
       .map(({ one }) => one);
   const sorted = { rows: order(rows), columns: order(columns) };
   const cells = sorted.rows.map((row) =>

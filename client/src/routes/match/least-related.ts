@@ -54,7 +54,9 @@ function bothSided(known: Cell[]): string {
     equal.length > 1
       ? `Of these, ${equal.length} pairs are equally little related, among them ${pair(least)}: ${young}`
       : `Of these, ${pair(least)} are the least related: ${young}`;
-  return same(most, least) ? `${lead}.` : `${lead}; the most related are ${pair(most)}: ${percent(most.expected ?? 0)}.`;
+  return same(most, least)
+    ? `${lead}.`
+    : `${lead}; the most related are ${pair(most)}: ${percent(most.expected ?? 0)}.`;
 }
 
 function blindInWords(blind: Cell[], grid: Grid): string {

@@ -43,8 +43,9 @@ export class MatchState {
     ),
   );
   readonly chosen = $derived(
-    this.grid.cells.flat().find((cell) => cell.row.id === this.#chosen?.row && cell.column.id === this.#chosen.column) ??
-      null,
+    this.grid.cells
+      .flat()
+      .find((cell) => cell.row.id === this.#chosen?.row && cell.column.id === this.#chosen.column) ?? null,
   );
   readonly chosenName = $derived(
     this.chosen ? [this.chosen.row, this.chosen.column].map((one) => one.code ?? one.number).join(' × ') : '',
@@ -155,7 +156,7 @@ function throughWhom(pedigree: PedigreeView): Through[] {
   return commonAncestors(graph)
     .flatMap(({ id, part }) => {
       const animal = graph.individuals.get(id);
-      return animal && part ? [{ name: animal.code ?? animal.number, part }] : [];
+      return animal && part > 0 ? [{ name: animal.code ?? animal.number, part }] : [];
     })
     .sort((a, b) => b.part - a.part);
 }

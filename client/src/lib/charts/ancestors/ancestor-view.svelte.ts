@@ -30,8 +30,8 @@ export class AncestorChart {
   );
   readonly #strongest = $derived.by(() => {
     const common = (this.layout?.animals ?? []).flatMap((placed) => placed.common ?? []);
-    const closing = common.filter((one) => one.closesLoop);
-    return closing.sort((a, b) => (b.part ?? 0) - (a.part ?? 0) || (a.id < b.id ? -1 : 1))[0]?.id ?? null;
+    const closing = common.filter((one) => one.part > 0);
+    return closing.sort((a, b) => b.part - a.part || (a.id < b.id ? -1 : 1))[0]?.id ?? null;
   });
   /** The common ancestor whose ways are in red pencil. */
   readonly litAnimal: PlacedAnimal | null = $derived.by(() => {
@@ -44,7 +44,7 @@ export class AncestorChart {
       : { nodes: new Set<string>(), streams: new Set<string>() },
   );
   readonly island = $derived(
-    this.layout && this.litAnimal?.common?.closesLoop
+    this.layout && (this.litAnimal?.common?.part ?? 0) > 0
       ? islandOf(this.layout, this.litAnimal.animal.id, this.lit.streams)
       : null,
   );
@@ -52,11 +52,11 @@ export class AncestorChart {
   readonly sentence = $derived.by(() => {
     const placed = this.litAnimal;
     if (!placed?.common) return '';
-    const { places, closesLoop, part } = placed.common;
+    const { places, part } = placed.common;
     const name = nameOf(placed.animal);
-    if (!closesLoop) return `${name} fills ${places} places, all behind one parent: it adds nothing to F here.`;
-    const adds = part === null ? 'too many ways to add up its part of F' : `it adds ${percent(part)} to F`;
-    return `${name} stands behind both parents and fills ${places} places; ${adds}.`;
+    return part > 0
+      ? `${name} stands behind both parents and fills ${places} places; it adds ${percent(part)} to F.`
+      : `${name} fills ${places} places, all behind one parent: it adds nothing to F here.`;
   });
 
   /** Reads the pedigree as far back as chosen; of two overlapping questions only the later one is answered. */

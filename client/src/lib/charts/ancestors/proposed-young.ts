@@ -8,7 +8,12 @@ export const proposedId = 'proposed-young';
  * The pedigree that young of two animals would have: both pedigrees laid over each other, with a clutch laid on `laid`
  * (a calendar date) below the two. An animal that stands in both is there once, with whichever of the two says more.
  */
-export function proposedYoung(one: PedigreeView, other: PedigreeView, laid: string, standings: StandingShare[]): PedigreeView {
+export function proposedYoung(
+  one: PedigreeView,
+  other: PedigreeView,
+  laid: string,
+  standings: StandingShare[],
+): PedigreeView {
   const nodes = new Map<string, PedigreeNode>();
   for (const node of [...one.nodes, ...other.nodes]) {
     const known = nodes.get(node.id);
@@ -20,7 +25,14 @@ export function proposedYoung(one: PedigreeView, other: PedigreeView, laid: stri
   for (const [parent, role] of [[one.root, 'sire'] as const, [other.root, 'dam'] as const])
     edges.set(`${parent} ${clutch}`, { from: parent, to: clutch, kind: 'parent', role, probability: 1 });
   edges.set(`${clutch} ${proposedId}`, { from: clutch, to: proposedId, kind: 'young' });
-  nodes.set(clutch, { kind: 'clutch', id: clutch, title: 'the clutch in question', laid, earliest: laid, latest: laid });
+  nodes.set(clutch, {
+    kind: 'clutch',
+    id: clutch,
+    title: 'the clutch in question',
+    laid,
+    earliest: laid,
+    latest: laid,
+  });
   nodes.set(proposedId, youngNode(standings));
   return {
     root: proposedId,
