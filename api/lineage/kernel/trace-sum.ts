@@ -97,7 +97,7 @@ export class TraceSum {
       variance += squares * (parts[at + MENDELIAN] as number);
       const a = places[at + PARENT_A] as number;
       const b = places[at + PARENT_B] as number;
-      if (waiting === 0 && a !== RECORDED_SOURCE && this.#sources.length === 0) {
+      if (waiting === 0 && this.#sources.length === 0) {
         variance += coefficient * coefficient * (parts[at + WITHIN] as number); // all that is left passes through here
         break;
       }

@@ -114,6 +114,27 @@ describe('inbreeding of a whole register', () => {
     );
   });
 
+  it.each(METHODS)(
+    'follows a thousand and more generations, where a coefficient becomes too small for a number (%s)',
+    (method) => {
+      const generations = 1300;
+      // Founders 0 .. generations; each animal of the line is mated to a founder of its own, the last one to founder 0.
+      const founders = Array.from({ length: generations + 1 }, () => -1);
+      const bred = (step: number): number => (step === 0 ? 0 : generations + step);
+      const line = founders
+        .slice(1)
+        .map((_, step) => ({ pairs: [{ sire: bred(step), dam: step + 1, odds: 1 }], young: 1 }));
+      const clutches = [...line, { pairs: [{ sire: bred(generations), dam: 0, odds: 1 }], young: 1 }];
+      const early = { pairs: [{ sire: bred(10), dam: 0, odds: 1 }], young: 1 };
+      const { clutchExpected } = computeInbreeding(
+        toPedigree({ founders, sources: [], sourceKinships: [], clutches: [...clutches, early] }),
+        { method },
+      );
+      expect(clutchExpected[generations]).toBeLessThan(1e-300);
+      expect(clutchExpected[generations + 1]).toBeCloseTo(0.5 ** 11, 15);
+    },
+  );
+
   it('knows founders by their source, and refuses an animal that does not exist', () => {
     const pedigree = toPedigree({
       founders: [-1, 0],
