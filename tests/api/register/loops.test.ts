@@ -130,6 +130,8 @@ describe('two writers at once cannot close a loop that neither of them sees', ()
     await client.connect();
     try {
       await client.query('begin');
+      // two that wait for each other are told so at once
+      await client.query(`set local deadlock_timeout = '20ms'`);
       const { rows } = await client.query<{ tier: number }>('select tier from individual where id = $1', [parent]);
       const tier = rows[0]?.tier ?? 0;
       await pause();
