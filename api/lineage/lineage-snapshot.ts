@@ -23,6 +23,7 @@ export class LineageSnapshot {
   readonly #places: Int32Array;
   #depth: PedigreeDepth | undefined;
   #filial: Int32Array | undefined;
+  readonly #meanKinships = new Map<number, ReadonlyMap<number, number>>();
   #standings: { readonly standing: Standing; readonly shares: Float64Array }[] | undefined;
 
   constructor(revision: Revision, graph: RegisterGraph) {
@@ -101,15 +102,21 @@ export class LineageSnapshot {
 
   /** Mean kinship with the living animals of its line, itself included where it lives; null without a line or without any. */
   meanKinshipOf(individual: number): number | null {
-    const { lineOf, statusOf, withdrawn, pedigree } = this.graph;
-    const line = lineOf[individual] ?? -1;
+    const line = this.graph.lineOf[individual] ?? -1;
     if (line < 0) return null;
-    const living: number[] = [];
-    lineOf.forEach((other, member) => {
-      if (other === line && statusOf[member] === 'alive' && withdrawn[member] === 0) living.push(member);
-    });
-    if (living.length === 0) return null;
-    return meanKinship(pedigree, this.inbreeding, Int32Array.from(living))[individual] ?? null;
+    const known = this.#meanKinships.get(line) ?? this.#computeMeanKinships(line);
+    this.#meanKinships.set(line, known);
+    return known.get(individual) ?? null;
+  }
+
+  /** Two passes over the register give the mean kinships of a whole line; only those of its own animals are kept. */
+  #computeMeanKinships(line: number): Map<number, number> {
+    const { lineOf, statusOf, withdrawn, pedigree } = this.graph;
+    const animals = [...lineOf.keys()].filter((animal) => lineOf[animal] === line);
+    const living = animals.filter((animal) => statusOf[animal] === 'alive' && withdrawn[animal] === 0);
+    if (living.length === 0) return new Map();
+    const means = meanKinship(pedigree, this.inbreeding, Int32Array.from(living));
+    return new Map(animals.map((animal) => [animal, means[animal] ?? 0]));
   }
 
   /** Expected kinships among some individuals, n × n by rows; ½(1+F) on the diagonal. */

@@ -2,6 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EntityManager } from 'typeorm';
 import type { KinshipView } from '../../../api/lineage/kinship.view.ts';
 import { lockPedigree } from '../../../api/platform/revision.ts';
+import type { LineageView } from '../../../api/lineage/lineage.view.ts';
+import { bodyOf } from '../../support/answer.ts';
 import { startApi, startApiOn, type TestApi } from '../../support/api.ts';
 import { writeSketch, type SketchIds } from '../../support/register-sketch.ts';
 import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
@@ -82,6 +84,10 @@ describe('figures while others write', () => {
       clutches: [],
     });
   });
+  const foundersF = async (api: TestApi): Promise<number> => {
+    const answer = await api.http.get(`/api/v1/individuals/${founders.individuals[0] ?? ''}/lineage`).expect(200);
+    return bodyOf<LineageView>(answer).inbreeding.expected;
+  };
   afterAll(async () => {
     await second.close();
     await first.close();
@@ -112,7 +118,7 @@ describe('figures while others write', () => {
         const atLeast = newest;
         const asked = known.slice(-12);
         const answer = await api.http.post('/api/v1/lineage/kinship').send({ individuals: asked }).expect(200);
-        answers.push({ view: answer.body as KinshipView, atLeast, asked });
+        answers.push({ view: bodyOf<KinshipView>(answer), atLeast, asked });
       }
     };
     const [initial] = await first.dataSource.query<{ revision: string }[]>('select revision from lineage_revision');
@@ -144,39 +150,30 @@ describe('figures while others write', () => {
   });
 
   it('follow a change that the other copy wrote', async () => {
-    const F = async (api: TestApi): Promise<number> =>
-      (await api.http.get(`/api/v1/individuals/${founders.individuals[0]}/lineage`).expect(200)).body.inbreeding
-        .expected as number;
-    await F(second);
+    await foundersF(second);
     await first.dataSource.query('update source set base_kinship = 0.75');
-    expect(await F(second)).toBe(0.75);
+    expect(await foundersF(second)).toBe(0.75);
   });
 
   it('are read anew when a backup takes the register back to an earlier revision', async () => {
-    const F = async (): Promise<number> =>
-      (await second.http.get(`/api/v1/individuals/${founders.individuals[0]}/lineage`).expect(200)).body.inbreeding
-        .expected as number;
-    await F();
+    await foundersF(second);
     await first.dataSource.transaction(async (manager) => {
       await manager.query('update source set base_kinship = 0.5');
       await manager.query(`update lineage_revision set revision = 3, changed_at = '2020-01-01'`);
     });
-    expect(await F()).toBe(0.5);
+    expect(await foundersF(second)).toBe(0.5);
   });
 
   it('are not taken from a reading that began before the question', async () => {
-    const F = async (): Promise<number> =>
-      (await first.http.get(`/api/v1/individuals/${founders.individuals[0]}/lineage`).expect(200)).body.inbreeding
-        .expected as number;
     await first.dataSource.query('update source set base_kinship = 0.3');
     const gate = first.dataSource.createQueryRunner();
     await gate.startTransaction();
     await gate.query('lock table clutch_pair in access exclusive mode');
-    const early = F();
+    const early = foundersF(first);
     await waitingReaders(second, 1);
     await second.dataSource.query('update source set base_kinship = 0.4');
     const asked = nextRevisionRead(first);
-    const late = F();
+    const late = foundersF(first);
     await asked;
     await gate.rollbackTransaction();
     await gate.release();

@@ -5,6 +5,7 @@ import type {
   PedigreeView,
   SourceNodeView,
 } from '../../../api/lineage/pedigree.view.ts';
+import { anyText, bodyOf, type ProblemBody } from '../../support/answer.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import { writeSketch, type RegisterSketch, type SketchIds } from '../../support/register-sketch.ts';
 
@@ -212,13 +213,13 @@ describe('the ancestor chart', () => {
       const answer = await api.http
         .get(`/api/v1/individuals/${idOf('child')}/pedigree?generations=${generations}`)
         .expect(422);
-      expect(answer.body.errors).toEqual([{ pointer: '/generations', detail: expect.any(String) }]);
+      expect(bodyOf<ProblemBody>(answer).errors).toEqual([{ pointer: '/generations', detail: anyText }]);
     },
   );
 
   it('refuses what it does not know', async () => {
     const answer = await api.http.get(`/api/v1/individuals/${idOf('child')}/pedigree?depth=3`).expect(422);
-    expect(answer.body.errors[0].pointer).toBe('/depth');
+    expect(bodyOf<ProblemBody>(answer).errors[0]?.pointer).toBe('/depth');
   });
 
   it('answers 404 to an animal that does not exist', async () => {

@@ -2,6 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { FiguresView } from '../../../api/lineage/figures.view.ts';
 import type { ForecastView } from '../../../api/lineage/forecast.view.ts';
 import type { LineageView } from '../../../api/lineage/lineage.view.ts';
+import type { KinshipView } from '../../../api/lineage/kinship.view.ts';
+import { bodyOf, having, textWith, type ProblemBody } from '../../support/answer.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import { writeSketch, type RegisterSketch, type SketchIds } from '../../support/register-sketch.ts';
 
@@ -38,7 +40,7 @@ let ids: SketchIds;
 const idOf = (code: string): string => ids.individuals[codes.indexOf(code)] ?? '';
 const numberOf = async (code: string): Promise<string> => {
   const answer = await api.http.post('/api/v1/lineage/kinship').send({ individuals: [idOf(code)] });
-  return answer.body.individuals[0].number as string;
+  return bodyOf<KinshipView>(answer).individuals[0]?.number ?? '';
 };
 const forecast = async (sires: unknown[], dams: unknown[]): Promise<ForecastView> =>
   (await api.http.post('/api/v1/lineage/forecast').send({ sires, dams }).expect(200)).body as ForecastView;
@@ -56,28 +58,28 @@ describe('kinship of some animals', () => {
       .post('/api/v1/lineage/kinship')
       .send({ individuals: [idOf('son'), await numberOf('father'), idOf('daughter'), idOf('stranger')] })
       .expect(200);
-    expect(answer.body.kinship).toEqual([
+    expect(bodyOf<KinshipView>(answer).kinship).toEqual([
       [0.5, 0.25, 0.25, 0],
       [0.25, 0.5, 0.25, 0],
       [0.25, 0.25, 0.5, 0],
       [0, 0, 0, 0.5],
     ]);
-    expect(answer.body.individuals.map(({ code }: { code: string }) => code)).toEqual([
+    expect(bodyOf<KinshipView>(answer).individuals.map(({ code }) => code)).toEqual([
       'son',
       'father',
       'daughter',
       'stranger',
     ]);
-    expect(answer.body.asOf.revision).toBeGreaterThan(0);
+    expect(bodyOf<KinshipView>(answer).asOf.revision).toBeGreaterThan(0);
   });
 
   it('names unknown animals and animals named twice, each with its place', async () => {
     const individuals = [idOf('son'), 'EA-99', await numberOf('son'), idOf('father').toUpperCase(), idOf('father')];
     const answer = await api.http.post('/api/v1/lineage/kinship').send({ individuals }).expect(422);
-    expect(answer.body.errors).toEqual([
-      { pointer: '/individuals/1', detail: expect.stringContaining('EA-99') },
-      { pointer: '/individuals/2', detail: expect.stringContaining('/individuals/0') },
-      { pointer: '/individuals/4', detail: expect.stringContaining('/individuals/3') },
+    expect(bodyOf<ProblemBody>(answer).errors).toEqual([
+      { pointer: '/individuals/1', detail: textWith('EA-99') },
+      { pointer: '/individuals/2', detail: textWith('/individuals/0') },
+      { pointer: '/individuals/4', detail: textWith('/individuals/3') },
     ]);
   });
 
@@ -90,9 +92,9 @@ describe('kinship of some animals', () => {
       .post('/api/v1/lineage/kinship')
       .send({ individuals: crowd.individuals.slice(0, 500) })
       .expect(200);
-    expect(answer.body.kinship).toHaveLength(500);
+    expect(bodyOf<KinshipView>(answer).kinship).toHaveLength(500);
     const refused = await api.http.post('/api/v1/lineage/kinship').send({ individuals: crowd.individuals }).expect(422);
-    expect(refused.body.errors[0]).toEqual({ pointer: '/individuals', detail: expect.stringContaining('500') });
+    expect(bodyOf<ProblemBody>(refused).errors[0]).toEqual({ pointer: '/individuals', detail: textWith('500') });
   });
 });
 
@@ -103,8 +105,8 @@ describe('the forecast for a pairing not yet made', () => {
     expect(inbreeding).toMatchObject({ expected: 0.25, least: 0.25, greatest: 0.25 });
     expect(inbreeding.pairs).toEqual([
       {
-        a: expect.objectContaining({ code: 'son' }),
-        b: expect.objectContaining({ code: 'daughter' }),
+        a: having({ code: 'son' }),
+        b: having({ code: 'daughter' }),
         probability: 1,
         kinship: 0.25,
       },
@@ -182,7 +184,7 @@ describe('the forecast for a pairing not yet made', () => {
       .post('/api/v1/lineage/forecast')
       .send({ sires: [idOf('father'), idOf('mother')], dams: [idOf('son')] })
       .expect(422);
-    expect(answer.body.errors.map(({ pointer }: { pointer: string }) => pointer)).toEqual(['/sires/1', '/dams/0']);
+    expect(bodyOf<ProblemBody>(answer).errors.map(({ pointer }) => pointer)).toEqual(['/sires/1', '/dams/0']);
   });
 
   it('refuses an animal on both sides', async () => {
@@ -190,7 +192,7 @@ describe('the forecast for a pairing not yet made', () => {
       .post('/api/v1/lineage/forecast')
       .send({ sires: [idOf('stranger')], dams: [idOf('daughter'), idOf('stranger')] })
       .expect(422);
-    expect(answer.body.errors).toEqual([{ pointer: '/dams/1', detail: expect.stringContaining('/sires/0') }]);
+    expect(bodyOf<ProblemBody>(answer).errors).toEqual([{ pointer: '/dams/1', detail: textWith('/sires/0') }]);
   });
 
   it.each([
@@ -212,7 +214,7 @@ describe('the forecast for a pairing not yet made', () => {
     ['an animal nobody has', { sires: ['EA-99'], dams: ['EA-98'] }, '/sires/0'],
   ])('refuses %s, naming the place', async (_, body, pointer) => {
     const answer = await api.http.post('/api/v1/lineage/forecast').send(body).expect(422);
-    expect(answer.body.errors.map((error: { pointer: string }) => error.pointer)).toContain(pointer);
+    expect(bodyOf<ProblemBody>(answer).errors.map(({ pointer }) => pointer)).toContain(pointer);
   });
 });
 
@@ -224,10 +226,10 @@ describe('figures of a list of animals', () => {
     expect(items.map(({ id }) => id)).toEqual(all);
     for (const item of items) {
       const lineage = (await api.http.get(`/api/v1/individuals/${item.id}/lineage`).expect(200)).body as LineageView;
-      const { pairs: _, ...inbreeding } = lineage.inbreeding;
+      const { expected, least, greatest, nothingKnown } = lineage.inbreeding;
       expect(item).toEqual({
         id: item.id,
-        inbreeding,
+        inbreeding: { expected, least, greatest, nothingKnown },
         depth: lineage.depth,
         standings: lineage.label.shares,
         tracedShare: lineage.label.tracedShare,
@@ -241,7 +243,7 @@ describe('figures of a list of animals', () => {
       .post('/api/v1/lineage/figures')
       .send({ individuals: Array.from({ length: 201 }, (_, place) => `${place}`) })
       .expect(422);
-    expect(answer.body.errors[0]).toEqual({ pointer: '/individuals', detail: expect.stringContaining('200') });
+    expect(bodyOf<ProblemBody>(answer).errors[0]).toEqual({ pointer: '/individuals', detail: textWith('200') });
   });
 });
 
@@ -263,7 +265,7 @@ describe.each(['kinship', 'forecast', 'figures'])('a malformed question to %s', 
     '',
   ])('of the wrong shape is answered 422: %j', async (body) => {
     const answer = await ask(body).expect(422);
-    expect(answer.body.errors.length).toBeGreaterThan(0);
+    expect(bodyOf<ProblemBody>(answer).errors.length).toBeGreaterThan(0);
   });
 
   it('with entries of the wrong kind is answered 422', async () => {

@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
 import type { LineageView } from '../../../api/lineage/lineage.view.ts';
+import type { KinshipView } from '../../../api/lineage/kinship.view.ts';
+import { bodyOf } from '../../support/answer.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import {
   writeSketch,
@@ -117,7 +119,7 @@ describe('random registers, written by SQL and read through the API', () => {
           .post('/api/v1/lineage/kinship')
           .send({ individuals: made.individuals })
           .expect(200);
-        const kinship = answer.body.kinship as number[][];
+        const kinship = bodyOf<KinshipView>(answer).kinship;
         kinship.forEach((row, a) =>
           row.forEach((value, b) => {
             expect(value).toBeCloseTo(slow.kinship(a, b), 12);

@@ -1,4 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { KinshipView } from '../../../api/lineage/kinship.view.ts';
+import type { LineageView } from '../../../api/lineage/lineage.view.ts';
+import { bodyOf } from '../../support/answer.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import { writeSketch, type RegisterSketch, type SketchClutch } from '../../support/register-sketch.ts';
 import { fraction, readCases, type ReferenceCase } from '../../unit/kernel/reference-cases.ts';
@@ -77,7 +80,7 @@ describe('published and enumerated cases, written into the register and read thr
     >;
     for (const [id, { decimal }] of Object.entries(inbreeding)) {
       const answer = await api.http.get(`/api/v1/individuals/${recordOf(id)}/lineage`).expect(200);
-      expect(answer.body.inbreeding.expected, `F of ${id}`).toBeCloseTo(decimal, 12);
+      expect(bodyOf<LineageView>(answer).inbreeding.expected, `F of ${id}`).toBeCloseTo(decimal, 12);
     }
 
     const matrix = (reference.expected['expectedKinshipMatrix'] ?? reference.expected['kinshipMatrix']) as Matrix;
@@ -85,7 +88,7 @@ describe('published and enumerated cases, written into the register and read thr
       .post('/api/v1/lineage/kinship')
       .send({ individuals: matrix.ids.map(recordOf) })
       .expect(200);
-    const kinship = answer.body.kinship as number[][];
+    const kinship = bodyOf<KinshipView>(answer).kinship;
     matrix.decimals.forEach((row, i) =>
       row.forEach((decimal, j) =>
         expect(kinship[i]?.[j], `kinship of ${matrix.ids[i]} and ${matrix.ids[j]}`).toBeCloseTo(decimal, 12),

@@ -23,7 +23,10 @@ function sharesByPaths(
   const add = (key: string, share: number): void => void shares.set(key, (shares.get(key) ?? 0) + share);
   const follow = (animal: number, share: number, mayEnd: boolean): void => {
     const clutch = pedigree.clutchOf[animal] ?? -1;
-    if (clutch < 0 || (mayEnd && endsAt(animal))) return add(`animal ${animal}`, share);
+    if (clutch < 0 || (mayEnd && endsAt(animal))) {
+      add(`animal ${animal}`, share);
+      return;
+    }
     for (let pair = pedigree.pairStart[clutch] ?? 0; pair < (pedigree.pairStart[clutch + 1] ?? 0); pair++)
       for (const parent of [pedigree.pairSire[pair] ?? -1, pedigree.pairDam[pair] ?? -1]) {
         const part = (share * (pedigree.pairProbability[pair] ?? 0)) / 2;
