@@ -80,7 +80,10 @@ export async function missingBeneath(manager: EntityManager, word: string, id: s
 
 async function ask(manager: EntityManager, questions: readonly string[], id: string): Promise<Dependant[]> {
   if (questions.length === 0) return [];
-  const rows = await manager.query<DependantRow[]>(`select * from (${questions.join(' union all ')}) record limit ${named}`, [id]);
+  const rows = await manager.query<DependantRow[]>(
+    `select * from (${questions.join(' union all ')}) record limit ${named}`,
+    [id],
+  );
   return rows.map((row) => ({ kind: row.kind, id: row.id, name: nameOf(row) }));
 }
 

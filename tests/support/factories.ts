@@ -95,7 +95,9 @@ export class Factory {
 }
 
 /** Two males and a female of one species, the first two adult in 2020: what most tests begin with. */
-export async function trio(factory: Factory): Promise<{ speciesId: string; sire: IndividualView; dam: IndividualView; other: IndividualView }> {
+export async function trio(
+  factory: Factory,
+): Promise<{ speciesId: string; sire: IndividualView; dam: IndividualView; other: IndividualView }> {
   const { id: speciesId } = await factory.species({ ranges: mediumPoisonFrog });
   const [sire, dam, other] = await factory.individuals(
     { speciesId, sex: 'male', hatched: '2018-03-01' },

@@ -20,7 +20,7 @@ async function readEdges(dataSource: DataSource): Promise<Edge[]> {
 export async function nodesInLoops(dataSource: DataSource): Promise<string[]> {
   const edges = await readEdges(dataSource);
   const left = new Set(edges.flatMap((edge) => [edge.parent, edge.child]));
-  for (let hasChanged = true; hasChanged; ) {
+  for (let hasChanged = true; hasChanged;) {
     hasChanged = false;
     const withParent = new Set(edges.filter((edge) => left.has(edge.parent)).map((edge) => edge.child));
     for (const node of left)

@@ -4,6 +4,7 @@ import type { Acting } from '../../people/acting-keeper.ts';
 import { isId } from '../../platform/ids.ts';
 import { NotFoundProblem, Problem } from '../../platform/problem.ts';
 import { inTransaction } from '../../platform/transaction.ts';
+import { warningCodes } from './facts.ts';
 import {
   readClutchWarnings,
   readIndividualWarnings,
@@ -32,7 +33,8 @@ export class WarningsService {
   /** Takes the confirmation of a warning back; 404 where there is none. */
   async takeBack(kind: WarnedKind, id: string, code: string): Promise<void> {
     if (!isId(id)) throw new NotFoundProblem(words[kind], id);
-    const wasThere = await removeConfirmation(this.dataSource.manager, kind, id, code);
+    const isCode = warningCodes.some((known) => known === code);
+    const wasThere = isCode && (await removeConfirmation(this.dataSource.manager, kind, id, code));
     if (!wasThere)
       throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} has no confirmed warning ${code}.`);
   }

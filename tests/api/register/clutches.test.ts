@@ -21,7 +21,8 @@ beforeAll(async () => {
 
 afterAll(() => api.close());
 
-const get = async (id: string): Promise<ClutchView> => (await api.http.get(`/api/v1/clutches/${id}`).expect(200)).body as ClutchView;
+const get = async (id: string): Promise<ClutchView> =>
+  (await api.http.get(`/api/v1/clutches/${id}`).expect(200)).body as ClutchView;
 const change = (id: string, body: object) => api.http.patch(`/api/v1/clutches/${id}`).set('If-Match', '*').send(body);
 
 describe('a clutch is entered', () => {
@@ -38,7 +39,10 @@ describe('a clutch is entered', () => {
         losses: [{ cause: 'mould', count: 2 }],
         site: 'film canister',
         sires: [{ individualId: sire.id, weight: 3, reason: 'seen calling' }, { individualId: other.number }],
-        dams: [{ individualId: dam.id, weight: 7 }, { individualId: null, weight: 3 }],
+        dams: [
+          { individualId: dam.id, weight: 7 },
+          { individualId: null, weight: 3 },
+        ],
       })
       .expect(201);
     const clutch = answer.body as ClutchView;
@@ -52,7 +56,11 @@ describe('a clutch is entered', () => {
       parents: {
         mode: 'lists',
         sires: [
-          { individual: { id: sire.id, number: sire.number, sex: 'male', status: 'alive' }, probability: 0.75, reason: 'seen calling' },
+          {
+            individual: { id: sire.id, number: sire.number, sex: 'male', status: 'alive' },
+            probability: 0.75,
+            reason: 'seen calling',
+          },
           { individual: { id: other.id }, probability: 0.25, reason: null },
         ],
         dams: [{ individual: { id: dam.id } }, { individual: null }],
@@ -65,7 +73,12 @@ describe('a clutch is entered', () => {
 
   it('with joint pairs where nobody can be sexed', async () => {
     const [a, b, c] = await make.individuals({ speciesId }, { speciesId }, { speciesId });
-    const clutch = await make.clutch({ pairs: [{ a: b?.id, b: a?.number }, { a: b?.id, b: c?.id, weight: 3, reason: 'seen together' }] });
+    const clutch = await make.clutch({
+      pairs: [
+        { a: b?.id, b: a?.number },
+        { a: b?.id, b: c?.id, weight: 3, reason: 'seen together' },
+      ],
+    });
     const { mode, pairs } = clutch.parents as ParentPairsView;
     expect(mode).toBe('pairs');
     expect(pairs.map((pair) => pair.probability)).toEqual([0.75, 0.25]);
@@ -73,14 +86,23 @@ describe('a clutch is entered', () => {
   });
 
   it('with nothing known', async () => {
-    expect(await make.clutch()).toMatchObject({ title: 'clutch without a date', parents: { mode: 'lists', sires: [], dams: [] } });
+    expect(await make.clutch()).toMatchObject({
+      title: 'clutch without a date',
+      parents: { mode: 'lists', sires: [], dams: [] },
+    });
   });
 
   it('with weights of any scale, which still sum to 1 for the database', async () => {
     const males = await make.individuals(...Array.from({ length: 30 }, () => ({ speciesId, sex: 'male' })));
-    const sires = males.map((male, index) => ({ individualId: male.id, weight: index === 0 ? 1_000_000 : 0.000001 * (index + 1) }));
+    const sires = males.map((male, index) => ({
+      individualId: male.id,
+      weight: index === 0 ? 1_000_000 : 0.000001 * (index + 1),
+    }));
     const clutch = await make.clutch({ sires });
-    const sum = (clutch.parents as ParentListsView).sires.reduce((total, candidate) => total + candidate.probability, 0);
+    const sum = (clutch.parents as ParentListsView).sires.reduce(
+      (total, candidate) => total + candidate.probability,
+      0,
+    );
     expect(sum).toBeCloseTo(1, 12);
   });
 });
@@ -108,10 +130,19 @@ describe('a clutch noted in a pairing takes its parents from the animals housed 
   });
 
   it('whoever lives there now, where the day is not known', async () => {
-    const [male, female, dead] = await make.individuals({ sex: 'male' }, { sex: 'female' }, { sex: 'male', status: 'died' });
-    const pairing = await make.pairing({ members: [male, female, dead].map((animal) => ({ individualId: animal?.id })) });
+    const [male, female, dead] = await make.individuals(
+      { sex: 'male' },
+      { sex: 'female' },
+      { sex: 'male', status: 'died' },
+    );
+    const pairing = await make.pairing({
+      members: [male, female, dead].map((animal) => ({ individualId: animal?.id })),
+    });
     const { parents } = await make.clutch({ pairingId: pairing.id });
-    expect(parents).toMatchObject({ sires: [{ individual: { id: male?.id } }], dams: [{ individual: { id: female?.id } }] });
+    expect(parents).toMatchObject({
+      sires: [{ individual: { id: male?.id } }],
+      dams: [{ individual: { id: female?.id } }],
+    });
     expect((parents as ParentListsView).sires).toHaveLength(1);
   });
 
@@ -121,7 +152,9 @@ describe('a clutch noted in a pairing takes its parents from the animals housed 
       { speciesId, sex: 'female' },
       { speciesId, hatched: '2018' },
     );
-    const pairing = await make.pairing({ members: [male, female, unsexed].map((animal) => ({ individualId: animal?.id })) });
+    const pairing = await make.pairing({
+      members: [male, female, unsexed].map((animal) => ({ individualId: animal?.id })),
+    });
     const { parents } = await make.clutch({ pairingId: pairing.id, laid: '2022-06-01' });
     const { mode, pairs } = parents as ParentPairsView;
     expect(mode).toBe('pairs');
@@ -134,7 +167,9 @@ describe('a clutch noted in a pairing takes its parents from the animals housed 
       { speciesId, sex: 'female' },
       { speciesId, hatched: '2022-03' },
     );
-    const pairing = await make.pairing({ members: [male, female, froglet].map((animal) => ({ individualId: animal?.id })) });
+    const pairing = await make.pairing({
+      members: [male, female, froglet].map((animal) => ({ individualId: animal?.id })),
+    });
     expect((await make.clutch({ pairingId: pairing.id, laid: '2022-06-01' })).parents).toMatchObject({
       mode: 'lists',
       sires: [{ individual: { id: male?.id } }],
@@ -144,33 +179,97 @@ describe('a clutch noted in a pairing takes its parents from the animals housed 
 
   it('nobody, where the keeper says so', async () => {
     const pairing = await make.pairing();
-    expect((await make.clutch({ pairingId: pairing.id, sires: [], dams: [] })).parents).toEqual({ mode: 'lists', sires: [], dams: [] });
+    expect((await make.clutch({ pairingId: pairing.id, sires: [], dams: [] })).parents).toEqual({
+      mode: 'lists',
+      sires: [],
+      dams: [],
+    });
   });
 });
 
 describe('a clutch that cannot be is refused', () => {
   const refusals: [string, () => Record<string, unknown>, string, RegExp][] = [
     ['a sire that is not there', () => ({ sires: [{ individualId: nowhere }] }), '/sires/0/individualId', /no animal/],
-    ['a number with a wrong check character', () => ({ sires: [{ individualId: '10704-5' }] }), '/sires/0/individualId', /check character/],
-    ['a number that nobody has', () => ({ dams: [{ individualId: '999999-4' }] }), '/dams/0/individualId', /no animal|check character/],
-    ['a female as a sire', () => ({ sires: [{ individualId: sire.id }, { individualId: dam.id }] }), '/sires/1/individualId', /recorded as female/],
+    [
+      'a number with a wrong check character',
+      () => ({ sires: [{ individualId: '10704-5' }] }),
+      '/sires/0/individualId',
+      /check character/,
+    ],
+    [
+      'a number that nobody has',
+      () => ({ dams: [{ individualId: '999999-4' }] }),
+      '/dams/0/individualId',
+      /no animal|check character/,
+    ],
+    [
+      'a female as a sire',
+      () => ({ sires: [{ individualId: sire.id }, { individualId: dam.id }] }),
+      '/sires/1/individualId',
+      /recorded as female/,
+    ],
     ['a male as a dam', () => ({ dams: [{ individualId: sire.id }] }), '/dams/0/individualId', /recorded as male/],
-    ['a sire twice', () => ({ sires: [{ individualId: sire.id }, { individualId: sire.number }] }), '/sires/1/individualId', /twice/],
-    ['the unknown twice', () => ({ sires: [{ individualId: null }, { individualId: null }] }), '/sires/1/individualId', /twice/],
-    ['lists and pairs', () => ({ sires: [{ individualId: sire.id }], pairs: [{ a: sire.id, b: dam.id }] }), '/pairs', /not both/],
+    [
+      'a sire twice',
+      () => ({ sires: [{ individualId: sire.id }, { individualId: sire.number }] }),
+      '/sires/1/individualId',
+      /twice/,
+    ],
+    [
+      'the unknown twice',
+      () => ({ sires: [{ individualId: null }, { individualId: null }] }),
+      '/sires/1/individualId',
+      /twice/,
+    ],
+    [
+      'lists and pairs',
+      () => ({ sires: [{ individualId: sire.id }], pairs: [{ a: sire.id, b: dam.id }] }),
+      '/pairs',
+      /not both/,
+    ],
     ['a pair of one', () => ({ pairs: [{ a: sire.id, b: sire.number }] }), '/pairs/0/b', /with itself/],
-    ['a pair twice', () => ({ pairs: [{ a: sire.id, b: dam.id }, { a: dam.id, b: sire.id }] }), '/pairs/1', /twice/],
+    [
+      'a pair twice',
+      () => ({
+        pairs: [
+          { a: sire.id, b: dam.id },
+          { a: dam.id, b: sire.id },
+        ],
+      }),
+      '/pairs/1',
+      /twice/,
+    ],
     ['a pair of two males', () => ({ pairs: [{ a: sire.id, b: other.id }] }), '/pairs/0', /both recorded as male/],
     ['a weight of nothing', () => ({ sires: [{ individualId: sire.id, weight: 0 }] }), '/sires/0/weight', /at least/],
-    ['a weight without end', () => ({ sires: [{ individualId: sire.id, weight: 1e300 }] }), '/sires/0/weight', /at most/],
+    [
+      'a weight without end',
+      () => ({ sires: [{ individualId: sire.id, weight: 1e300 }] }),
+      '/sires/0/weight',
+      /at most/,
+    ],
     ['a weight in words', () => ({ sires: [{ individualId: sire.id, weight: 'much' }] }), '/sires/0/weight', /number/],
     ['a candidate without an animal', () => ({ sires: [{ weight: 1 }] }), '/sires/0/individualId', /text/],
     ['more hatched than laid', () => ({ eggs: 3, hatched: 4 }), '/hatched', /No more can hatch/],
     ['more fertile than laid', () => ({ eggs: 3, fertile: 4 }), '/fertile', /No more eggs/],
     ['more out of the water than hatched', () => ({ hatched: 1, outOfWater: 2 }), '/outOfWater', /No more can leave/],
-    ['a cause of loss twice', () => ({ losses: [{ cause: 'mould', count: 1 }, { cause: 'mould', count: 2 }] }), '/losses/1/cause', /twice/],
+    [
+      'a cause of loss twice',
+      () => ({
+        losses: [
+          { cause: 'mould', count: 1 },
+          { cause: 'mould', count: 2 },
+        ],
+      }),
+      '/losses/1/cause',
+      /twice/,
+    ],
     ['a pairing that is not there', () => ({ pairingId: nowhere }), '/pairingId', /no pairing/],
-    ['laid before its dam hatched', () => ({ laid: '2018-02', dams: [{ individualId: dam.id }] }), '/laid', /before its dam .* hatched/],
+    [
+      'laid before its dam hatched',
+      () => ({ laid: '2018-02', dams: [{ individualId: dam.id }] }),
+      '/laid',
+      /before its dam .* hatched/,
+    ],
   ];
 
   it.each(refusals)('%s', async (_, body, pointer, words) => {
@@ -188,8 +287,15 @@ describe('a clutch that cannot be is refused', () => {
 
   it('with a parent that was withdrawn', async () => {
     const animal = await make.individual({ speciesId, sex: 'male' });
-    await api.http.post(`/api/v1/individuals/${animal.id}/withdrawal`).set('If-Match', '*').send({ reason: 'entered twice' }).expect(201);
-    const answer = await api.http.post('/api/v1/clutches').send({ sires: [{ individualId: animal.id }] }).expect(422);
+    await api.http
+      .post(`/api/v1/individuals/${animal.id}/withdrawal`)
+      .set('If-Match', '*')
+      .send({ reason: 'entered twice' })
+      .expect(201);
+    const answer = await api.http
+      .post('/api/v1/clutches')
+      .send({ sires: [{ individualId: animal.id }] })
+      .expect(422);
     expect(answer.text).toContain('withdrawn');
   });
 
@@ -202,7 +308,10 @@ describe('a clutch that cannot be is refused', () => {
 
 describe('a clutch is changed', () => {
   it('on one side of its parents, the other staying', async () => {
-    const clutch = await make.clutch({ sires: [{ individualId: sire.id, reason: 'seen calling' }], dams: [{ individualId: dam.id }, { individualId: null }] });
+    const clutch = await make.clutch({
+      sires: [{ individualId: sire.id, reason: 'seen calling' }],
+      dams: [{ individualId: dam.id }, { individualId: null }],
+    });
     const answer = await change(clutch.id, { sires: [{ individualId: other.id }] }).expect(200);
     expect(answer.body).toMatchObject({
       version: 2,
@@ -213,20 +322,33 @@ describe('a clutch is changed', () => {
   it('from lists to pairs, and back to nothing known', async () => {
     const clutch = await make.clutchOf(sire.id, dam.id);
     const pairs = [{ a: sire.id, b: dam.id }];
-    expect((await change(clutch.id, { pairs }).expect(200)).body).toMatchObject({ parents: { mode: 'pairs', pairs: [{ probability: 1 }] } });
-    expect((await change(clutch.id, { pairs: [] }).expect(200)).body).toMatchObject({ parents: { mode: 'lists', sires: [], dams: [] } });
+    expect((await change(clutch.id, { pairs }).expect(200)).body).toMatchObject({
+      parents: { mode: 'pairs', pairs: [{ probability: 1 }] },
+    });
+    expect((await change(clutch.id, { pairs: [] }).expect(200)).body).toMatchObject({
+      parents: { mode: 'lists', sires: [], dams: [] },
+    });
   });
 
   it('without touching its parents', async () => {
     const clutch = await make.clutchOf(sire.id, dam.id, { eggs: 5 });
-    const answer = await change(clutch.id, { eggs: null, losses: [{ cause: 'eaten', count: 1 }], laid: '2023' }).expect(200);
-    expect(answer.body).toMatchObject({ eggs: null, laid: '2023', losses: [{ cause: 'eaten', count: 1 }], parents: clutch.parents });
+    const answer = await change(clutch.id, { eggs: null, losses: [{ cause: 'eaten', count: 1 }], laid: '2023' }).expect(
+      200,
+    );
+    expect(answer.body).toMatchObject({
+      eggs: null,
+      laid: '2023',
+      losses: [{ cause: 'eaten', count: 1 }],
+      parents: clutch.parents,
+    });
   });
 
   it('but not to have been laid after a young of it hatched', async () => {
     const clutch = await make.clutchOf(sire.id, dam.id, { laid: '2021-04-12' });
     await make.offspring(clutch.id, { animals: [{ hatched: '2021-04-25' }] });
-    expect((await change(clutch.id, { laid: '2021-05' }).expect(422)).body).toMatchObject({ errors: [{ pointer: '/laid' }] });
+    expect((await change(clutch.id, { laid: '2021-05' }).expect(422)).body).toMatchObject({
+      errors: [{ pointer: '/laid' }],
+    });
   });
 });
 
@@ -241,14 +363,17 @@ describe('young are raised from a clutch', () => {
     const young = await make.offspring(clutch.id, { count: 3 });
     expect(young).toHaveLength(3);
     expect(new Set(young.map((animal) => animal.number)).size).toBe(3);
-    for (const animal of young) expect(animal).toMatchObject({ speciesId, line: line.name, sex: 'unsexed', status: 'alive' });
+    for (const animal of young)
+      expect(animal).toMatchObject({ speciesId, line: line.name, sex: 'unsexed', status: 'alive' });
     expect((await get(clutch.id)).young).toEqual(young);
   });
 
   it('each with what is known of it; a line is not invented where the parents have none', async () => {
     const line = await make.line({ speciesId });
     const clutch = await make.clutchOf(sire.id, dam.id);
-    const young = await make.offspring(clutch.id, { animals: [{ code: 'Y-1', sex: 'male', hatched: '2022-05-01' }, { lineId: line.id }] });
+    const young = await make.offspring(clutch.id, {
+      animals: [{ code: 'Y-1', sex: 'male', hatched: '2022-05-01' }, { lineId: line.id }],
+    });
     expect(young).toMatchObject([
       { code: 'Y-1', sex: 'male', hatched: '2022-05-01', line: null },
       { code: null, line: line.name },
@@ -282,7 +407,11 @@ describe('young are raised from a clutch', () => {
   it('but not from a clutch that is not there, or was withdrawn', async () => {
     await api.http.post(`/api/v1/clutches/${nowhere}/offspring`).send({ count: 1 }).expect(404);
     const clutch = await make.clutch();
-    await api.http.post(`/api/v1/clutches/${clutch.id}/withdrawal`).set('If-Match', '*').send({ reason: 'never laid' }).expect(201);
+    await api.http
+      .post(`/api/v1/clutches/${clutch.id}/withdrawal`)
+      .set('If-Match', '*')
+      .send({ reason: 'never laid' })
+      .expect(201);
     await api.http.post(`/api/v1/clutches/${clutch.id}/offspring`).send({ count: 1, speciesId }).expect(409);
   });
 });

@@ -16,7 +16,8 @@ beforeAll(async () => {
 
 afterAll(() => api.close());
 
-const get = async (id: string): Promise<IndividualView> => (await api.http.get(`/api/v1/individuals/${id}`).expect(200)).body as IndividualView;
+const get = async (id: string): Promise<IndividualView> =>
+  (await api.http.get(`/api/v1/individuals/${id}`).expect(200)).body as IndividualView;
 
 describe('an animal is entered', () => {
   it('with a registry number whose check character fits, and read back whole', async () => {
@@ -89,10 +90,34 @@ describe('an animal is entered', () => {
 describe('an animal that cannot be is refused', () => {
   const refusals: [string, (speciesId: string) => Promise<Record<string, unknown>>, number, string, RegExp][] = [
     ['a species that is not there', () => Promise.resolve({ speciesId: nowhere }), 422, '/speciesId', /no species/],
-    ['a line that is not there', (speciesId) => Promise.resolve({ speciesId, lineId: nowhere }), 422, '/lineId', /no line/],
-    ['a line of another species', async (speciesId) => ({ speciesId, lineId: (await make.line()).id }), 422, '/lineId', /another species/],
-    ['a source that is not there', (speciesId) => Promise.resolve({ speciesId, sourceId: nowhere }), 422, '/sourceId', /no source/],
-    ['a clutch that is not there', (speciesId) => Promise.resolve({ speciesId, clutchId: nowhere }), 422, '/clutchId', /no clutch/],
+    [
+      'a line that is not there',
+      (speciesId) => Promise.resolve({ speciesId, lineId: nowhere }),
+      422,
+      '/lineId',
+      /no line/,
+    ],
+    [
+      'a line of another species',
+      async (speciesId) => ({ speciesId, lineId: (await make.line()).id }),
+      422,
+      '/lineId',
+      /another species/,
+    ],
+    [
+      'a source that is not there',
+      (speciesId) => Promise.resolve({ speciesId, sourceId: nowhere }),
+      422,
+      '/sourceId',
+      /no source/,
+    ],
+    [
+      'a clutch that is not there',
+      (speciesId) => Promise.resolve({ speciesId, clutchId: nowhere }),
+      422,
+      '/clutchId',
+      /no clutch/,
+    ],
     [
       'a source and a clutch',
       async (speciesId) => ({ speciesId, sourceId: (await make.source()).id, clutchId: (await make.clutch()).id }),
@@ -100,11 +125,27 @@ describe('an animal that cannot be is refused', () => {
       '/sourceId',
       /not from both/,
     ],
-    ['alive with a date of death', (speciesId) => Promise.resolve({ speciesId, status: 'alive', died: '2020' }), 422, '/status', /date of death/],
-    ['out of the water before hatching', (speciesId) => Promise.resolve({ speciesId, hatched: '2021-05', outOfWater: '2021-04' }), 422, '/outOfWater', /out of order/],
+    [
+      'alive with a date of death',
+      (speciesId) => Promise.resolve({ speciesId, status: 'alive', died: '2020' }),
+      422,
+      '/status',
+      /date of death/,
+    ],
+    [
+      'out of the water before hatching',
+      (speciesId) => Promise.resolve({ speciesId, hatched: '2021-05', outOfWater: '2021-04' }),
+      422,
+      '/outOfWater',
+      /out of order/,
+    ],
     [
       'hatched before its clutch was laid',
-      async (speciesId) => ({ speciesId, hatched: '2021-04-01', clutchId: (await make.clutch({ laid: '2021-04-12' })).id }),
+      async (speciesId) => ({
+        speciesId,
+        hatched: '2021-04-01',
+        clutchId: (await make.clutch({ laid: '2021-04-12' })).id,
+      }),
       422,
       '/hatched',
       /before its clutch was laid/,
@@ -123,7 +164,11 @@ describe('an animal that cannot be is refused', () => {
     const again = { code: 'TWICE-1', speciesId: first.speciesId };
     const answer = await api.http.post('/api/v1/individuals').send(again).expect(409);
     expect(answer.body).toMatchObject({ type: '/api/problems/conflict', errors: [{ pointer: '/code' }] });
-    await api.http.post(`/api/v1/individuals/${first.id}/withdrawal`).set('If-Match', '*').send({ reason: 'entered twice' }).expect(201);
+    await api.http
+      .post(`/api/v1/individuals/${first.id}/withdrawal`)
+      .set('If-Match', '*')
+      .send({ reason: 'entered twice' })
+      .expect(201);
     await api.http.post('/api/v1/individuals').send(again).expect(201);
   });
 
@@ -142,12 +187,23 @@ describe('an animal is changed', () => {
       .send({ notes: null, hatched: '2019-06~', outOfWater: '2019-09' })
       .expect(200);
     expect(answer.headers['etag']).toBe('"2"');
-    expect(answer.body).toMatchObject({ version: 2, sex: 'male', notes: null, hatched: '2019-06~', outOfWater: '2019-09', code: animal.code });
+    expect(answer.body).toMatchObject({
+      version: 2,
+      sex: 'male',
+      notes: null,
+      hatched: '2019-06~',
+      outOfWater: '2019-09',
+      code: animal.code,
+    });
   });
 
   it('to dead by giving the date of its death', async () => {
     const animal = await make.individual();
-    const answer = await api.http.patch(`/api/v1/individuals/${animal.id}`).set('If-Match', '*').send({ died: '2024-01-03' }).expect(200);
+    const answer = await api.http
+      .patch(`/api/v1/individuals/${animal.id}`)
+      .set('If-Match', '*')
+      .send({ died: '2024-01-03' })
+      .expect(200);
     expect(answer.body).toMatchObject({ status: 'died' });
   });
 
@@ -163,7 +219,11 @@ describe('an animal is changed', () => {
   it('but not to a sex that does not fit a clutch of its own', async () => {
     const { sire, dam } = await trio(make);
     await make.clutchOf(sire.id, dam.id);
-    const answer = await api.http.patch(`/api/v1/individuals/${sire.id}`).set('If-Match', '*').send({ sex: 'female' }).expect(422);
+    const answer = await api.http
+      .patch(`/api/v1/individuals/${sire.id}`)
+      .set('If-Match', '*')
+      .send({ sex: 'female' })
+      .expect(422);
     expect(answer.body).toMatchObject({ errors: [{ pointer: '/sex' }] });
     await api.http.patch(`/api/v1/individuals/${sire.id}`).set('If-Match', '*').send({ sex: 'unsexed' }).expect(200);
   });
@@ -171,7 +231,8 @@ describe('an animal is changed', () => {
   it('but not to have hatched after a clutch of its own was laid', async () => {
     const { sire, dam } = await trio(make);
     await make.clutchOf(sire.id, dam.id, { laid: '2021-04' });
-    const patch = (hatched: string) => api.http.patch(`/api/v1/individuals/${dam.id}`).set('If-Match', '*').send({ hatched });
+    const patch = (hatched: string) =>
+      api.http.patch(`/api/v1/individuals/${dam.id}`).set('If-Match', '*').send({ hatched });
     expect((await patch('2021-05').expect(422)).body).toMatchObject({ errors: [{ pointer: '/hatched' }] });
     await patch('2021-04').expect(200);
   });
@@ -192,7 +253,13 @@ describe('an animal shows', () => {
       members: [{ individualId: dam.number, joined: '2020-03' }, { individualId: sire.id }, { individualId: other.id }],
     });
     await make.observation({ individualId: dam.id, observedOn: '2020-05-01', text: 'eggs visible' });
-    await make.observation({ individualId: dam.id, observedOn: '2020-06-01', kind: 'measurement', text: null, svlMm: 36.5 });
+    await make.observation({
+      individualId: dam.id,
+      observedOn: '2020-06-01',
+      kind: 'measurement',
+      text: null,
+      svlMm: 36.5,
+    });
     expect(await get(dam.id)).toMatchObject({
       pairings: [
         { id: now.id, notation: '2.1.0', joined: '2020-03', left: null },
@@ -206,11 +273,20 @@ describe('an animal shows', () => {
     const [a, b, c] = await make.individuals({}, {}, {});
     const clutch = await make.clutch({
       laid: '2021',
-      pairs: [{ a: a?.id, b: b?.id, weight: 3 }, { a: c?.id, b: a?.id }],
+      pairs: [
+        { a: a?.id, b: b?.id, weight: 3 },
+        { a: c?.id, b: a?.id },
+      ],
     });
     const shown = await get(a?.id ?? '');
     expect(shown.young).toMatchObject([
-      { clutch: { id: clutch.id, role: 'either' }, mates: [{ id: b?.id, probability: 0.75 }, { id: c?.id, probability: 0.25 }] },
+      {
+        clutch: { id: clutch.id, role: 'either' },
+        mates: [
+          { id: b?.id, probability: 0.75 },
+          { id: c?.id, probability: 0.25 },
+        ],
+      },
     ]);
     expect(shown.young[0]?.clutch.probability).toBeCloseTo(1, 12);
     expect((await get(b?.id ?? '')).young).toMatchObject([{ clutch: { probability: 0.75 }, mates: [{ id: a?.id }] }]);
@@ -218,7 +294,11 @@ describe('an animal shows', () => {
 
   it('as proven only once a clutch that is certainly its own has hatched', async () => {
     const { sire, dam, other } = await trio(make);
-    const clutch = await make.clutch({ sires: [{ individualId: sire.id }, { individualId: other.id }], dams: [{ individualId: dam.id }], eggs: 6 });
+    const clutch = await make.clutch({
+      sires: [{ individualId: sire.id }, { individualId: other.id }],
+      dams: [{ individualId: dam.id }],
+      eggs: 6,
+    });
     expect((await get(dam.id)).proven).toBe(false);
     await api.http.patch(`/api/v1/clutches/${clutch.id}`).set('If-Match', '*').send({ hatched: 2 }).expect(200);
     expect((await get(dam.id)).proven).toBe(true);
@@ -236,5 +316,9 @@ it('an id that is none, or nobody’s, is not found', async () => {
 
 it('the ranges of the trade are taken as a species profile and shown with units', async () => {
   const species = await make.species({ ranges: mediumPoisonFrog });
-  expect(species.ranges.find((range) => range.trait === 'lifespan')).toMatchObject({ unit: 'years', usualMost: 15, extremeMost: 20 });
+  expect(species.ranges.find((range) => range.trait === 'lifespan')).toMatchObject({
+    unit: 'years',
+    usualMost: 15,
+    extremeMost: 20,
+  });
 });

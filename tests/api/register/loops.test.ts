@@ -31,7 +31,9 @@ async function animalWithClutch(): Promise<{ id: string; number: string; code: s
 }
 
 /** Animals each of which is a parent of the next one's clutch. */
-async function lineOf(generations: number): Promise<{ id: string; clutchId: string; number: string; code: string | null }[]> {
+async function lineOf(
+  generations: number,
+): Promise<{ id: string; clutchId: string; number: string; code: string | null }[]> {
   const animals = [];
   for (let generation = 0; generation < generations; generation++) {
     const animal = await animalWithClutch();
@@ -62,7 +64,9 @@ describe('an animal cannot be its own ancestor', () => {
     const [first, second, third, fourth] = await lineOf(4);
     const answer = await setSires(api, first?.clutchId ?? '', fourth?.id).expect(409);
     const animals = [first, second, third, fourth].map((animal) => `${animal?.number} ${animal?.code}`);
-    expect((answer.body as { members: string[] }).members.filter((name) => !name.startsWith('clutch'))).toEqual(animals);
+    expect((answer.body as { members: string[] }).members.filter((name) => !name.startsWith('clutch'))).toEqual(
+      animals,
+    );
     expect((answer.body as { detail: string }).detail).toContain(animals.join(' → clutch without a date → '));
   });
 
@@ -79,7 +83,8 @@ describe('an animal cannot be its own ancestor', () => {
   it('by moving it into a clutch of its own offspring', async () => {
     const [first, second, third] = await lineOf(3);
     const ownClutch = second?.clutchId;
-    const move = (clutchId?: string) => api.http.patch(`/api/v1/individuals/${first?.id}`).set('If-Match', '*').send({ clutchId });
+    const move = (clutchId?: string) =>
+      api.http.patch(`/api/v1/individuals/${first?.id}`).set('If-Match', '*').send({ clutchId });
     const answer = await move(third?.clutchId).expect(409);
     expect(answer.body).toMatchObject({ type: '/api/problems/loop' });
     await move(ownClutch).expect(409);
@@ -101,9 +106,10 @@ describe('what stands below rises in rank when it gets an older parent', () => {
     // a second way down, longer than the first
     await setSires(api, lower[6]?.clutchId ?? '', lower[1]?.id, lower[5]?.id).expect(200);
     await setSires(api, lower[0]?.clutchId ?? '', upper[7]?.id).expect(200);
-    const ranks = await api.dataSource.query<{ id: string; tier: number }[]>('select id, tier from individual where id = any($1)', [
-      [...upper, ...lower].map((animal) => animal.id),
-    ]);
+    const ranks = await api.dataSource.query<{ id: string; tier: number }[]>(
+      'select id, tier from individual where id = any($1)',
+      [[...upper, ...lower].map((animal) => animal.id)],
+    );
     const rankOf = new Map(ranks.map((row) => [row.id, row.tier]));
     const inOrder = [...upper, ...lower].map((animal) => rankOf.get(animal.id) ?? 0);
     expect(inOrder).toEqual([...inOrder].sort((a, b) => a - b));
@@ -125,7 +131,12 @@ describe('two writers at once cannot close a loop that neither of them sees', ()
    * What a program does that knows the tables but not the lock: raise what lies below the new parent, then write the parent.
    * Gives the SQLSTATE that refused it, or null where it went in.
    */
-  async function writeBehindTheService(parent: string, clutchId: string, youngId: string, pause: () => Promise<unknown>): Promise<string | null> {
+  async function writeBehindTheService(
+    parent: string,
+    clutchId: string,
+    youngId: string,
+    pause: () => Promise<unknown>,
+  ): Promise<string | null> {
     const client = new pg.Client({ connectionString: api.databaseUrl });
     await client.connect();
     try {
@@ -176,54 +187,72 @@ describe('two writers at once cannot close a loop that neither of them sees', ()
        select c.id, c.tier, 'dam', i.id, i.tier, 1 from clutch c, individual i where c.id = $1 and i.id = $2`,
       [first?.clutchId, second?.id],
     );
-    await expect(write).rejects.toMatchObject({ driverError: { code: '23514', constraint: 'clutch_candidate_before_clutch' } });
+    await expect(write).rejects.toMatchObject({
+      driverError: { code: '23514', constraint: 'clutch_candidate_before_clutch' },
+    });
     const raise = api.dataSource.query('update clutch set tier = 100 where id = $1', [first?.clutchId]);
     await expect(raise).rejects.toMatchObject({ driverError: { code: '23514' } });
-    const forget = api.dataSource.query('update clutch_candidate set individual_tier = null where clutch_id = $1', [second?.clutchId]);
+    const forget = api.dataSource.query('update clutch_candidate set individual_tier = null where clutch_id = $1', [
+      second?.clutchId,
+    ]);
     await expect(forget).rejects.toMatchObject({ driverError: { code: '23514' } });
   });
 
-  it('by two requests, to two copies of the service: one of them is told of the loop', { timeout: 60_000 }, async () => {
-    for (let round = 0; round < 12; round++) {
-      const [one, two] = [await animalWithClutch(), await animalWithClutch()];
-      const later = Math.random() * 6;
-      const answers = await Promise.all([
-        setSires(api, one.clutchId, two.id),
-        wait(later).then(() => setSires(copy, two.clutchId, one.id)),
-      ]);
-      expect(answers.map((answer) => answer.status).sort()).toEqual([200, 409]);
-      expect(answers.find((answer) => answer.status === 409)?.body).toMatchObject({ type: '/api/problems/loop' });
-    }
-    expect(await nodesInLoops(api.dataSource)).toEqual([]);
-  });
+  it(
+    'by two requests, to two copies of the service: one of them is told of the loop',
+    { timeout: 60_000 },
+    async () => {
+      for (let round = 0; round < 12; round++) {
+        const [one, two] = [await animalWithClutch(), await animalWithClutch()];
+        const later = Math.random() * 6;
+        const answers = await Promise.all([
+          setSires(api, one.clutchId, two.id),
+          wait(later).then(() => setSires(copy, two.clutchId, one.id)),
+        ]);
+        expect(answers.map((answer) => answer.status).sort()).toEqual([200, 409]);
+        expect(answers.find((answer) => answer.status === 409)?.body).toMatchObject({ type: '/api/problems/loop' });
+      }
+      expect(await nodesInLoops(api.dataSource)).toEqual([]);
+    },
+  );
 });
 
-it('whatever many writers change at once, the lineage stays without loops and every writer gets a plain answer', { timeout: 90_000 }, async () => {
-  const animals = await Promise.all(Array.from({ length: 14 }, () => animalWithClutch()));
-  const any = <T>(list: readonly T[]): T => list[Math.floor(Math.random() * list.length)] as T;
-  const changes = [
-    (service: TestApi) => setSires(service, any(animals).clutchId, any(animals).id),
-    (service: TestApi) => setSires(service, any(animals).clutchId, any(animals).id, any(animals).id),
-    (service: TestApi) =>
-      service.http.patch(`/api/v1/clutches/${any(animals).clutchId}`).set('If-Match', '*').send({ dams: [{ individualId: any(animals).id }] }),
-    (service: TestApi) =>
-      service.http
-        .patch(`/api/v1/clutches/${any(animals).clutchId}`)
-        .set('If-Match', '*')
-        .send({ pairs: [{ a: any(animals).id, b: any(animals).id }] }),
-    (service: TestApi) =>
-      service.http.patch(`/api/v1/individuals/${any(animals).id}`).set('If-Match', '*').send({ clutchId: any(animals).clutchId }),
-  ];
-  const answers = new Map<number, number>();
-  const writer = async (service: TestApi): Promise<void> => {
-    for (let turn = 0; turn < 40; turn++) {
-      const { status } = await any(changes)(service);
-      answers.set(status, (answers.get(status) ?? 0) + 1);
-    }
-  };
-  await Promise.all([api, copy, api, copy, api, copy].map(writer));
-  expect([...answers.keys()].filter((status) => ![200, 409, 422].includes(status))).toEqual([]);
-  expect(answers.get(200) ?? 0).toBeGreaterThan(20);
-  expect(answers.get(409) ?? 0).toBeGreaterThan(5);
-  expect(await nodesInLoops(api.dataSource)).toEqual([]);
-});
+it(
+  'whatever many writers change at once, the lineage stays without loops and every writer gets a plain answer',
+  { timeout: 90_000 },
+  async () => {
+    const animals = await Promise.all(Array.from({ length: 14 }, () => animalWithClutch()));
+    const any = <T>(list: readonly T[]): T => list[Math.floor(Math.random() * list.length)] as T;
+    const changes = [
+      (service: TestApi) => setSires(service, any(animals).clutchId, any(animals).id),
+      (service: TestApi) => setSires(service, any(animals).clutchId, any(animals).id, any(animals).id),
+      (service: TestApi) =>
+        service.http
+          .patch(`/api/v1/clutches/${any(animals).clutchId}`)
+          .set('If-Match', '*')
+          .send({ dams: [{ individualId: any(animals).id }] }),
+      (service: TestApi) =>
+        service.http
+          .patch(`/api/v1/clutches/${any(animals).clutchId}`)
+          .set('If-Match', '*')
+          .send({ pairs: [{ a: any(animals).id, b: any(animals).id }] }),
+      (service: TestApi) =>
+        service.http
+          .patch(`/api/v1/individuals/${any(animals).id}`)
+          .set('If-Match', '*')
+          .send({ clutchId: any(animals).clutchId }),
+    ];
+    const answers = new Map<number, number>();
+    const writer = async (service: TestApi): Promise<void> => {
+      for (let turn = 0; turn < 40; turn++) {
+        const { status } = await any(changes)(service);
+        answers.set(status, (answers.get(status) ?? 0) + 1);
+      }
+    };
+    await Promise.all([api, copy, api, copy, api, copy].map(writer));
+    expect([...answers.keys()].filter((status) => ![200, 409, 422].includes(status))).toEqual([]);
+    expect(answers.get(200) ?? 0).toBeGreaterThan(20);
+    expect(answers.get(409) ?? 0).toBeGreaterThan(5);
+    expect(await nodesInLoops(api.dataSource)).toEqual([]);
+  },
+);

@@ -20,7 +20,16 @@ type Body = Record<string, unknown>;
 /** For each resource a body that would be taken, and its fields by kind. */
 const resources: Record<
   string,
-  { valid: () => Body; texts: Record<string, number>; dates?: string[]; ids?: string[]; integers?: string[]; numbers?: string[]; choices?: string[]; lists?: string[] }
+  {
+    valid: () => Body;
+    texts: Record<string, number>;
+    dates?: string[];
+    ids?: string[];
+    integers?: string[];
+    numbers?: string[];
+    choices?: string[];
+    lists?: string[];
+  }
 > = {
   species: {
     valid: () => ({ scientificName: `Malformata species${Math.random()}` }),
@@ -75,15 +84,45 @@ function malformed(): [string, string, Body][] {
     for (const value of values) cases.push([resource, field, { [field]: value }]);
   };
   for (const [resource, fields] of Object.entries(resources)) {
-    for (const [field, longest] of Object.entries(fields.texts)) add(resource, field, [7, true, {}, ['x'], 'x'.repeat(longest + 1), '', '  ', 'a\0b', 'half \ud800 a pair']);
+    for (const [field, longest] of Object.entries(fields.texts))
+      add(resource, field, [7, true, {}, ['x'], 'x'.repeat(longest + 1), '', '  ', 'a\0b', 'half \ud800 a pair']);
     for (const field of fields.dates ?? [])
-      add(resource, field, [20210412, '2021-02-30', '12.04.2021', '2021-13', 'spring', '2021-04-12T10:00', '1600', '9999', '2022/2021', 'Y170000', '../..', '2021\0', {}]);
-    for (const field of fields.ids ?? []) add(resource, field, ['17', 17, '', {}, `${ids.species}0`, "' or 1=1 --", '00000000-0000-7000-8000-000000000000']);
+      add(resource, field, [
+        20210412,
+        '2021-02-30',
+        '12.04.2021',
+        '2021-13',
+        'spring',
+        '2021-04-12T10:00',
+        '1600',
+        '9999',
+        '2022/2021',
+        'Y170000',
+        '../..',
+        '2021\0',
+        {},
+      ]);
+    for (const field of fields.ids ?? [])
+      add(resource, field, [
+        '17',
+        17,
+        '',
+        {},
+        `${ids.species}0`,
+        "' or 1=1 --",
+        '00000000-0000-7000-8000-000000000000',
+      ]);
     for (const field of fields.integers ?? []) add(resource, field, [-1, 10_001, 1.5, 'many', '1e3', 1e300, {}, true]);
     for (const field of fields.numbers ?? []) add(resource, field, [-1, 1e9, 'many', '0.5', {}, true]);
     for (const field of fields.choices ?? []) add(resource, field, ['nonsense', 7, '', {}, ['alive'], '__proto__']);
-    for (const field of fields.lists ?? []) add(resource, field, ['x', 7, {}, [7], [null], [[]], Array.from({ length: 1001 }, () => ({})), null]);
-    cases.push([resource, 'colour', { colour: 'red' }], [resource, 'id', { id: ids.species }], [resource, 'version', { version: 3 }], [resource, 'tier', { tier: 9 }]);
+    for (const field of fields.lists ?? [])
+      add(resource, field, ['x', 7, {}, [7], [null], [[]], Array.from({ length: 1001 }, () => ({})), null]);
+    cases.push(
+      [resource, 'colour', { colour: 'red' }],
+      [resource, 'id', { id: ids.species }],
+      [resource, 'version', { version: 3 }],
+      [resource, 'tier', { tier: 9 }],
+    );
   }
   return cases;
 }
@@ -95,7 +134,10 @@ describe('every field refuses what it cannot take, and names itself', () => {
       const what = `${resource} ${JSON.stringify(wrong).slice(0, 120)} → ${answer.status} ${answer.text.slice(0, 300)}`;
       expect(answer.status, what).toBe(422);
       const { errors } = answer.body as { errors: { pointer: string; detail: string }[] };
-      expect(errors.some((error) => error.pointer.startsWith(`/${field}`)), what).toBe(true);
+      expect(
+        errors.some((error) => error.pointer.startsWith(`/${field}`)),
+        what,
+      ).toBe(true);
       for (const error of errors) expect(error.detail, what).toMatch(/^[A-Z0-9'].*\.$/s);
     }
   });
@@ -108,7 +150,12 @@ describe('every field refuses what it cannot take, and names itself', () => {
         const answer = await api.http.patch(`/api/v1/${resource}/${id}`).set('If-Match', '*').send(wrong);
         const what = `${resource} ${JSON.stringify(wrong).slice(0, 120)} → ${answer.status} ${answer.text.slice(0, 300)}`;
         expect(answer.status, what).toBe(422);
-        expect((answer.body as { errors: { pointer: string }[] }).errors.some((error) => error.pointer.startsWith(`/${field}`)), what).toBe(true);
+        expect(
+          (answer.body as { errors: { pointer: string }[] }).errors.some((error) =>
+            error.pointer.startsWith(`/${field}`),
+          ),
+          what,
+        ).toBe(true);
       }
       expect((await api.http.get(`/api/v1/${resource}/${id}`)).body).toEqual(before.body);
     }
@@ -126,7 +173,9 @@ describe('what must be there cannot be left out or be nothing', () => {
     ['observations', 'observedOn'],
   ])('%s: %s', async (resource, field) => {
     for (const value of [undefined, null]) {
-      const answer = await api.http.post(`/api/v1/${resource}`).send({ ...resources[resource]?.valid(), [field]: value });
+      const answer = await api.http
+        .post(`/api/v1/${resource}`)
+        .send({ ...resources[resource]?.valid(), [field]: value });
       expect(answer.status).toBe(422);
       expect(answer.body).toMatchObject({ errors: [{ pointer: `/${field}` }] });
     }

@@ -18,7 +18,10 @@ afterAll(() => api.close());
 async function trioInTank(): Promise<{ pairing: PairingView; ids: string[] }> {
   const animals = await make.individuals({ sex: 'male' }, { sex: 'female' }, { sex: 'female' });
   const ids = animals.map((animal) => animal.id);
-  return { pairing: await make.pairing({ members: ids.map((individualId) => ({ individualId, joined: '2021' })) }), ids };
+  return {
+    pairing: await make.pairing({ members: ids.map((individualId) => ({ individualId, joined: '2021' })) }),
+    ids,
+  };
 }
 
 describe('a pairing', () => {
@@ -36,14 +39,29 @@ describe('a pairing', () => {
     const joiner = await make.individual({ sex: 'unsexed' });
     const path = `/api/v1/pairings/${pairing.id}/members`;
     await api.http.post(path).send({ individualId: joiner.id }).expect(428);
-    const joined = await api.http.post(path).set('If-Match', '"1"').send({ individualId: joiner.number, joined: '2022-01' }).expect(201);
+    const joined = await api.http
+      .post(path)
+      .set('If-Match', '"1"')
+      .send({ individualId: joiner.number, joined: '2022-01' })
+      .expect(201);
     expect(joined.body).toMatchObject({ version: 2, notation: '1.2.1' });
     const member = (joined.body as PairingView).members.find((candidate) => candidate.individual.sex === 'male');
     await api.http.patch(`${path}/${member?.id}`).set('If-Match', '"1"').send({ left: '2022-06' }).expect(412);
-    const left = await api.http.patch(`${path}/${member?.id}`).set('If-Match', '"2"').send({ left: '2022-06' }).expect(200);
+    const left = await api.http
+      .patch(`${path}/${member?.id}`)
+      .set('If-Match', '"2"')
+      .send({ left: '2022-06' })
+      .expect(200);
     expect(left.body).toMatchObject({ version: 3, notation: '0.2.1' });
-    const back = await api.http.patch(`${path}/${member?.id}`).set('If-Match', '*').send({ left: null, joined: null }).expect(200);
-    expect((back.body as PairingView).members.find((candidate) => candidate.id === member?.id)).toMatchObject({ joined: null, left: null });
+    const back = await api.http
+      .patch(`${path}/${member?.id}`)
+      .set('If-Match', '*')
+      .send({ left: null, joined: null })
+      .expect(200);
+    expect((back.body as PairingView).members.find((candidate) => candidate.id === member?.id)).toMatchObject({
+      joined: null,
+      left: null,
+    });
     const removed = await api.http.delete(`${path}/${member?.id}`).set('If-Match', '*').expect(200);
     expect((removed.body as PairingView).members).toHaveLength(3);
     await api.http.delete(`${path}/${member?.id}`).set('If-Match', '*').expect(404);
@@ -73,7 +91,9 @@ describe('one animal lives in one place at a time', () => {
     expect((await stay(animal.id, joined, left)).status).toBe(201);
     const answer = await stay(animal.id, secondJoined, secondLeft);
     expect(answer.status).toBe(409);
-    expect(answer.body).toMatchObject({ errors: [{ pointer: '/joined', detail: expect.stringMatching(/lives in another pairing/) as string }] });
+    expect(answer.body).toMatchObject({
+      errors: [{ pointer: '/joined', detail: expect.stringMatching(/lives in another pairing/) as string }],
+    });
   });
 
   it.each([
@@ -87,7 +107,11 @@ describe('one animal lives in one place at a time', () => {
 
   it('also where two requests put it in two places at once', async () => {
     const animal = await make.individual();
-    const answers = await Promise.all([stay(animal.id, '2023', null), stay(animal.id, '2023', null), stay(animal.id, '2023', null)]);
+    const answers = await Promise.all([
+      stay(animal.id, '2023', null),
+      stay(animal.id, '2023', null),
+      stay(animal.id, '2023', null),
+    ]);
     expect(answers.map((answer) => answer.status).sort()).toEqual([201, 409, 409]);
   });
 
@@ -118,7 +142,14 @@ it('pairings are listed by name, in pages, with filters', async () => {
   const page = first.body as { items: PairingView[]; next: string; total: number };
   expect(page.total).toBe(4);
   const second = await api.http.get(`/api/v1/pairings?q=LISTED&limit=3&after=${page.next}`).expect(200);
-  expect([...page.items, ...(second.body as { items: PairingView[] }).items].map((item) => item.name)).toEqual(['Listed a', 'listed B', 'listed C', 'listed D']);
+  expect([...page.items, ...(second.body as { items: PairingView[] }).items].map((item) => item.name)).toEqual([
+    'Listed a',
+    'listed B',
+    'listed C',
+    'listed D',
+  ]);
   expect(second.body).toMatchObject({ next: null });
-  expect((await api.http.get(`/api/v1/pairings?individualId=${animal.id}`)).body).toMatchObject({ items: [{ id: mine.id }] });
+  expect((await api.http.get(`/api/v1/pairings?individualId=${animal.id}`)).body).toMatchObject({
+    items: [{ id: mine.id }],
+  });
 });

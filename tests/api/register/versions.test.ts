@@ -24,7 +24,12 @@ const kinds: [string, () => Promise<Versioned>, Record<string, unknown>, Record<
   ['individuals', () => make.individual(), { notes: 'one' }, { notes: 'two' }],
   ['pairings', () => make.pairing(), { notes: 'one' }, { notes: 'two' }],
   ['clutches', () => make.clutch(), { notes: 'one' }, { notes: 'two' }],
-  ['observations', async () => make.observation({ individualId: (await make.individual()).id }), { text: 'one' }, { text: 'two' }],
+  [
+    'observations',
+    async () => make.observation({ individualId: (await make.individual()).id }),
+    { text: 'one' },
+    { text: 'two' },
+  ],
 ];
 
 describe.each(kinds)('a change of %s', (resource, create, one, two) => {
@@ -48,7 +53,9 @@ describe.each(kinds)('a change of %s', (resource, create, one, two) => {
 
   it('is refused without If-Match, and by tags that are not its own', async () => {
     const { id } = await create();
-    expect((await api.http.patch(`/api/v1/${resource}/${id}`).send(one).expect(428)).body).toMatchObject({ type: '/api/problems/precondition-required' });
+    expect((await api.http.patch(`/api/v1/${resource}/${id}`).send(one).expect(428)).body).toMatchObject({
+      type: '/api/problems/precondition-required',
+    });
     for (const tag of ['W/"1"', '"2"', '1', '""', 'nonsense'])
       await api.http.patch(`/api/v1/${resource}/${id}`).set('If-Match', tag).send(one).expect(412);
     await api.http.patch(`/api/v1/${resource}/${id}`).set('If-Match', '"7", "1"').send(one).expect(200);
@@ -85,14 +92,20 @@ describe.each(kinds)('a change of %s', (resource, create, one, two) => {
     await api.http.post(withdrawal).set('If-Match', '"2"').send({ reason: 'a mistake' }).expect(412);
     await api.http.post(withdrawal).set('If-Match', '"1"').send({}).expect(422);
     const withdrawn = await api.http.post(withdrawal).set('If-Match', '"1"').send({ reason: 'a mistake' }).expect(201);
-    expect(withdrawn.body).toMatchObject({ version: 2, withdrawn: { reason: 'a mistake', at: expect.stringMatching(/Z$/) as string } });
+    expect(withdrawn.body).toMatchObject({
+      version: 2,
+      withdrawn: { reason: 'a mistake', at: expect.stringMatching(/Z$/) as string },
+    });
     await api.http.post(withdrawal).set('If-Match', '*').send({ reason: 'again' }).expect(409);
     await api.http.patch(`/api/v1/${resource}/${id}`).set('If-Match', '*').send(one).expect(409);
     const list = await api.http.get(`/api/v1/${resource}?limit=200`).expect(200);
     expect((list.body as { items: Versioned[] }).items.map((item) => item.id)).not.toContain(id);
     await api.http.delete(withdrawal).expect(428);
     await api.http.delete(withdrawal).set('If-Match', '"1"').expect(412);
-    expect((await api.http.delete(withdrawal).set('If-Match', '"2"').expect(200)).body).toMatchObject({ version: 3, withdrawn: null });
+    expect((await api.http.delete(withdrawal).set('If-Match', '"2"').expect(200)).body).toMatchObject({
+      version: 3,
+      withdrawn: null,
+    });
     await api.http.delete(withdrawal).set('If-Match', '*').expect(409);
     await api.http.patch(`/api/v1/${resource}/${id}`).set('If-Match', '*').send(one).expect(200);
   });

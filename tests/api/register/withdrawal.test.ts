@@ -12,8 +12,10 @@ beforeAll(async () => {
 
 afterAll(() => api.close());
 
-const withdraw = (resource: string, id: string) => api.http.post(`/api/v1/${resource}/${id}/withdrawal`).set('If-Match', '*').send({ reason: 'a mistake' });
-const restore = (resource: string, id: string) => api.http.delete(`/api/v1/${resource}/${id}/withdrawal`).set('If-Match', '*');
+const withdraw = (resource: string, id: string) =>
+  api.http.post(`/api/v1/${resource}/${id}/withdrawal`).set('If-Match', '*').send({ reason: 'a mistake' });
+const restore = (resource: string, id: string) =>
+  api.http.delete(`/api/v1/${resource}/${id}/withdrawal`).set('If-Match', '*');
 
 describe('what standing records need cannot be withdrawn, and they are named', () => {
   it.each([
@@ -29,7 +31,11 @@ describe('what standing records need cannot be withdrawn, and they are named', (
       async () => {
         const line = await make.line();
         const animal = await make.individual({ speciesId: line.speciesId, lineId: line.id });
-        return ['lines', line.id, { kind: 'individual', id: animal.id, name: `${animal.number} ${animal.code}` }] as const;
+        return [
+          'lines',
+          line.id,
+          { kind: 'individual', id: animal.id, name: `${animal.number} ${animal.code}` },
+        ] as const;
       },
     ],
     [
@@ -76,7 +82,10 @@ describe('what standing records need cannot be withdrawn, and they are named', (
     const [resource, id, dependant] = await build();
     const answer = await withdraw(resource, id).expect(409);
     expect(answer.body).toMatchObject({ type: '/api/problems/conflict', dependants: [dependant] });
-    await withdraw(dependant.kind === 'line' ? 'lines' : dependant.kind === 'clutch' ? 'clutches' : 'individuals', dependant.id).expect(201);
+    await withdraw(
+      dependant.kind === 'line' ? 'lines' : dependant.kind === 'clutch' ? 'clutches' : 'individuals',
+      dependant.id,
+    ).expect(201);
     await withdraw(resource, id).expect(201);
   });
 });
@@ -89,8 +98,12 @@ describe('what needs a withdrawn record cannot be restored before it', () => {
     await withdraw('individuals', young.id).expect(201);
     await withdraw('clutches', clutch.id).expect(201);
     await withdraw('individuals', sire.id).expect(201);
-    expect((await restore('individuals', young.id).expect(409)).body).toMatchObject({ dependants: [{ kind: 'clutch', id: clutch.id }] });
-    expect((await restore('clutches', clutch.id).expect(409)).body).toMatchObject({ dependants: [{ kind: 'individual', id: sire.id }] });
+    expect((await restore('individuals', young.id).expect(409)).body).toMatchObject({
+      dependants: [{ kind: 'clutch', id: clutch.id }],
+    });
+    expect((await restore('clutches', clutch.id).expect(409)).body).toMatchObject({
+      dependants: [{ kind: 'individual', id: sire.id }],
+    });
     await restore('individuals', sire.id).expect(200);
     await restore('clutches', clutch.id).expect(200);
     await restore('individuals', young.id).expect(200);
@@ -105,7 +118,11 @@ describe('what needs a withdrawn record cannot be restored before it', () => {
     await withdraw('lines', line.id).expect(201);
     await withdraw('species', line.speciesId).expect(201);
     const answer = await restore('individuals', animal.id).expect(409);
-    expect((answer.body as { dependants: { kind: string }[] }).dependants.map((record) => record.kind).sort()).toEqual(['line', 'source', 'species']);
+    expect((answer.body as { dependants: { kind: string }[] }).dependants.map((record) => record.kind).sort()).toEqual([
+      'line',
+      'source',
+      'species',
+    ]);
     await restore('lines', line.id).expect(409);
     await restore('species', line.speciesId).expect(200);
     await restore('lines', line.id).expect(200);
@@ -117,7 +134,9 @@ describe('what needs a withdrawn record cannot be restored before it', () => {
     const animal = await make.individual({ code: 'Taken-1' });
     await withdraw('individuals', animal.id).expect(201);
     await make.individual({ code: 'taken-1' });
-    expect((await restore('individuals', animal.id).expect(409)).body).toMatchObject({ errors: [{ pointer: '/code' }] });
+    expect((await restore('individuals', animal.id).expect(409)).body).toMatchObject({
+      errors: [{ pointer: '/code' }],
+    });
   });
 });
 
