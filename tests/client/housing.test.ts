@@ -152,9 +152,9 @@ describe('noting a clutch', () => {
       nativeRange: [],
       ranges: [range],
     };
-    expect(
-      hatchingSentence('2026-11-23', { ...species, withdrawn: null } as Parameters<typeof hatchingSentence>[1]),
-    ).toBe('They hatch about 5 December 2026 to 9 December 2026.');
+    expect(hatchingSentence('2026-11-23', { ...species, withdrawn: null })).toBe(
+      'They hatch about 5 to 9 December 2026.',
+    );
     expect(hatchingSentence('2026-11', species as unknown as Parameters<typeof hatchingSentence>[1])).toBe('');
   });
 });

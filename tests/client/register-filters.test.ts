@@ -96,9 +96,7 @@ describe('the choices of a part', () => {
   it('lead to sentences that say them', () => {
     for (const name of ['status', 'sex', 'sort'] as const)
       for (const choice of choicesOf(name)) {
-        const words = sentenceOf({ ...anyAnimal, ...choice.change } as RegisterFilters).find(
-          (part) => part.name === name,
-        )?.words;
+        const words = sentenceOf({ ...anyAnimal, ...choice.change }).find((part) => part.name === name)?.words;
         expect(words).toBe(choice.words);
       }
   });

@@ -136,7 +136,7 @@ export interface Source extends Recorded {
 
 export interface PairingMember {
   id: string;
-  individual: Ref;
+  individual: Ref & { status: Status };
   joined: string | null;
   left: string | null;
 }
@@ -167,7 +167,8 @@ export interface CandidatePair {
 export type ClutchParents =
   { mode: 'lists'; sires: Candidate[]; dams: Candidate[] } | { mode: 'pairs'; pairs: CandidatePair[] };
 
-export interface Clutch extends Recorded {
+/** A clutch as lists show it. */
+export interface ClutchItem extends Recorded {
   code: string | null;
   keeper: string;
   keeperId: string;
@@ -182,6 +183,9 @@ export interface Clutch extends Recorded {
   notes: string | null;
   title: string;
   parents: ClutchParents;
+}
+
+export interface Clutch extends ClutchItem {
   young: IndividualItem[];
   warnings: Warning[];
 }

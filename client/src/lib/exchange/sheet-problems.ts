@@ -25,6 +25,13 @@ export function groupProblems(places: readonly ProblemPlace[]): ProblemGroup[] {
   return [...groups.values()].sort((a, b) => b.places.length - a.places.length);
 }
 
+/** Problems by row, in the order of the file, of at most so many rows. */
+export function byRow(places: readonly ProblemPlace[], most: number): Map<number, ProblemPlace[]> {
+  const rows = new Map<number, ProblemPlace[]>();
+  for (const place of places) if (place.row !== undefined) rows.set(place.row, [...(rows.get(place.row) ?? []), place]);
+  return new Map([...rows].sort(([a], [b]) => a - b).slice(0, most));
+}
+
 function kindOf(detail: string): string {
   return detail
     .replace(/“[^”]*”|"[^"]*"|‘[^’]*’/g, '“…”')

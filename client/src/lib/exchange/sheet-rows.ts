@@ -20,7 +20,7 @@ export async function readRows(sheet: Blob, wanted: ReadonlySet<number>): Promis
       relax_column_count: true,
       relax_quotes: true,
       skip_empty_lines: false,
-    }) as string[][];
+    });
     const rows = new Map<number, string[]>();
     for (const row of wanted) {
       const cells = records[row - 1];

@@ -1,6 +1,6 @@
 import { dateBounds, dateInWords } from '$shared/edtf.ts';
 import type { Species } from '../api/types.ts';
-import { dayInWords, today } from '../ui/dates.ts';
+import { daysInWords, today } from '../ui/dates.ts';
 import type { ClutchDraft } from './clutch-draft.svelte.ts';
 
 /** The clutch as a sentence that writes itself while one taps: "17 eggs of IH-61 by LK-01, in a cup in tank 14, today." */
@@ -44,9 +44,7 @@ export function hatchingSentence(laid: string, species: Species | null): string 
   if (usualLeast === null && usualMost === null) return '';
   const first = plusDays(bounds.earliest, usualLeast ?? usualMost ?? 0);
   const last = plusDays(bounds.earliest, usualMost ?? usualLeast ?? 0);
-  return first === last
-    ? `They hatch about ${dayInWords(first)}.`
-    : `They hatch about ${dayInWords(first)} to ${dayInWords(last)}.`;
+  return `They hatch about ${daysInWords(first, last)}.`;
 }
 
 /** "usual: 6 to 8", from the species profile. */

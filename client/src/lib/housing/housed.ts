@@ -15,5 +15,10 @@ export function housedOn(members: readonly PairingMember[], date: string): Ref[]
     const isEarlier = left?.latest != null && day.earliest !== null && left.latest < day.earliest;
     return !isLater && !isEarlier;
   });
-  return [...new Map(housed.map((member) => [member.individual.id, member.individual])).values()];
+  return eachOnce(housed.map((member) => member.individual));
+}
+
+/** The animals of a list in its order, each once. */
+export function eachOnce(animals: readonly Ref[]): Ref[] {
+  return [...new Map(animals.map((animal) => [animal.id, animal])).values()];
 }

@@ -1,4 +1,5 @@
 import type { ClutchParents, Ref } from '../api/types.ts';
+import { eachOnce } from './housed.ts';
 
 /** One candidate on a side: an animal, or null for "some other animal". The weight is text while it is typed. */
 export interface CandidateDraft {
@@ -33,9 +34,7 @@ export class ParentsDraft {
   pairs = $state<PairDraft[]>([]);
 
   /** Animals of the group that the pairs are made of, each once. */
-  group = $derived([
-    ...new Map(this.pairs.flatMap((pair) => [pair.a, pair.b]).map((animal) => [animal.id, animal])).values(),
-  ]);
+  group = $derived(eachOnce(this.pairs.flatMap((pair) => [pair.a, pair.b])));
 
   /** The animals housed together: males may be sires, females dams; with one unsexed among them, any two may be the pair. */
   preset(housed: readonly Ref[]): void {

@@ -1,3 +1,4 @@
+import { kept } from '../ui/kept.ts';
 import { keysOf, shortcutNames, shortcuts, type ShortcutName } from './shortcuts.ts';
 
 type Handlers = Partial<Record<ShortcutName, () => void>>;
@@ -11,16 +12,12 @@ class Keyboard {
   #listeners: Handlers[] = [];
 
   start(): void {
-    this.singleKeys = stored() !== 'off';
+    this.singleKeys = kept.get(storageKey) !== 'off';
   }
 
   setSingleKeys(on: boolean): void {
     this.singleKeys = on;
-    try {
-      localStorage.setItem(storageKey, on ? 'on' : 'off');
-    } catch {
-      // Closed storage: the choice holds for this visit.
-    }
+    kept.set(storageKey, on ? 'on' : 'off');
   }
 
   /** Listens until the returned function is called: `$effect(() => keyboard.listen({ nextRow }))`. */
@@ -54,14 +51,6 @@ class Keyboard {
 }
 
 export const keyboard = new Keyboard();
-
-function stored(): string | null {
-  try {
-    return localStorage.getItem(storageKey);
-  } catch {
-    return null;
-  }
-}
 
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&

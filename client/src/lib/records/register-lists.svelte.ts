@@ -1,12 +1,12 @@
 import { api } from '../api/client.ts';
-import type { Clutch, Line, Page, Source, Species } from '../api/types.ts';
+import type { ClutchItem, Line, Page, Source, Species } from '../api/types.ts';
 
 /** The species, lines, sources and clutches that a form offers, newest clutches first; up to 200 of each. */
 export class RegisterLists {
   species = $state.raw<Species[]>([]);
   lines = $state.raw<Line[]>([]);
   sources = $state.raw<Source[]>([]);
-  clutches = $state.raw<Clutch[]>([]);
+  clutches = $state.raw<ClutchItem[]>([]);
 
   /** Reads the lists. Throws `ProblemError`. */
   async read(): Promise<void> {
@@ -15,7 +15,7 @@ export class RegisterLists {
       api.get<Page<Species>>('/species', { query }),
       api.get<Page<Line>>('/lines', { query }),
       api.get<Page<Source>>('/sources', { query }),
-      api.get<Page<Clutch>>('/clutches', { query: { ...query, sort: 'laid', order: 'desc' } }),
+      api.get<Page<ClutchItem>>('/clutches', { query }),
     ]);
     this.species = species.items;
     this.lines = lines.items;

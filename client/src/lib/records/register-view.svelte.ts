@@ -1,6 +1,7 @@
 import { SvelteMap } from 'svelte/reactivity';
 import { api } from '../api/client.ts';
 import { ProblemError } from '../api/problem.ts';
+import { kept } from '../ui/kept.ts';
 import type { Figures, IndividualItem } from '../api/types.ts';
 
 export const densities = ['tight', 'close', 'airy'] as const;
@@ -37,12 +38,12 @@ export class RegisterView {
 
   constructor() {
     try {
-      const kept = JSON.parse(localStorage.getItem(storageKey) ?? '{}') as { density?: unknown; shown?: unknown };
-      this.density = densities.find((density) => density === kept.density) ?? 'close';
-      if (Array.isArray(kept.shown))
-        this.shown = columnNames.filter((name) => (kept.shown as unknown[]).includes(name));
+      const liked = JSON.parse(kept.get(storageKey) ?? '{}') as { density?: unknown; shown?: unknown };
+      this.density = densities.find((density) => density === liked.density) ?? 'close';
+      if (Array.isArray(liked.shown))
+        this.shown = columnNames.filter((name) => (liked.shown as unknown[]).includes(name));
     } catch {
-      // Closed or garbled storage: the usual view.
+      // Garbled: the usual view.
     }
   }
 
@@ -77,10 +78,6 @@ export class RegisterView {
   }
 
   #keep(): void {
-    try {
-      localStorage.setItem(storageKey, JSON.stringify({ density: this.density, shown: this.shown }));
-    } catch {
-      // Closed storage: the choice holds for this visit.
-    }
+    kept.set(storageKey, JSON.stringify({ density: this.density, shown: this.shown }));
   }
 }

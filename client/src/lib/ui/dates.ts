@@ -34,3 +34,11 @@ export function dayInWords(text: string): string {
   if (mark === '?') return `${said}, uncertain`;
   return mark === '%' ? `about ${said}, uncertain` : said;
 }
+
+/** Two calendar days in words, as short as they go: "6 to 11 December 2026". */
+export function daysInWords(first: string, last: string): string {
+  if (first === last) return dayInWords(last);
+  const from = dayInWords(first).split(' ');
+  const shared = first.slice(0, 7) === last.slice(0, 7) ? 2 : first.slice(0, 4) === last.slice(0, 4) ? 1 : 0;
+  return `${from.slice(0, from.length - shared).join(' ')} to ${dayInWords(last)}`;
+}

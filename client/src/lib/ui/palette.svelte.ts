@@ -2,6 +2,7 @@ import { goto } from '$app/navigation';
 import type { IndividualItem } from '../api/types.ts';
 import { shortcuts, type ShortcutName } from '../keys/shortcuts.ts';
 import { AnimalSearch } from '../records/animal-search.svelte.ts';
+import { kept } from './kept.ts';
 import { theme } from './theme.svelte.ts';
 
 /** One line of the palette: an animal to open or a thing to do. */
@@ -104,20 +105,18 @@ export const keysOfEntry = (entry: Entry): string | undefined =>
 
 function readRecent(): PaletteState['recent'] {
   try {
-    const kept: unknown = JSON.parse(localStorage.getItem(recentKey) ?? '[]');
-    return Array.isArray(kept)
-      ? (kept as PaletteState['recent']).filter((animal) => typeof animal?.id === 'string').slice(0, 5)
-      : [];
+    const read: unknown = JSON.parse(kept.get(recentKey) ?? '[]');
+    return Array.isArray(read) ? read.filter(isAnimal).slice(0, 5) : [];
   } catch {
+    // Garbled: nothing is recent.
     return [];
   }
 }
 
+const isAnimal = (read: unknown): read is PaletteState['recent'][number] =>
+  typeof read === 'object' && read !== null && 'id' in read && 'number' in read && 'sex' in read;
+
 function remember(animal: PaletteState['recent'][number], before: PaletteState['recent']): void {
-  const kept = [animal, ...before.filter((other) => other.id !== animal.id)].slice(0, 5);
-  try {
-    localStorage.setItem(recentKey, JSON.stringify(kept));
-  } catch {
-    // Closed storage: nothing is recent.
-  }
+  const recent = [animal, ...before.filter((other) => other.id !== animal.id)].slice(0, 5);
+  kept.set(recentKey, JSON.stringify(recent));
 }

@@ -1,3 +1,5 @@
+import { kept } from './kept.ts';
+
 type Theme = 'day' | 'night';
 
 const storageKey = 'linekeeper.theme';
@@ -16,11 +18,7 @@ class ThemeSwitch {
     this.now = this.now === 'night' ? 'day' : 'night';
     if (this.now === 'night') document.documentElement.dataset['theme'] = 'night';
     else delete document.documentElement.dataset['theme'];
-    try {
-      localStorage.setItem(storageKey, this.now);
-    } catch {
-      // Closed storage: the choice holds for this visit.
-    }
+    kept.set(storageKey, this.now);
   }
 }
 

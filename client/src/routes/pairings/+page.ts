@@ -7,7 +7,7 @@ export const load: PageLoad = async ({ url }): Promise<{ page: Page<Pairing>; pr
   const after = url.searchParams.get('after') ?? undefined;
   try {
     return {
-      page: await api.get<Page<Pairing>>('/pairings', { query: { limit: 50, total: true, after } }),
+      page: await api.get<Page<Pairing>>('/pairings', { query: { limit: 200, total: true, after } }),
       problem: '',
     };
   } catch (error) {

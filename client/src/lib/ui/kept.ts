@@ -1,0 +1,17 @@
+/** What this device keeps for its reader. Where the browser closes its storage, nothing is kept and nothing breaks. */
+export const kept = {
+  get(key: string): string | null {
+    try {
+      return localStorage.getItem(key);
+    } catch {
+      return null;
+    }
+  },
+  set(key: string, value: string): void {
+    try {
+      localStorage.setItem(key, value);
+    } catch {
+      // Closed storage: the choice holds for this visit.
+    }
+  },
+};
