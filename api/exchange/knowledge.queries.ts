@@ -83,6 +83,7 @@ const animalColumns = `i.id, i.number, i.code, i.sex, s.scientific_name as speci
 
 const animalTables = 'individual i join species s on s.id = i.species_id left join line l on l.id = i.line_id';
 
+/** Codes as one array, not as a table to join: it is probed or hashed, where a join without statistics compares all with all. */
 async function readByCode(
   manager: EntityManager,
   keeperId: string,
@@ -91,8 +92,8 @@ async function readByCode(
   if (codes.length === 0) return new Map();
   const rows = await manager.query<AnimalRow[]>(
     `select ${animalColumns} from ${animalTables}
-     where i.keeper_id = $1 and i.withdrawn_at is null and lower(i.code) in (select lower(code) from unnest($2::text[]) code)`,
-    [keeperId, codes],
+     where i.keeper_id = $1 and i.withdrawn_at is null and lower(i.code) = any($2::text[])`,
+    [keeperId, codes.map(sameKey)],
   );
   return new Map(rows.map((row) => [sameKey(row.code ?? ''), knownAnimal(row)]));
 }
@@ -144,8 +145,8 @@ async function readClutches(
          union all select a_id from clutch_pair where clutch_id = c.id union all select b_id from clutch_pair where clutch_id = c.id)
      ) as species
      from clutch c
-     where c.keeper_id = $1 and c.withdrawn_at is null and lower(c.code) in (select lower(code) from unnest($2::text[]) code)`,
-    [keeperId, codes],
+     where c.keeper_id = $1 and c.withdrawn_at is null and lower(c.code) = any($2::text[])`,
+    [keeperId, codes.map(sameKey)],
   );
   return new Map(
     rows.map(({ id, code, tier, laid_earliest, laid_latest, species }) => [
@@ -168,8 +169,8 @@ async function readSources(
   if (codes.length === 0) return new Map();
   const rows = await manager.query<{ id: string; code: string }[]>(
     `select id, code from source
-     where keeper_id = $1 and withdrawn_at is null and lower(code) in (select lower(code) from unnest($2::text[]) code)`,
-    [keeperId, codes],
+     where keeper_id = $1 and withdrawn_at is null and lower(code) = any($2::text[])`,
+    [keeperId, codes.map(sameKey)],
   );
   return new Map(rows.map(({ id, code }) => [sameKey(code), id]));
 }

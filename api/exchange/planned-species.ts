@@ -22,7 +22,7 @@ export const speciesNotRecorded = 'Species not recorded';
 
 /**
  * Finds the species and line of each animal. One without a species has that of its candidate parents where they share one,
- * else the only one that the sheet names, else `speciesNotRecorded`; somebody is told how many those are.
+ * else the only one of the whole sheet, else `speciesNotRecorded`; somebody is told how many those are.
  */
 export function planSpecies(
   facts: LineageFacts,
@@ -67,8 +67,8 @@ function fillIn(
   speciesOf: Int32Array,
   report: SheetReport,
 ): void {
-  const only = names.list.length === 1 ? (names.list[0] ?? '') : speciesNotRecorded;
   inherit(facts, order, names, speciesOf);
+  const only = names.list.length === 1 ? (names.list[0] ?? '') : speciesNotRecorded;
   const left = speciesOf.reduce((count, species) => count + (species < 0 ? 1 : 0), 0);
   if (left === 0) return;
   const first = speciesOf.indexOf(-1);
@@ -77,7 +77,7 @@ function fillIn(
     'species',
     only === speciesNotRecorded
       ? `${left} animals have no species, this one first. They are recorded as "${speciesNotRecorded}" until you say what they are.`
-      : `${left} animals have no species, this one first. They are taken as ${only}, the only species in the file.`,
+      : `${left} animals have no species, this one first. They are taken as ${only}, the only species of all others.`,
   );
   const number = names.number(only);
   for (const [animal, species] of speciesOf.entries()) if (species < 0) speciesOf[animal] = number;
