@@ -3,15 +3,15 @@ import { parentsOf, type RegisterGraph } from './register-graph.ts';
 
 /** Most nodes and most edges of one chart: what a page can draw and a reader can follow. */
 export const CHART_NODES_MOST = 5000;
-export const CHART_EDGES_MOST = 20_000;
+const CHART_EDGES_MOST = 20_000;
 
 /** A node of the lineage by its kind and its dense number. */
-export interface ChartNode {
+interface ChartNode {
   readonly kind: 'individual' | 'clutch' | 'source';
   readonly number: number;
 }
 
-export interface ChartEdge {
+interface ChartEdge {
   readonly kind: 'parent' | 'young' | 'founder';
   /** Of a parent only. */
   readonly role?: 'sire' | 'dam' | 'either';

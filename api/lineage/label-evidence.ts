@@ -18,14 +18,14 @@ export type Origin =
   | { readonly kind: 'unknown-parent'; readonly clutch: number; readonly share: number };
 
 /** A record by its kind and dense number, with the share that comes through it. */
-export interface DenseRecord {
+interface DenseRecord {
   readonly kind: 'individual' | 'clutch' | 'source';
   readonly number: number;
   readonly share: number;
 }
 
 /** A label that founders carry, with their share. */
-export interface LabelShare {
+interface LabelShare {
   readonly label: string;
   readonly share: number;
   readonly sources: readonly DenseRecord[];

@@ -54,18 +54,25 @@ export class LineageSnapshot {
     return pairs;
   }
 
-  /**
-   * Whether nothing at all is known that an inbreeding coefficient could rest on: no source, and no candidate pair of which
-   * both parents are known.
-   */
+  /** Whether nothing is recorded above an individual that a coefficient could rest on: no source and no known parent. */
   isNothingKnown(individual: number): boolean {
     if ((this.graph.pedigree.sourceOf[individual] ?? -1) >= 0) return false;
-    return !this.pairsOf(individual).some(({ a, b }) => a >= 0 && b >= 0);
+    return !this.pairsOf(individual).some(({ a, b }) => a >= 0 || b >= 0);
   }
 
-  /** Inbreeding coefficient of an individual with its range, and whether it rests on anything. */
-  inbreedingFigureOf(individual: number): InbreedingRange & { nothingKnown: boolean } {
-    return { ...this.inbreedingOf(individual), nothingKnown: this.isNothingKnown(individual) };
+  /** Probability that both parents are recorded animals, 0 to 1: the rest of the coefficient counts as 0 for want of knowledge. */
+  bothParentsKnown(individual: number): number {
+    const known = this.pairsOf(individual).filter(({ a, b }) => a >= 0 && b >= 0);
+    return known.reduce((sum, { probability }) => sum + probability, 0);
+  }
+
+  /** Inbreeding coefficient of an individual with its range, and what it rests on. */
+  inbreedingFigureOf(individual: number): InbreedingRange & { nothingKnown: boolean; bothParentsKnown: number } {
+    return {
+      ...this.inbreedingOf(individual),
+      nothingKnown: this.isNothingKnown(individual),
+      bothParentsKnown: this.bothParentsKnown(individual),
+    };
   }
 
   /** All ancestors of an individual, for shares and flags. */

@@ -86,9 +86,16 @@ export class InbreedingRangeView {
 export class InbreedingFigureView extends InbreedingRangeView {
   @Shown({
     description:
-      'True where F rests on nothing: no source, and no candidate pair of which both parents are known. Show "nothing known" then, never 0.',
+      'True where F rests on nothing: neither a source nor any known parent is recorded. Show "nothing known" then, never 0.',
   })
   nothingKnown: boolean;
+
+  @Shown({
+    description:
+      'Probability that both parents are recorded animals, 0 to 1. The rest counts as F = 0 for want of knowledge; 0 for an animal without a clutch.',
+    ...share,
+  })
+  bothParentsKnown: number;
 }
 
 /** An inbreeding coefficient with the pairs it comes from. */

@@ -21,12 +21,12 @@ export type ClutchParents =
   | { readonly mode: 'lists'; readonly sires: readonly Candidate[]; readonly dams: readonly Candidate[] }
   | { readonly mode: 'pairs'; readonly pairs: readonly Couple[] };
 
-export interface Candidate {
+interface Candidate {
   readonly individual: number;
   readonly probability: number;
 }
 
-export interface Couple {
+interface Couple {
   readonly a: number;
   readonly b: number;
   readonly probability: number;

@@ -38,12 +38,12 @@ const labelBeyondEvidence: Rule = ({ label, tracedShare, untraced }) => {
 };
 
 /** Founders that came in under different labels. */
-const mixedLabels: Rule = ({ founderLabels }) => {
+const mixedLabels: Rule = ({ label, founderLabels }) => {
   if (founderLabels.length < 2) return null;
   const parts = founderLabels.map(({ label, share }) => `“${label}” ${percent(share)}`);
   return {
     code: 'mixed-labels',
-    severity: 'breaks',
+    severity: severityUnder(label),
     detail: `Its founders came in under ${founderLabels.length} different labels: ${parts.slice(0, 6).join(', ')}${parts.length > 6 ? ', …' : ''}.`,
     records: named(founderLabels.flatMap(({ sources }) => sources)),
     clearedBy: 'Papers that show these labels to mean the same; or else keep its young under no single label.',
@@ -61,7 +61,7 @@ const outsideLine: Rule = ({ label, outsiders, crossedLines }) => {
       : `${percent(share)} of it came in through ${counted(outsiders.length, 'ancestor')} of another line than ${label?.name ?? 'its own'}: ${lines.slice(0, 6).join(', ')}.`;
   return {
     code: 'outside-line',
-    severity: 'breaks',
+    severity: severityUnder(label),
     detail,
     records: named(outsiders),
     clearedBy:
@@ -101,6 +101,11 @@ const parentsUncertain: Rule = ({ uncertainClutches, isProposalUncertain }) => {
         : 'House a single pair, or note who is seen with the eggs.',
   };
 };
+
+/** What breaks a label that claims one origin is only worth knowing under one that says it is a cross. */
+function severityUnder(label: LabelFindings['label']): FlagSeverity {
+  return label?.kind === 'cross' ? 'worth-knowing' : 'breaks';
+}
 
 const rules: readonly Rule[] = [mixedLabels, outsideLine, labelBeyondEvidence, originGap, parentsUncertain];
 

@@ -15,7 +15,7 @@ export type SketchClutch =
       readonly laid?: string;
     };
 
-export interface SketchIndividual {
+interface SketchIndividual {
   /** Places in the sketch; left out: none. */
   readonly clutch?: number;
   readonly source?: number;

@@ -84,6 +84,7 @@ describe('the lineage of an animal', () => {
       least: 1 / 8,
       greatest: 1 / 8,
       nothingKnown: false,
+      bothParentsKnown: 0,
       pairs: [],
     });
     expect(lineage).toMatchObject({
@@ -176,8 +177,8 @@ describe('the lineage of an animal', () => {
 
   it('never shows an inbreeding of 0 that rests on nothing without saying so', async () => {
     expect((await lineageOf('C')).inbreeding).toMatchObject({ expected: 0, nothingKnown: true });
-    expect((await lineageOf('P')).inbreeding).toMatchObject({ expected: 0, nothingKnown: true });
-    expect((await lineageOf('Q')).inbreeding).toMatchObject({ expected: 0, nothingKnown: false });
+    expect((await lineageOf('P')).inbreeding).toMatchObject({ expected: 0, nothingKnown: false, bothParentsKnown: 0 });
+    expect((await lineageOf('Q')).inbreeding).toMatchObject({ expected: 0, nothingKnown: false, bothParentsKnown: 1 });
   });
 
   it('takes labels for the same that differ by case and spaces only', async () => {
@@ -261,4 +262,9 @@ describe('the lineage of an animal', () => {
       expect(answer.body).toMatchObject({ type: '/api/problems/not-found', status: 404 });
     },
   );
+
+  it.each(['lineage', 'pedigree'])('answers 400 to an address that cannot be read: %s', async (view) => {
+    const answer = await api.http.get(`/api/v1/individuals/%E0%A4%A/${view}`).expect(400);
+    expect(answer.body).toMatchObject({ type: '/api/problems/malformed', status: 400 });
+  });
 });

@@ -226,10 +226,10 @@ describe('figures of a list of animals', () => {
     expect(items.map(({ id }) => id)).toEqual(all);
     for (const item of items) {
       const lineage = (await api.http.get(`/api/v1/individuals/${item.id}/lineage`).expect(200)).body as LineageView;
-      const { expected, least, greatest, nothingKnown } = lineage.inbreeding;
+      const { expected, least, greatest, nothingKnown, bothParentsKnown } = lineage.inbreeding;
       expect(item).toEqual({
         id: item.id,
-        inbreeding: { expected, least, greatest, nothingKnown },
+        inbreeding: { expected, least, greatest, nothingKnown, bothParentsKnown },
         depth: lineage.depth,
         standings: lineage.label.shares,
         tracedShare: lineage.label.tracedShare,

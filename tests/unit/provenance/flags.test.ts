@@ -75,6 +75,19 @@ describe('the audit of a label', () => {
     expect(flag.clearedBy).toContain('EA-07 (1007-1)');
   });
 
+  it('finds other lines and labels no more than worth knowing in a line that says it is a cross', () => {
+    const flags = auditLabel({
+      ...clean,
+      label: { name: 'Honda × Verde', kind: 'cross' },
+      founderLabels: [...clean.founderLabels, { label: 'Río Verde', share: 0.5, sources: [] }],
+      outsiders: [{ ...record('individual', 'EA-07', 0.5), line: 'Río Verde' }],
+    });
+    expect(flags.map(({ code, severity }) => [code, severity])).toEqual([
+      ['mixed-labels', 'worth-knowing'],
+      ['outside-line', 'worth-knowing'],
+    ]);
+  });
+
   it('says of proposed parents of two lines that their young belong to neither', () => {
     const outsiders = [{ ...record('individual', 'EA-07', 0.5), line: 'Río Verde' }];
     const flag = flagOf({ label: null, crossedLines: ['Quebrada Honda', 'Río Verde'], outsiders }, 'outside-line');
