@@ -211,6 +211,7 @@ const individuals = `
   create index individual_source_index on individual (source_id);
   create index individual_line_index on individual (line_id, number);
   create index individual_species_index on individual (species_id, number);
+  create index individual_keeper_index on individual (keeper_id, number);
   create index individual_hatched_index on individual (hatched_earliest, hatched_latest, id);`;
 
 /** Either two lists of candidates or joint pairs; an animal null is a frog nobody knows. */

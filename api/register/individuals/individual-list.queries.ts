@@ -25,7 +25,9 @@ const groups: Record<GroupSort, { readonly table: string; readonly name: string;
   species: { table: 'species', name: 'scientific_name', column: 'i.species_id' },
   keeper: { table: 'keeper', name: 'name', column: 'i.keeper_id' },
 };
-const groupColumns: readonly SortColumn[] = [{ sql: 'g.key', type: 'text' }, { sql: 'g.id', type: 'uuid' }, number];
+const groupKey: SortColumn = { sql: 'g.key', type: 'text' };
+const groupId: SortColumn = { sql: 'g.id', type: 'uuid' };
+const groupColumns: readonly SortColumn[] = [groupKey, groupId, number];
 
 /** A page of animals. Keyset paging: every page costs the same, however deep, at a million animals too. */
 export async function listIndividuals(
@@ -38,7 +40,7 @@ export async function listIndividuals(
   const after = query.after === undefined ? null : decodeCursor(cursorName, columns.length, query.after);
   const filters = await individualConditions(manager, query);
   const places = isGroupSort(sort)
-    ? await findInGroups(manager, sort, order === 'desc', filters, after, limit + 1)
+    ? await findInGroups(manager, query, sort, filters, after, limit + 1)
     : await findPlaces(manager, ownOrder(columns, sort, order), filters, after, limit + 1);
   const items = await readIndividualItems(
     manager,
@@ -70,17 +72,23 @@ function ownOrder(
   };
 }
 
-/** The animals of the groups in order, then those that belong to none, by number. */
+/**
+ * The animals of the groups in order, then those that belong to none, by number. A search that few animals meet is answered
+ * by them alone, sorted; anything else by a walk through the groups.
+ */
 async function findInGroups(
   manager: EntityManager,
+  query: IndividualQuery,
   sort: GroupSort,
-  isDescending: boolean,
   filters: Conditions,
   after: CursorValue[] | null,
   wanted: number,
 ): Promise<Place[]> {
+  const isDescending = query.order === 'desc';
   const isAmongLast = after !== null && after[0] === null;
-  const first = isAmongLast ? [] : await walkGroups(manager, sort, isDescending, filters.copy(), after, wanted);
+  const isNarrow = query.q !== undefined || query.code !== undefined || query.number !== undefined;
+  const find = isNarrow ? sortGroups : walkGroups;
+  const first = isAmongLast ? [] : await find(manager, sort, isDescending, filters.copy(), after, wanted);
   if (first.length === wanted || sort !== 'line') return first;
   const without = filters.copy();
   without.add('i.line_id is null');
@@ -89,9 +97,30 @@ async function findInGroups(
   return [...first, ...rest.map((place) => ({ id: place.id, keys: [null, null, ...place.keys] }))];
 }
 
+/** All animals that meet a search, sorted by their group's name (individual_code_trigram and the indexes of the filters). */
+async function sortGroups(
+  manager: EntityManager,
+  sort: GroupSort,
+  isDescending: boolean,
+  filters: Conditions,
+  after: CursorValue[] | null,
+  wanted: number,
+): Promise<Place[]> {
+  const { table, name, column } = groups[sort];
+  const columns = [{ ...groupKey, sql: `lower(g.${name})` }, groupId, number];
+  const from = `individual i join ${table} g on g.id = ${column}`;
+  return findPlaces(
+    manager,
+    { from, id: 'i.id', columns, isFirstNullable: false, isDescending },
+    filters,
+    after,
+    wanted,
+  );
+}
+
 /**
  * Each group gives at most a page of its animals, in the order of an index on (group, number), and the walk ends with the page
- * (individual_line_index, individual_species_index; keepers have no such index, they are few).
+ * (individual_line_index, individual_species_index, individual_keeper_index).
  */
 async function walkGroups(
   manager: EntityManager,
@@ -106,11 +135,11 @@ async function walkGroups(
   const groupConditions = new Conditions(conditions.parameters);
   conditions.add(`${column} = g.id`);
   if (after) {
-    const [key, groupId, serial] = after.map((value) => groupConditions.bind(value));
-    groupConditions.add(`(lower(t.${name}), t.id) ${isDescending ? '<=' : '>='} (${key}::text, ${groupId}::uuid)`);
+    const [key, group, serial] = after.map((value) => groupConditions.bind(value));
+    groupConditions.add(`(lower(t.${name}), t.id) ${isDescending ? '<=' : '>='} (${key}::text, ${group}::uuid)`);
     const beginning = isDescending ? '9223372036854775807' : '0';
     conditions.add(
-      `i.number ${isDescending ? '<' : '>'} case when g.id = ${groupId}::uuid then ${serial}::bigint else ${beginning} end`,
+      `i.number ${isDescending ? '<' : '>'} case when g.id = ${group}::uuid then ${serial}::bigint else ${beginning} end`,
     );
   }
   // "offset 0" keeps the groups in their order and the animals of each behind them

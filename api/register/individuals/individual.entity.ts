@@ -41,6 +41,7 @@ import { Species } from '../species/species.entity.ts';
 @Index('individual_source_index', ['sourceId'])
 @Index('individual_line_index', ['lineId', 'number'])
 @Index('individual_species_index', ['speciesId', 'number'])
+@Index('individual_keeper_index', ['keeperId', 'number'])
 @Index('individual_hatched_index', ['hatchedEarliest', 'hatchedLatest', 'id'])
 export class Individual extends WithdrawableRecord {
   /** Serial of the registry number, as text since it is 64 bits wide. */
