@@ -1,4 +1,4 @@
-import parse from 'edtf';
+import parse, { Date as ExtendedDay, Season } from 'edtf';
 
 /**
  * Dates as history left them: EDTF strings of ISO 8601-2:2019 level 1 (`1994`, `1994~`, `199X`, `1993/1996`, `2021-04-12`).
@@ -80,12 +80,13 @@ function pointBounds(text: string): DateBounds | null {
   if (day) return isCalendarDay(text) ? { earliest: text, latest: text } : null;
   try {
     const date = parse(text, { level: 1 });
-    if (date.type !== 'Date' && date.type !== 'Season') return null;
+    // By class, not by `type`: that is the class's name, which a minified client has shortened.
+    const isSeason = date instanceof Season;
+    if (!isSeason && !(date instanceof ExtendedDay)) return null;
     const year = text.slice(0, 4);
-    const bounds =
-      date.type === 'Season'
-        ? { earliest: `${year}-01-01`, latest: `${year}-12-31` }
-        : { earliest: toDay(date.min), latest: toDay(date.max) };
+    const bounds = isSeason
+      ? { earliest: `${year}-01-01`, latest: `${year}-12-31` }
+      : { earliest: toDay(date.min), latest: toDay(date.max) };
     return isYearTaken(bounds.earliest) && isYearTaken(bounds.latest) ? bounds : null;
   } catch {
     return null;
