@@ -60,7 +60,13 @@ function writeStyles(from: Element, to: Element): void {
     const style = getComputedStyle(original);
     copy.setAttribute('style', drawn.map((name) => `${name}:${style.getPropertyValue(name)}`).join(';'));
     for (const name of [...copy.getAttributeNames()])
-      if (name === 'class' || name === 'tabindex' || name.startsWith('data-')) copy.removeAttribute(name);
+      if (
+        name === 'class' ||
+        name === 'tabindex' ||
+        name.startsWith('data-') ||
+        copy.getAttribute(name)?.includes('var(')
+      )
+        copy.removeAttribute(name);
   });
 }
 

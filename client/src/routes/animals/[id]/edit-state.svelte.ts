@@ -63,6 +63,8 @@ export class EditState {
         return false;
       }
     });
+    // Nobody is asked where the two changed different fields.
+    if (this.#theirs && this.clashes.length === 0) return this.settle();
     return done ?? false;
   }
 
@@ -81,7 +83,6 @@ export class EditState {
         theirs: this.#inWords(field, theirs[field]),
         keepMine: true,
       }));
-    if (this.clashes.length === 0) void this.settle();
   }
 
   /** Takes the answers to the clashes: the form now starts from their record, with my kept values on top. */
