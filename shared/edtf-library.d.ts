@@ -5,7 +5,11 @@ declare module 'edtf' {
     readonly min: number;
     readonly max: number;
   }
-  export const Date: abstract new () => ExtendedDate;
-  export const Season: abstract new () => ExtendedDate;
+  /** Asked only whether a date is one of them. */
+  interface DateClass {
+    [Symbol.hasInstance](value: unknown): boolean;
+  }
+  export const Date: DateClass;
+  export const Season: DateClass;
   export default function parse(text: string, options?: { level?: 0 | 1 | 2 }): ExtendedDate;
 }
