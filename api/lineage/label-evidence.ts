@@ -2,9 +2,9 @@ import type { LabelKind, Standing } from '../../shared/vocabulary.ts';
 import type { LabelFindings, SharedRecord } from '../provenance/label-findings.ts';
 import {
   foldedLabel,
-  isTraceable,
   sharesByStanding,
   standingOfSource,
+  tracesLabel,
   type StandingShare,
 } from '../provenance/standing.ts';
 import type { GenomeFlow, Pair } from './genome-flow.ts';
@@ -51,8 +51,7 @@ export interface LabelEvidence {
 
 /** What the lineage of a recorded animal says about its label. */
 export function labelEvidenceOf(snapshot: LineageSnapshot, individual: number): LabelEvidence {
-  const flow = snapshot.flowTo(individual);
-  return gatherEvidence(snapshot, flow, snapshot.graph.lineOf[individual] ?? -1, [], false);
+  return gatherEvidence(snapshot, snapshot.flowTo(individual), snapshot.graph.lineOf[individual] ?? -1);
 }
 
 /**
@@ -64,42 +63,24 @@ export function labelEvidenceOfYoung(snapshot: LineageSnapshot, pairs: readonly 
   const parents = new Map<number, number>();
   for (const { a, b, probability } of pairs)
     for (const parent of [a, b]) parents.set(parent, (parents.get(parent) ?? 0) + probability / 2);
-  const lineNumbers = new Set([...parents.keys()].map((parent) => lineOf[parent] ?? -1));
-  const only = lineNumbers.size === 1 ? ([...lineNumbers][0] ?? -1) : -1;
-  const crossed = [...lineNumbers].filter((line) => line >= 0).sort((one, other) => one - other);
-  const evidence = gatherEvidence(snapshot, snapshot.flowToYoung(pairs), only, pairs, pairs.length > 1);
+  const lineNumbers = [...new Set([...parents.keys()].map((parent) => lineOf[parent] ?? -1))];
+  const only = lineNumbers.length === 1 ? (lineNumbers[0] ?? -1) : -1;
+  const evidence = {
+    ...gatherEvidence(snapshot, snapshot.flowToYoung(pairs), only),
+    isProposalUncertain: pairs.length > 1,
+  };
+  const crossed = lineNumbers.filter((line) => line >= 0).sort((one, other) => one - other);
   if (crossed.length < 2) return evidence;
   const outsiders = [...parents].map(([number, share]): DenseRecord => ({ kind: 'individual', number, share }));
-  return {
-    ...evidence,
-    outsiders: largestFirst(outsiders),
-    crossedLines: crossed.map((line) => lines[line]?.name ?? ''),
-  };
+  const crossedLines = crossed.map((line) => lines[line]?.name ?? '');
+  return { ...evidence, outsiders: largestFirst(outsiders), crossedLines };
 }
 
-function gatherEvidence(
-  snapshot: LineageSnapshot,
-  flow: GenomeFlow,
-  line: number,
-  proposed: readonly Pair[],
-  isProposalUncertain: boolean,
-): LabelEvidence {
-  const { graph } = snapshot;
-  const label =
-    line < 0 ? null : { name: graph.lines[line]?.name ?? '', kind: graph.lines[line]?.labelKind ?? 'unlabelled' };
-  const own = foldedLabel(label?.name ?? null);
+function gatherEvidence(snapshot: LineageSnapshot, flow: GenomeFlow, line: number): LabelEvidence {
+  const { lines } = snapshot.graph;
+  const label = line < 0 ? null : { name: lines[line]?.name ?? '', kind: lines[line]?.labelKind ?? 'unlabelled' };
+  const own = label?.name ?? null;
   const origins = originsOf(snapshot, flow);
-  const isTraced = (source: number): boolean => {
-    const node = graph.sources[source];
-    return (
-      node !== undefined &&
-      own !== null &&
-      isTraceable(standingOfSource(node)) &&
-      foldedLabel(node.labelAsReceived) === own
-    );
-  };
-  const isTracedOrigin = (origin: Origin): boolean => origin.kind === 'source' && isTraced(origin.source);
-  const isNoneTraced = !origins.some(isTracedOrigin);
   const founderLabels = labelsOf(snapshot, origins);
   return {
     label,
@@ -107,19 +88,33 @@ function gatherEvidence(
     standings: sharesByStanding(
       origins.map((origin) => ({ standing: standingOf(snapshot, origin), share: origin.share })),
     ),
-    tracedShare: {
-      expected: origins.filter(isTracedOrigin).reduce((sum, { share }) => sum + share, 0),
-      least: isNoneTraced ? 0 : flow.leastShare((founder) => isTraced(graph.pedigree.sourceOf[founder] ?? -1)),
-    },
+    ...tracedPart(snapshot, flow, origins, own),
     founderLabels,
-    otherLabels: founderLabels.filter(({ label: other }) => foldedLabel(other) !== own),
-    untraced: origins.filter((origin) => !isTracedOrigin(origin)).map(recordOf),
+    otherLabels: founderLabels.filter(({ label: other }) => foldedLabel(other) !== foldedLabel(own)),
     gaps: origins.filter(({ kind }) => kind !== 'source').map(recordOf),
     outsiders: outsidersOf(snapshot, flow, line),
     crossedLines: [],
     uncertainClutches: flow.uncertainClutches(),
-    isProposalUncertain: proposed.length > 0 && isProposalUncertain,
+    isProposalUncertain: false,
   };
+}
+
+/** How much of the genome comes from founders whose papers name the label, and where the rest comes from. */
+function tracedPart(
+  { graph }: LineageSnapshot,
+  flow: GenomeFlow,
+  origins: readonly Origin[],
+  label: string | null,
+): Pick<LabelEvidence, 'tracedShare' | 'untraced'> {
+  const isTraced = (source: number): boolean => {
+    const node = graph.sources[source];
+    return node !== undefined && tracesLabel(node, label);
+  };
+  const traced = new Set(origins.filter((origin) => origin.kind === 'source' && isTraced(origin.source)));
+  const expected = [...traced].reduce((sum, { share }) => sum + share, 0);
+  const least = traced.size === 0 ? 0 : flow.leastShare((founder) => isTraced(graph.pedigree.sourceOf[founder] ?? -1));
+  const untraced = origins.filter((origin) => !traced.has(origin)).map(recordOf);
+  return { tracedShare: { expected, least }, untraced };
 }
 
 function originsOf({ graph }: LineageSnapshot, flow: GenomeFlow): Origin[] {

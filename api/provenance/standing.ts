@@ -18,6 +18,15 @@ export function isTraceable(standing: Standing): boolean {
   return standings.indexOf(standing) <= standings.indexOf('corroborated');
 }
 
+/**
+ * Whether founders of a source trace a label: their own label is the same, and it stands well enough. Nothing traces a label
+ * that is not there.
+ */
+export function tracesLabel(source: { readonly labelAsReceived: string | null }, label: string | null): boolean {
+  const folded = foldedLabel(label);
+  return folded !== null && isTraceable(standingOfSource(source)) && foldedLabel(source.labelAsReceived) === folded;
+}
+
 /** The weakest standing that carries any share; `unknown` where none does. */
 export function weakestStanding(shares: readonly StandingShare[]): Standing {
   const weakest = Math.max(

@@ -4,6 +4,7 @@ import {
   isTraceable,
   sharesByStanding,
   standingOfSource,
+  tracesLabel,
   weakestStanding,
 } from '../../../api/provenance/standing.ts';
 
@@ -20,6 +21,11 @@ describe('the standing of a label', () => {
   it('traces a label only when corroborated or better', () => {
     expect((['documented', 'corroborated'] as const).every(isTraceable)).toBe(true);
     expect((['stated', 'by-looks', 'disputed', 'unknown'] as const).some(isTraceable)).toBe(false);
+  });
+
+  it('traces no label by somebody’s word, and nothing to an animal without a label', () => {
+    expect(tracesLabel({ labelAsReceived: 'Quebrada Honda' }, 'Quebrada Honda')).toBe(false);
+    expect(tracesLabel({ labelAsReceived: null }, null)).toBe(false);
   });
 
   it('is as weak as the weakest part that carries a share', () => {
