@@ -159,7 +159,8 @@ export function ListField(
 ): PropertyDecorator {
   return field(
     options,
-    { type: type, isArray: true, maxItems: options.max, ...(options.min ? { minItems: options.min } : {}) },
+    // Nest takes a function for a lazy type only by its name, "type"; one that was passed in has another
+    { type: () => type(), isArray: true, maxItems: options.max, ...(options.min ? { minItems: options.min } : {}) },
     [
       IsArray({ message: 'must be a list' }),
       ArrayMaxSize(options.max, { message: `must have at most ${options.max} entries` }),
