@@ -36,8 +36,12 @@ export function warnOfImplausible(facts: Facts, knowledge: RegisterKnowledge, re
   for (let animal = 0; animal < facts.table.length; animal++) {
     const number = facts.clutchOf[animal] ?? -1;
     const { dates } = facts.cells;
+    const { speciesId, lineId, line, ranges } = profiles.ofAnimal(animal);
     const warnings = warningsForIndividual({
-      ...profiles.ofAnimal(animal),
+      speciesId,
+      lineId,
+      line,
+      ranges,
       sex: facts.cells.sex(animal),
       sexBasis: null,
       sexedOn: null,
