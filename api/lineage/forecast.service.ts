@@ -5,7 +5,7 @@ import { auditLabel } from '../provenance/flags.ts';
 import { foldedLabel } from '../provenance/standing.ts';
 import type { ForecastRequest, ProposedParent } from './forecast.dto.ts';
 import type { ForecastLabelView, ForecastView } from './forecast.view.ts';
-import type { Pair } from './genome-flow.ts';
+import type { Pair } from './kernel/genome-flow.ts';
 import { forecastYoung } from './kernel/forecast.ts';
 import { labelEvidenceOfYoung, toFindings, type LabelEvidence } from './label-evidence.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';

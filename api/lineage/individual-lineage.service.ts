@@ -4,10 +4,11 @@ import { NotFoundProblem } from '../platform/problem.ts';
 import { auditLabel } from '../provenance/flags.ts';
 import { standingOfSource, weakestStanding } from '../provenance/standing.ts';
 import { completenessIndex } from './kernel/completeness.ts';
-import { labelEvidenceOf, toFindings, type LabelEvidence, type Origin } from './label-evidence.ts';
+import { labelEvidenceOf, toFindings, type LabelEvidence } from './label-evidence.ts';
+import type { FounderShare } from './kernel/shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { InbreedingView, LabelView, LineageView, ShareView } from './lineage.view.ts';
-import type { Pair } from './genome-flow.ts';
+import type { Pair } from './kernel/genome-flow.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { Snapshots } from './snapshots.service.ts';
 
@@ -71,7 +72,7 @@ function wantedBy(evidence: LabelEvidence, pairs: readonly Pair[]): WantedNames 
   for (const { a, b } of pairs) for (const parent of [a, b]) if (parent >= 0) wanted.individuals.add(parent);
   for (const origin of evidence.origins)
     if (origin.kind === 'source') wanted.sources.add(origin.source);
-    else if (origin.kind === 'founder') wanted.individuals.add(origin.individual);
+    else if (origin.kind === 'individual') wanted.individuals.add(origin.individual);
     else wanted.clutches.add(origin.clutch);
   return wanted;
 }
@@ -106,7 +107,7 @@ function labelView(snapshot: LineageSnapshot, evidence: LabelEvidence, names: Re
   };
 }
 
-function shareView({ graph }: LineageSnapshot, origin: Origin, names: RecordNames): ShareView {
+function shareView({ graph }: LineageSnapshot, origin: FounderShare, names: RecordNames): ShareView {
   const { share } = origin;
   switch (origin.kind) {
     case 'source': {
@@ -114,11 +115,11 @@ function shareView({ graph }: LineageSnapshot, origin: Origin, names: RecordName
       const standing = standingOfSource({ labelAsReceived });
       return { source: { id, title: names.sourceTitle(origin.source), standing, label: labelAsReceived }, share };
     }
-    case 'founder': {
+    case 'individual': {
       const founder = names.ref(origin.individual);
       return founder ? { founder, share } : { share };
     }
-    case 'unknown-parent':
+    case 'unknown parent':
       return {
         unknownParentOf: { id: graph.clutchIds[origin.clutch] ?? '', title: names.clutchTitle(origin.clutch) },
         share,

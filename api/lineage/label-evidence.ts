@@ -7,15 +7,10 @@ import {
   tracesLabel,
   type StandingShare,
 } from '../provenance/standing.ts';
-import type { GenomeFlow, Pair } from './genome-flow.ts';
+import type { GenomeFlow, Pair } from './kernel/genome-flow.ts';
+import { originShares, type FounderShare } from './kernel/shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { RecordNames } from './record-names.ts';
-
-/** Where a share of an animal's expected genome begins, by dense numbers. */
-export type Origin =
-  | { readonly kind: 'source'; readonly source: number; readonly share: number }
-  | { readonly kind: 'founder'; readonly individual: number; readonly share: number }
-  | { readonly kind: 'unknown-parent'; readonly clutch: number; readonly share: number };
 
 /** A record by its kind and dense number, with the share that comes through it. */
 interface DenseRecord {
@@ -35,7 +30,7 @@ interface LabelShare {
 export interface LabelEvidence {
   readonly label: { readonly name: string; readonly kind: LabelKind } | null;
   /** The largest first; they sum to 1. */
-  readonly origins: readonly Origin[];
+  readonly origins: readonly FounderShare[];
   readonly standings: readonly StandingShare[];
   readonly tracedShare: { readonly expected: number; readonly least: number };
   readonly founderLabels: readonly LabelShare[];
@@ -80,7 +75,7 @@ function gatherEvidence(snapshot: LineageSnapshot, flow: GenomeFlow, line: numbe
   const { lines } = snapshot.graph;
   const label = line < 0 ? null : { name: lines[line]?.name ?? '', kind: lines[line]?.labelKind ?? 'unlabelled' };
   const own = label?.name ?? null;
-  const origins = originsOf(snapshot, flow);
+  const origins = originShares(snapshot.graph.pedigree, flow).sort((one, other) => other.share - one.share);
   const founderLabels = labelsOf(snapshot, origins);
   return {
     label,
@@ -103,7 +98,7 @@ function gatherEvidence(snapshot: LineageSnapshot, flow: GenomeFlow, line: numbe
 function tracedPart(
   { graph }: LineageSnapshot,
   flow: GenomeFlow,
-  origins: readonly Origin[],
+  origins: readonly FounderShare[],
   label: string | null,
 ): Pick<LabelEvidence, 'tracedShare' | 'untraced'> {
   const isTraced = (source: number): boolean => {
@@ -117,27 +112,13 @@ function tracedPart(
   return { tracedShare: { expected, least }, untraced };
 }
 
-function originsOf({ graph }: LineageSnapshot, flow: GenomeFlow): Origin[] {
-  const { individuals, unknownParents } = flow.shares();
-  const bySource = new Map<number, number>();
-  const origins: Origin[] = [];
-  for (const [individual, share] of individuals) {
-    const source = graph.pedigree.sourceOf[individual] ?? -1;
-    if (source < 0) origins.push({ kind: 'founder', individual, share });
-    else bySource.set(source, (bySource.get(source) ?? 0) + share);
-  }
-  for (const [source, share] of bySource) origins.push({ kind: 'source', source, share });
-  for (const [clutch, share] of unknownParents) origins.push({ kind: 'unknown-parent', clutch, share });
-  return origins.sort((one, other) => other.share - one.share);
-}
-
-function standingOf({ graph }: LineageSnapshot, origin: Origin): Standing {
+function standingOf({ graph }: LineageSnapshot, origin: FounderShare): Standing {
   const source = origin.kind === 'source' ? graph.sources[origin.source] : undefined;
   return source ? standingOfSource(source) : 'unknown';
 }
 
 /** The labels that sources came in under, those that differ only by case and spaces counted as one. */
-function labelsOf({ graph }: LineageSnapshot, origins: readonly Origin[]): LabelShare[] {
+function labelsOf({ graph }: LineageSnapshot, origins: readonly FounderShare[]): LabelShare[] {
   const labels = new Map<string, { label: string; share: number; sources: DenseRecord[] }>();
   for (const origin of origins) {
     if (origin.kind !== 'source') continue;
@@ -164,13 +145,13 @@ function outsidersOf({ graph }: LineageSnapshot, flow: GenomeFlow, line: number)
   return largestFirst(outside.map(([number, share]): DenseRecord => ({ kind: 'individual', number, share })));
 }
 
-function recordOf(origin: Origin): DenseRecord {
+function recordOf(origin: FounderShare): DenseRecord {
   switch (origin.kind) {
     case 'source':
       return { kind: 'source', number: origin.source, share: origin.share };
-    case 'founder':
+    case 'individual':
       return { kind: 'individual', number: origin.individual, share: origin.share };
-    case 'unknown-parent':
+    case 'unknown parent':
       return { kind: 'clutch', number: origin.clutch, share: origin.share };
   }
 }

@@ -7,7 +7,7 @@ import { computeInbreeding, inbreedingOf, type Inbreeding, type InbreedingRange 
 import { kinshipMatrix } from './kernel/kinship.ts';
 import { meanKinship } from './kernel/mean-kinship.ts';
 import { shareOf } from './kernel/shares.ts';
-import { GenomeFlow, type Pair } from './genome-flow.ts';
+import { GenomeFlow, type Pair } from './kernel/genome-flow.ts';
 import type { RegisterGraph } from './register-graph.ts';
 import type { Revision } from './register-rows.queries.ts';
 

@@ -1,4 +1,4 @@
-import { collectAncestry } from './ancestry.ts';
+import { GenomeFlow } from './genome-flow.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
 
@@ -10,46 +10,39 @@ export type FounderShare =
   /** Parents of a clutch that nobody knows. */
   | { readonly kind: 'unknown parent'; readonly clutch: number; readonly share: number };
 
-/** What counts as 0 when a clutch's weights should add up to 1. */
-const ROUNDING = 1e-12;
-
 /**
  * Expected genome shares of an individual: half from each parent, averaged over candidates. A founder is all of itself.
  *
- * @returns sources, then founders of unknown origin, then unknown parents, each with a share above 0; they sum to 1.
+ * @returns as `originShares`
  * @throws RangeError for an individual that does not exist.
  */
 export function founderShares(pedigree: Pedigree, order: PedigreeOrder, individual: number): FounderShare[] {
-  const ancestry = collectAncestry(pedigree, order, [individual]);
-  const { animals, localOf, founders, clutches, youngStart, parentStart, parents, weights } = ancestry;
-  const share = new Float64Array(animals.length);
-  share[localOf[individual] as number] = 1;
-  const unknown: FounderShare[] = [];
-  for (let clutch = clutches.length - 1; clutch >= 0; clutch--) {
-    let sum = 0;
-    for (let young = youngStart[clutch] as number; young < (youngStart[clutch + 1] as number); young++)
-      sum += share[young] as number;
-    let missing = 1;
-    for (let link = parentStart[clutch] as number; link < (parentStart[clutch + 1] as number); link++) {
-      const parent = parents[link] as number;
-      const weight = weights[link] as number;
-      share[parent] = (share[parent] as number) + weight * sum;
-      missing -= weight;
-    }
-    if (missing > ROUNDING)
-      unknown.push({ kind: 'unknown parent', clutch: clutches[clutch] as number, share: missing * sum });
-  }
+  if (pedigree.clutchOf[individual] === undefined) throw new RangeError(`There is no individual ${individual}.`);
+  const places = new Int32Array(order.clutches.length).fill(-1);
+  return originShares(pedigree, new GenomeFlow(pedigree, order, places, individual));
+}
+
+/**
+ * Where a genome begins: the founders that it flows from, those of one source taken together.
+ *
+ * @returns sources, then founders of unknown origin, then unknown parents, each with a share above 0; they sum to 1.
+ */
+export function originShares(pedigree: Pedigree, flow: GenomeFlow): FounderShare[] {
+  const { individuals, unknownParents } = flow.shares();
   const bySource = new Map<number, number>();
-  const individuals: FounderShare[] = [];
-  for (let founder = 0; founder < founders; founder++) {
-    const number = animals[founder] as number;
-    const source = pedigree.sourceOf[number] as number;
-    const own = share[founder] as number;
-    if (source >= 0) bySource.set(source, (bySource.get(source) ?? 0) + own);
-    else individuals.push({ kind: 'individual', individual: number, share: own });
+  const founders: FounderShare[] = [];
+  for (const [individual, share] of individuals) {
+    const source = pedigree.sourceOf[individual] as number; // the flow ends at individuals that exist
+    if (source >= 0) bySource.set(source, (bySource.get(source) ?? 0) + share);
+    else founders.push({ kind: 'individual', individual, share });
   }
-  const sources = [...bySource].map(([source, own]): FounderShare => ({ kind: 'source', source, share: own }));
-  return [...sources, ...individuals, ...unknown];
+  const sources = [...bySource].map(([source, share]): FounderShare => ({ kind: 'source', source, share }));
+  const unknown = [...unknownParents].map(([clutch, share]): FounderShare => ({
+    kind: 'unknown parent',
+    clutch,
+    share,
+  }));
+  return [...sources, ...founders, ...unknown].filter(({ share }) => share > 0);
 }
 
 /** A share of the genome with its lowest possible value; n values each, 0 to 1. */

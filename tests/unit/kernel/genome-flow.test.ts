@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { GenomeFlow } from '../../../api/lineage/genome-flow.ts';
+import { GenomeFlow } from '../../../api/lineage/kernel/genome-flow.ts';
 import { orderPedigree } from '../../../api/lineage/kernel/order.ts';
 import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
-import { founderShares, shareOf } from '../../../api/lineage/kernel/shares.ts';
-import { registers, toPedigree } from '../kernel/random-registers.ts';
+import { shareOf } from '../../../api/lineage/kernel/shares.ts';
+import { registers, toPedigree } from './random-registers.ts';
 
 const register = registers({ clutches: 12, pairs: 4 });
 
@@ -59,20 +59,14 @@ describe('expected genome shares', () => {
     );
   });
 
-  it('sum to 1 and agree with those of the whole register', () => {
+  it('sum to 1', () => {
     fc.assert(
       fc.property(register, (written) => {
         const pedigree = toPedigree(written);
-        const order = orderPedigree(pedigree);
         for (let individual = 0; individual < pedigree.clutchOf.length; individual++) {
           const { individuals, unknownParents } = flowTo(pedigree, individual).shares();
           const all = [...individuals.values(), ...unknownParents.values()];
           expect(all.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
-          const ofUnknownOrigin = founderShares(pedigree, order, individual).filter(
-            ({ kind }) => kind === 'individual',
-          );
-          for (const share of ofUnknownOrigin)
-            if (share.kind === 'individual') expect(individuals.get(share.individual)).toBeCloseTo(share.share, 12);
         }
       }),
       { numRuns: 60 },

@@ -1,5 +1,5 @@
-import type { PedigreeOrder } from './kernel/order.ts';
-import type { Pedigree } from './kernel/pedigree.ts';
+import type { PedigreeOrder } from './order.ts';
+import type { Pedigree } from './pedigree.ts';
 
 /** Two candidate parents by their dense numbers, −1 for a frog nobody knows, and the odds that they are the parents. */
 export interface Pair {
