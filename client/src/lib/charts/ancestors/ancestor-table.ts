@@ -69,6 +69,14 @@ export function roundedProbability(value: number): string {
   return String(Math.min(0.99, Math.max(0.01, Math.round(value * 100) / 100)));
 }
 
+/** The probabilities with which an animal is a candidate parent, short enough to stand under it. */
+export function probabilitiesInWords(values: readonly number[]): string {
+  const printed = values.map(roundedProbability);
+  if (printed.length < 3) return printed.join(' · ');
+  if (printed.every((one) => one === printed[0])) return `${printed.length} × ${printed[0]}`;
+  return `${roundedProbability(Math.min(...values))} to ${roundedProbability(Math.max(...values))}`;
+}
+
 function originInWords(graph: PedigreeGraph, animal: IndividualNode): string {
   const source = graph.sources.get(graph.sourceOf.get(animal.id) ?? '');
   if (source) return `${source.title}${source.label ? `, received as ${source.label}` : ', no label'}`;
