@@ -65,6 +65,8 @@ export class ApiClient {
       response = await fetch(this.#base + path + queryText(options.query), {
         method,
         headers,
+        // A record can change without a new version of its own, as a clutch does when young are raised from it.
+        cache: 'no-store',
         ...(body === undefined ? {} : { body: JSON.stringify(body) }),
         ...(options.signal ? { signal: options.signal } : {}),
       });

@@ -12,6 +12,8 @@ export class FormState {
   errors = $state<Record<string, string>>({});
   /** Errors that no field of this form shows. */
   others = $state<ProblemPlace[]>([]);
+  /** Standing records that a withdrawal was refused for. */
+  dependants = $state<{ kind: string; id: string; name: string }[]>([]);
   readonly #shown: (pointer: string) => boolean;
   #form: HTMLElement | null = null;
 
@@ -53,13 +55,17 @@ export class FormState {
     }
     this.errors = fields;
     this.others = others;
+    const { dependants } = problem.document;
+    this.dependants = Array.isArray(dependants) ? (dependants as typeof this.dependants) : [];
     await this.focusFirst();
   }
 
   /** Refuses on our side: the same places, found before asking the service. */
   async refuse(fields: Record<string, string>): Promise<void> {
+    // Once without any, so that a field whose error was mended away shows the same error anew.
+    this.clear();
+    await tick();
     this.errors = fields;
-    this.others = [];
     this.summary = 'Not written yet: see the marked places.';
     await this.focusFirst();
   }
@@ -68,6 +74,7 @@ export class FormState {
     this.summary = '';
     this.errors = {};
     this.others = [];
+    this.dependants = [];
   }
 
   async focusFirst(): Promise<void> {
