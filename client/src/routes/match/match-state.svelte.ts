@@ -1,3 +1,5 @@
+// Maps and sets here are replaced whole, never changed in place.
+/* eslint-disable svelte/prefer-svelte-reactivity */
 import { SvelteMap } from 'svelte/reactivity';
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';

@@ -1,3 +1,5 @@
+// Maps and sets here are replaced whole, never changed in place.
+/* eslint-disable svelte/prefer-svelte-reactivity */
 import { ProblemError } from '$lib/api/problem.ts';
 import { percent } from '$lib/ui/figures.ts';
 import { layoutAncestors, type PlacedAnimal } from './ancestor-layout.ts';
@@ -44,7 +46,7 @@ export class AncestorChart {
       : { nodes: new Set<string>(), streams: new Set<string>() },
   );
   readonly island = $derived(
-    this.layout && (this.litAnimal?.common?.part ?? 0) > 0
+    this.layout && this.litAnimal?.common && this.litAnimal.common.part > 0
       ? islandOf(this.layout, this.litAnimal.animal.id, this.lit.streams)
       : null,
   );
@@ -60,11 +62,11 @@ export class AncestorChart {
   });
 
   /** Reads the pedigree as far back as chosen; of two overlapping questions only the later one is answered. */
-  async read(ask: ReadPedigree): Promise<void> {
+  async read(ask: ReadPedigree, generations: number): Promise<void> {
     const asked = Symbol();
     this.#asked = asked;
     try {
-      const answer = await ask(this.generations);
+      const answer = await ask(generations);
       if (this.#asked !== asked) return;
       this.pedigree = answer;
       this.focused = answer.root;

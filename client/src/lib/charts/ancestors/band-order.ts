@@ -66,7 +66,7 @@ function firstVisits(graph: PedigreeGraph, itemOf: Map<string, Item>): Map<Item,
 function buildCells(items: Item[], links: Link[], visits: Map<Item, number>): Cell[][] {
   const top = Math.min(...items.map((item) => item.y));
   const bandOf = (item: Item) => Math.floor((item.y - top) / measures.band);
-  const bands: Cell[][] = [];
+  const bands: (Cell[] | undefined)[] = [];
   const add = (cell: Cell) => (bands[cell.band] ??= []).push(cell);
   const cells = new Map<Item, Cell>();
   const blank = (band: number, start: number) => ({ band, position: start, x: 0, up: [], down: [] });

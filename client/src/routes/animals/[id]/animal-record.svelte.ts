@@ -1,6 +1,10 @@
+// Maps and sets here are replaced whole, never changed in place.
+/* eslint-disable svelte/prefer-svelte-reactivity */
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
 import type { Individual, Inbreeding, Lineage, StandingShare } from '$lib/api/types.ts';
+import type { ReadPedigree } from '$lib/charts/ancestors/ancestor-view.svelte.ts';
+import type { PedigreeView } from '$lib/charts/ancestors/pedigree-view.ts';
 import { undoOffer } from '$lib/ui/undo.svelte.ts';
 
 /** Figures of the young of one clutch. */
@@ -17,14 +21,15 @@ export class AnimalRecord {
   youngFigures = $state.raw<Map<string, YoungFigures>>(new Map());
   problem = $state('');
   isEditing = $state(false);
-  /** Grows with every change that may touch figures, so that the chart is read again. */
-  changes = $state(0);
+  /** Reads the ancestors. Every change that may touch them puts a new function here, so that the chart is read again. */
+  readPedigree = $state.raw<ReadPedigree>() as ReadPedigree;
 
   readonly path = $derived(`/individuals/${this.now.id}`);
   readonly name = $derived(this.now.code ?? this.now.number);
 
   constructor(animal: Individual) {
     this.now = animal;
+    this.#renewPedigree();
   }
 
   /** Shows another record, or the same one as it is now. */
@@ -34,12 +39,19 @@ export class AnimalRecord {
       this.youngFigures = new Map();
       this.isEditing = false;
     }
+    const isOther = animal.id !== this.now.id;
     this.now = animal;
+    if (isOther) this.#renewPedigree();
+  }
+
+  #renewPedigree(): void {
+    const path = this.path;
+    this.readPedigree = (generations) => api.get<PedigreeView>(`${path}/pedigree`, { query: { generations } });
   }
 
   async readAgain(): Promise<void> {
     this.take(await api.get<Individual>(this.path));
-    this.changes += 1;
+    this.#renewPedigree();
     await this.readFigures();
   }
 

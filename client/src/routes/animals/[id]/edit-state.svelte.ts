@@ -1,3 +1,5 @@
+// Maps and sets here are replaced whole, never changed in place.
+/* eslint-disable svelte/prefer-svelte-reactivity */
 import { ProblemError } from '$lib/api/problem.ts';
 import type { Individual } from '$lib/api/types.ts';
 import { AnimalDraft } from '$lib/records/animal-draft.svelte.ts';
