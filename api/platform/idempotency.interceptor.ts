@@ -32,14 +32,10 @@ export class IdempotencyInterceptor implements NestInterceptor {
       const detail = 'Idempotency-Key must have 1 to 200 printable characters without spaces.';
       throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
     }
-    return from(
-      this.once(
-        { keeperId: request.keeper.id, key, isKept: false },
-        hashOf(request),
-        next,
-        http.getResponse<Response>(),
-      ),
-    );
+    const response = http.getResponse<Response>();
+    // the framework sets the status of success before it calls interceptors
+    const keyed = { keeperId: request.keeper.id, key, status: response.statusCode, isKept: false };
+    return from(this.once(keyed, hashOf(request), next, response));
   }
 
   private async once(keyed: KeyedRequest, hash: string, next: CallHandler, response: Response): Promise<unknown> {

@@ -5,6 +5,8 @@ import type { DataSource, EntityManager } from 'typeorm';
 export interface KeyedRequest {
   readonly keeperId: string;
   readonly key: string;
+  /** The status that its answer carries when it succeeds. */
+  readonly status: number;
   isKept: boolean;
 }
 
@@ -32,9 +34,10 @@ export async function inTransaction<T>(
 
 /** Stores the answer of a keyed request. */
 export async function keepAnswer(manager: EntityManager, request: KeyedRequest, answer: unknown): Promise<void> {
-  await manager.query('update idempotency_key set status = 201, body = $3 where keeper_id = $1 and key = $2', [
+  await manager.query('update idempotency_key set status = $3, body = $4 where keeper_id = $1 and key = $2', [
     request.keeperId,
     request.key,
+    request.status,
     JSON.stringify(answer ?? null),
   ]);
 }
