@@ -1,0 +1,5982 @@
+/** Generated from the API by npm run client:types. */
+export interface paths {
+    "/api/health/live": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether the process runs */
+        get: operations["liveHealth"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/health/ready": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether the service can answer: its database does */
+        get: operations["readyHealth"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/metrics": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Figures in the Prometheus text format */
+        get: operations["figuresHealth"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/keepers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The keepers of the club, by name */
+        get: operations["listKeepersPeople"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/club": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The club, and the keeper who acts */
+        get: operations["getClubPeople"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/species": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Species profiles, by scientific name */
+        get: operations["listSpeciesSpecies"];
+        put?: never;
+        /** Add a species profile */
+        post: operations["addSpeciesSpecies"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/species/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One species profile */
+        get: operations["getSpeciesSpecies"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Change a species profile */
+        patch: operations["changeSpeciesSpecies"];
+        trace?: never;
+    };
+    "/api/v1/species/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw a species profile that no standing record needs */
+        post: operations["withdrawSpeciesSpecies"];
+        /** Restore a withdrawn species profile */
+        delete: operations["restoreSpeciesSpecies"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/lines": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Lines, by name */
+        get: operations["listLinesLines"];
+        put?: never;
+        /** Add a line */
+        post: operations["addLineLines"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/lines/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One line */
+        get: operations["getLineLines"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Change a line */
+        patch: operations["changeLineLines"];
+        trace?: never;
+    };
+    "/api/v1/lines/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw a line that no standing record needs */
+        post: operations["withdrawLineLines"];
+        /** Restore a withdrawn line */
+        delete: operations["restoreLineLines"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sources": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Sources, oldest first */
+        get: operations["listSourcesSources"];
+        put?: never;
+        /** Add a source */
+        post: operations["addSourceSources"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sources/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One source */
+        get: operations["getSourceSources"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Change a source */
+        patch: operations["changeSourceSources"];
+        trace?: never;
+    };
+    "/api/v1/sources/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw a source that no standing record needs */
+        post: operations["withdrawSourceSources"];
+        /** Restore a withdrawn source */
+        delete: operations["restoreSourceSources"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/individuals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Animals */
+        get: operations["listIndividualsIndividuals"];
+        put?: never;
+        /** Add an animal */
+        post: operations["addIndividualIndividuals"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/individuals/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One animal, whole */
+        get: operations["getIndividualIndividuals"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Change an animal */
+        patch: operations["changeIndividualIndividuals"];
+        trace?: never;
+    };
+    "/api/v1/individuals/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw an animal that is no parent of a standing clutch */
+        post: operations["withdrawIndividualIndividuals"];
+        /** Restore a withdrawn animal */
+        delete: operations["restoreIndividualIndividuals"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/pairings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Pairings, by name */
+        get: operations["listPairingsPairings"];
+        put?: never;
+        /** Add a pairing */
+        post: operations["addPairingPairings"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/pairings/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One pairing */
+        get: operations["getPairingPairings"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Change a pairing */
+        patch: operations["changePairingPairings"];
+        trace?: never;
+    };
+    "/api/v1/pairings/{id}/members": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Let an animal join a pairing */
+        post: operations["addPairingMemberPairings"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/pairings/{id}/members/{memberId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Remove a stay that was entered by mistake */
+        delete: operations["removePairingMemberPairings"];
+        options?: never;
+        head?: never;
+        /** Say when an animal joined or left a pairing */
+        patch: operations["changePairingMemberPairings"];
+        trace?: never;
+    };
+    "/api/v1/pairings/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw a pairing that no standing record needs */
+        post: operations["withdrawPairingPairings"];
+        /** Restore a withdrawn pairing */
+        delete: operations["restorePairingPairings"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clutches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Clutches, newest first */
+        get: operations["listClutchesClutches"];
+        put?: never;
+        /** Add a clutch */
+        post: operations["addClutchClutches"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clutches/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One clutch */
+        get: operations["getClutchClutches"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Change a clutch */
+        patch: operations["changeClutchClutches"];
+        trace?: never;
+    };
+    "/api/v1/clutches/{id}/offspring": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Raise young from a clutch */
+        post: operations["raiseOffspringClutches"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clutches/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw a clutch that no standing record needs */
+        post: operations["withdrawClutchClutches"];
+        /** Restore a withdrawn clutch */
+        delete: operations["restoreClutchClutches"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/observations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Observations, newest first */
+        get: operations["listObservationsObservations"];
+        put?: never;
+        /** Add an observation */
+        post: operations["addObservationObservations"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/observations/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One observation */
+        get: operations["getObservationObservations"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Change an observation */
+        patch: operations["changeObservationObservations"];
+        trace?: never;
+    };
+    "/api/v1/observations/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw an observation that no standing record needs */
+        post: operations["withdrawObservationObservations"];
+        /** Restore a withdrawn observation */
+        delete: operations["restoreObservationObservations"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/individuals/{id}/warnings/{code}/confirmation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Accept a warning of an animal, with a reason; it stands again once its figures change */
+        post: operations["confirmIndividualWarningWarnings"];
+        /** Take the confirmation of a warning of an animal back */
+        delete: operations["unconfirmIndividualWarningWarnings"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clutches/{id}/warnings/{code}/confirmation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Accept a warning of a clutch, with a reason; it stands again once its figures change */
+        post: operations["confirmClutchWarningWarnings"];
+        /** Take the confirmation of a warning of a clutch back */
+        delete: operations["unconfirmClutchWarningWarnings"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/individuals/{id}/lineage": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Inbreeding, depth, label and genome shares of one animal
+         * @description Counts only what the register knows: read F together with the depth. Founders count as unrelated unless their source states a base kinship. A withdrawn animal answers too.
+         */
+        get: operations["getLineageIndividualLineage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/individuals/{id}/pedigree": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The ancestors of one animal as a graph
+         * @description Individuals, clutches and sources as nodes, each once, in the order of their ids; edges point down in time. At most 5 000 nodes and 20 000 edges: a chart that would be larger ends earlier and says `truncated`.
+         */
+        get: operations["getPedigreeIndividualLineage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/lineage/kinship": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * How related some animals are to each other
+         * @description Up to 500 animals. Counts only what the register knows; 0 means that no common ancestor is recorded.
+         */
+        post: operations["findKinshipLineage"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/lineage/forecast": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * What young of a pairing not yet made would be
+         * @description Inbreeding with its range over the possible pairs, label shares and flags. Any sire may pair with any dam, by their weights. Figures advise; the keeper decides.
+         */
+        post: operations["forecastLineage"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/lineage/figures": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Inbreeding, standings and flags of a list of animals
+         * @description Up to 200 animals, for lists that show figures beside each.
+         */
+        post: operations["listFiguresLineage"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/imports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Imports of the past, newest first */
+        get: operations["listImportsImports"];
+        put?: never;
+        /**
+         * Take a register sheet into the register, whole or not at all
+         * @description The body is a CSV file in UTF-8, divided by comma, semicolon or tab, at most 100 MB and 1 000 000 animals. A refused sheet is told every problem with row, column and remedy (the first 1000, and their number as `problemCount`); nothing of it is stored.
+         */
+        post: operations["importSheetImports"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        ProblemErrorView: {
+            /** @description JSON pointer of the field. */
+            pointer?: string;
+            /** @description Row of a sheet; its header is row 1. */
+            row?: number;
+            /** @description Column of a sheet, as its header names it. */
+            column?: string;
+            /** @description What is wrong and what to do about it. */
+            detail: string;
+        };
+        ProblemView: {
+            /** @description Address that names the kind of problem: /api/problems/<slug>. */
+            type: string;
+            /** @description The kind of problem in words. */
+            title: string;
+            /** @description The HTTP status. */
+            status: number;
+            /** @description What happened here, and what to do about it. */
+            detail: string;
+            /** @description The address that was asked. */
+            instance: string;
+            /** @description Each wrong field. */
+            errors?: components["schemas"]["ProblemErrorView"][];
+        };
+        KeeperView: {
+            /**
+             * Format: uuid
+             * @description Id of the keeper.
+             */
+            id: string;
+            /** @description Name of the keeper, 1 to 120 characters. */
+            name: string;
+        };
+        ClubView: {
+            /** @description Name of the club, 1 to 120 characters. */
+            name: string;
+            /** @description Whether every record is invented, for looking around. */
+            demo: boolean;
+            /** @description The keeper in whose name this request acts. */
+            actingKeeper: components["schemas"]["KeeperView"];
+        };
+        WithdrawnView: {
+            /**
+             * Format: date-time
+             * @description When, RFC 3339 in UTC.
+             */
+            at: string;
+            /** @description The reason that was given. */
+            reason: string;
+        };
+        SpeciesRangeView: {
+            /**
+             * @description What is measured.
+             * @enum {string}
+             */
+            trait: "laying-to-hatching" | "hatching-to-leaving-water" | "maturity" | "sexable-by-looks" | "eggs-per-clutch" | "between-clutches" | "snout-vent-male" | "snout-vent-female" | "lifespan";
+            /** @description Least usual value, in `unit`. */
+            usualLeast: number | null;
+            /** @description Greatest usual value, in `unit`. */
+            usualMost: number | null;
+            /** @description Least value ever known, in `unit`. */
+            extremeLeast: number | null;
+            /** @description Greatest value ever known, in `unit`. */
+            extremeMost: number | null;
+            /**
+             * @description Unit of the values.
+             * @enum {string}
+             */
+            unit: "days" | "months" | "eggs" | "mm" | "years";
+            /** @description The publication that says so, or "common practice". */
+            source: string;
+        };
+        SpeciesView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Scientific name. */
+            scientificName: string;
+            /** @description Common name. */
+            commonName: string | null;
+            /**
+             * @description CITES appendix that lists it.
+             * @enum {string|null}
+             */
+            citesAppendix: "I" | "II" | "III" | null;
+            /** @description Countries it lives in, ISO 3166-1 codes of two letters. */
+            nativeRange: string[];
+            /** @description Life-history ranges; they warn and never forbid. */
+            ranges: components["schemas"]["SpeciesRangeView"][];
+        };
+        SpeciesRangeRequest: {
+            /**
+             * @description What is measured; each trait once.
+             * @enum {string}
+             */
+            trait: "laying-to-hatching" | "hatching-to-leaving-water" | "maturity" | "sexable-by-looks" | "eggs-per-clutch" | "between-clutches" | "snout-vent-male" | "snout-vent-female" | "lifespan";
+            /** @description Least usual value. */
+            usualLeast?: number | null;
+            /** @description Greatest usual value. */
+            usualMost?: number | null;
+            /** @description Least value ever known. */
+            extremeLeast?: number | null;
+            /** @description Greatest value ever known. */
+            extremeMost?: number | null;
+            /** @description The publication that says so, or "common practice". */
+            source: string;
+        };
+        NewSpeciesRequest: {
+            /**
+             * @description Scientific name, unique in the register.
+             * @example Epipedobates anthonyi
+             */
+            scientificName: string;
+            /** @description Common name. */
+            commonName?: string | null;
+            /**
+             * @description CITES appendix that lists it.
+             * @enum {string|null}
+             */
+            citesAppendix?: "I" | "II" | "III" | null;
+            /** @description Countries it lives in, ISO 3166-1 codes of two letters. */
+            nativeRange?: string[];
+            /** @description Life-history ranges. */
+            ranges?: components["schemas"]["SpeciesRangeRequest"][];
+        };
+        SpeciesChangeRequest: {
+            /**
+             * @description Scientific name, unique in the register.
+             * @example Epipedobates anthonyi
+             */
+            scientificName?: string;
+            /** @description Common name. */
+            commonName?: string | null;
+            /**
+             * @description CITES appendix that lists it.
+             * @enum {string|null}
+             */
+            citesAppendix?: "I" | "II" | "III" | null;
+            /** @description Countries it lives in, ISO 3166-1 codes of two letters. */
+            nativeRange?: string[];
+            /** @description Life-history ranges. */
+            ranges?: components["schemas"]["SpeciesRangeRequest"][];
+        };
+        WithdrawalRequest: {
+            /** @description Why it is withdrawn, 1 to 500 characters; it stays with the record. */
+            reason: string;
+        };
+        LineCountsView: {
+            /** @description Animals of the line that stand in the register. */
+            animals: number;
+            /** @description Those of them that are alive. */
+            alive: number;
+        };
+        LineView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Scientific name of its species. */
+            species: string;
+            /**
+             * Format: uuid
+             * @description Id of its species.
+             */
+            speciesId: string;
+            /** @description Name of the line, which is its label. */
+            name: string;
+            /**
+             * @description What the label is: a place, a name of the trade, a cross, or none.
+             * @enum {string}
+             */
+            labelKind: "locality" | "trade-name" | "cross" | "unlabelled";
+            /** @description What its keepers agreed on. */
+            policy: string | null;
+            /** @description How many animals it has. */
+            counts: components["schemas"]["LineCountsView"];
+        };
+        NewLineRequest: {
+            /**
+             * Format: uuid
+             * @description Its species.
+             */
+            speciesId: string;
+            /**
+             * @description Its name, which is its label; unique within the species.
+             * @example Quebrada Honda
+             */
+            name: string;
+            /**
+             * @description What the label is; unlabelled if left out.
+             * @enum {string}
+             */
+            labelKind?: "locality" | "trade-name" | "cross" | "unlabelled";
+            /** @description What its keepers agreed on. */
+            policy?: string | null;
+        };
+        LineChangeRequest: {
+            /**
+             * @description Its name, which is its label; unique within the species.
+             * @example Quebrada Honda
+             */
+            name?: string;
+            /**
+             * @description What the label is; unlabelled if left out.
+             * @enum {string}
+             */
+            labelKind?: "locality" | "trade-name" | "cross" | "unlabelled";
+            /** @description What its keepers agreed on. */
+            policy?: string | null;
+        };
+        SourceView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description What people call it, such as "Import, about 1994"; computed. */
+            title: string;
+            /** @description The keeper's own code, at most 40 characters. */
+            code: string | null;
+            /** @description Name of the keeper who entered it. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of that keeper.
+             */
+            keeperId: string;
+            /**
+             * @description Kind of source.
+             * @enum {string}
+             */
+            kind: "import" | "wild-collection" | "purchase" | "unknown";
+            /** @description When its animals came, EDTF. */
+            date: string | null;
+            /** @description From whom. */
+            receivedFrom: string | null;
+            /** @description By whom. */
+            receivedBy: string | null;
+            /** @description Country of export, ISO 3166-1 code of two letters. */
+            countryOfExport: string | null;
+            /** @description References of permits. */
+            permitReferences: string[];
+            /** @description Label that its animals came under. */
+            labelAsReceived: string | null;
+            /** @description What is said about the label. */
+            labelNote: string | null;
+            /** @description Kinship assumed between any two animals that came together, 0 to 1. */
+            baseKinship: number;
+            /** @description Notes. */
+            notes: string | null;
+            /** @description Animals in the register that came from it. */
+            founders: number;
+        };
+        NewSourceRequest: {
+            /**
+             * @description The keeper's own code, unique for the keeper; case does not matter.
+             * @example S-1
+             */
+            code?: string | null;
+            /**
+             * @description Kind of source; unknown if left out.
+             * @enum {string}
+             */
+            kind?: "import" | "wild-collection" | "purchase" | "unknown";
+            /**
+             * @description When its animals came. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            date?: string | null;
+            /** @description From whom. */
+            receivedFrom?: string | null;
+            /** @description By whom. */
+            receivedBy?: string | null;
+            /**
+             * @description Country of export, ISO 3166-1 code of two letters.
+             * @example EC
+             */
+            countryOfExport?: string | null;
+            /** @description References of permits. */
+            permitReferences?: string[];
+            /** @description Label that its animals came under. */
+            labelAsReceived?: string | null;
+            /** @description What is said about the label. */
+            labelNote?: string | null;
+            /** @description Kinship assumed between any two animals that came together, 0 to 1; 0 if left out. */
+            baseKinship?: number;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        SourceChangeRequest: {
+            /**
+             * @description The keeper's own code, unique for the keeper; case does not matter.
+             * @example S-1
+             */
+            code?: string | null;
+            /**
+             * @description Kind of source; unknown if left out.
+             * @enum {string}
+             */
+            kind?: "import" | "wild-collection" | "purchase" | "unknown";
+            /**
+             * @description When its animals came. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            date?: string | null;
+            /** @description From whom. */
+            receivedFrom?: string | null;
+            /** @description By whom. */
+            receivedBy?: string | null;
+            /**
+             * @description Country of export, ISO 3166-1 code of two letters.
+             * @example EC
+             */
+            countryOfExport?: string | null;
+            /** @description References of permits. */
+            permitReferences?: string[];
+            /** @description Label that its animals came under. */
+            labelAsReceived?: string | null;
+            /** @description What is said about the label. */
+            labelNote?: string | null;
+            /** @description Kinship assumed between any two animals that came together, 0 to 1; 0 if left out. */
+            baseKinship?: number;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        IndividualItemView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /**
+             * @description Registry number with its check character.
+             * @example 10704-4
+             */
+            number: string;
+            /** @description The keeper's own code, at most 40 characters. */
+            code: string | null;
+            /** @description Scientific name of its species. */
+            species: string;
+            /**
+             * Format: uuid
+             * @description Id of its species.
+             */
+            speciesId: string;
+            /** @description Name of its line. */
+            line: string | null;
+            /**
+             * Format: uuid
+             * @description Id of its line.
+             */
+            lineId: string | null;
+            /**
+             * @description What the line's label is.
+             * @enum {string|null}
+             */
+            labelKind: "locality" | "trade-name" | "cross" | "unlabelled" | null;
+            /**
+             * @description Sex.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /**
+             * @description Whether it lives.
+             * @enum {string}
+             */
+            status: "alive" | "died" | "gone" | "unknown";
+            /** @description When it hatched, EDTF. */
+            hatched: string | null;
+            /** @description When it left the water, EDTF. */
+            outOfWater: string | null;
+            /** @description Name of its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+        };
+        OriginSourceView: {
+            /**
+             * Format: uuid
+             * @description Id of the source.
+             */
+            id: string;
+            /** @description Code of the source. */
+            code: string | null;
+            /** @description What people call it, such as "Import, about 1994". */
+            title: string;
+        };
+        OriginClutchView: {
+            /**
+             * Format: uuid
+             * @description Id of the clutch.
+             */
+            id: string;
+            /** @description Code of the clutch. */
+            code: string | null;
+            /** @description What people call it, such as "clutch of 2021-04-12". */
+            title: string;
+            /** @description When it was laid, EDTF. */
+            laid: string | null;
+        };
+        ConfirmationView: {
+            /** @description Why it is accepted. */
+            reason: string;
+            /** @description Name of the keeper who accepted it. */
+            keeper: string;
+            /**
+             * Format: date-time
+             * @description When, RFC 3339 in UTC.
+             */
+            at: string;
+        };
+        WarningView: {
+            /**
+             * @description Which warning; a record has each at most once.
+             * @example young-dam
+             */
+            code: string;
+            /** @description What was found and what is usual, in words with figures. */
+            detail: string;
+            /** @description Fields of the record that it concerns. */
+            fields: string[];
+            /** @description Set once a keeper has accepted it in these words. */
+            confirmed: components["schemas"]["ConfirmationView"] | null;
+        };
+        StayView: {
+            /**
+             * Format: uuid
+             * @description Id of the pairing.
+             */
+            id: string;
+            /** @description Name of the pairing. */
+            name: string;
+            /**
+             * @description Males.females.unsexed housed now; of all who ever were, where none is left.
+             * @example 1.2.0
+             */
+            notation: string;
+            /** @description When the animal joined, EDTF. */
+            joined: string | null;
+            /** @description When the animal left, EDTF. */
+            left: string | null;
+        };
+        OwnClutchView: {
+            /**
+             * Format: uuid
+             * @description Id of the clutch.
+             */
+            id: string;
+            /** @description What people call it. */
+            title: string;
+            /** @description When it was laid, EDTF. */
+            laid: string | null;
+            /** @description Eggs. */
+            eggs: number | null;
+            /** @description Eggs that hatched. */
+            hatched: number | null;
+            /** @description Young that left the water. */
+            outOfWater: number | null;
+            /**
+             * @description The role of the animal; "either" in a group that cannot be sexed.
+             * @enum {string}
+             */
+            role: "sire" | "dam" | "either";
+            /** @description Probability that the animal is a parent of it, over 0 to 1. */
+            probability: number;
+        };
+        MateView: {
+            /**
+             * Format: uuid
+             * @description Id of the animal.
+             */
+            id: string;
+            /**
+             * @description Registry number with its check character.
+             * @example 10704-4
+             */
+            number: string;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /** @description Probability of being the other parent (in a group: of being the pair with this animal), over 0 to 1. */
+            probability: number;
+        };
+        AnimalStatusView: {
+            /**
+             * Format: uuid
+             * @description Id of the animal.
+             */
+            id: string;
+            /**
+             * @description Registry number with its check character.
+             * @example 10704-4
+             */
+            number: string;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /**
+             * @description Whether it lives.
+             * @enum {string}
+             */
+            status: "alive" | "died" | "gone" | "unknown";
+        };
+        YoungView: {
+            /** @description The clutch. */
+            clutch: components["schemas"]["OwnClutchView"];
+            /** @description Who may be the other parent, most probable first. */
+            mates: components["schemas"]["MateView"][];
+            /** @description Its young in the register, by number. */
+            animals: components["schemas"]["AnimalStatusView"][];
+        };
+        RemarkView: {
+            /**
+             * Format: uuid
+             * @description Id of the observation.
+             */
+            id: string;
+            /**
+             * @description Kind of remark.
+             * @enum {string}
+             */
+            kind: "note" | "measurement" | "health" | "behaviour";
+            /** @description When it was observed, EDTF. */
+            observedOn: string | null;
+            /** @description What was observed. */
+            text: string | null;
+            /** @description Snout-vent length in millimetres. */
+            svlMm: number | null;
+            /** @description Mass in grams. */
+            massG: number | null;
+        };
+        IndividualView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /**
+             * @description Registry number with its check character.
+             * @example 10704-4
+             */
+            number: string;
+            /** @description The keeper's own code, at most 40 characters. */
+            code: string | null;
+            /** @description Scientific name of its species. */
+            species: string;
+            /**
+             * Format: uuid
+             * @description Id of its species.
+             */
+            speciesId: string;
+            /** @description Name of its line. */
+            line: string | null;
+            /**
+             * Format: uuid
+             * @description Id of its line.
+             */
+            lineId: string | null;
+            /**
+             * @description What the line's label is.
+             * @enum {string|null}
+             */
+            labelKind: "locality" | "trade-name" | "cross" | "unlabelled" | null;
+            /**
+             * @description Sex.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /**
+             * @description Whether it lives.
+             * @enum {string}
+             */
+            status: "alive" | "died" | "gone" | "unknown";
+            /** @description When it hatched, EDTF. */
+            hatched: string | null;
+            /** @description When it left the water, EDTF. */
+            outOfWater: string | null;
+            /** @description Name of its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+            /**
+             * @description How the sex came to be known.
+             * @enum {string|null}
+             */
+            sexBasis: "looks" | "calling" | "eggs" | "courtship" | "genetic" | "other" | null;
+            /** @description When the sex came to be known, EDTF. */
+            sexedOn: string | null;
+            /** @description The source it came from. */
+            source: components["schemas"]["OriginSourceView"] | null;
+            /** @description The clutch it came from. */
+            clutch: components["schemas"]["OriginClutchView"] | null;
+            /** @description When it died, EDTF. */
+            died: string | null;
+            /** @description Notes. */
+            notes: string | null;
+            /** @description Whether a clutch that is certainly its own has hatched; computed. */
+            proven: boolean;
+            /** @description What looks implausible; it never blocks. */
+            warnings: components["schemas"]["WarningView"][];
+            /** @description Pairings it lives or lived in, newest first. */
+            pairings: components["schemas"]["StayView"][];
+            /** @description Clutches that are or may be its own, newest first. */
+            young: components["schemas"]["YoungView"][];
+            /** @description The last 50 remarks, newest first. */
+            observations: components["schemas"]["RemarkView"][];
+        };
+        NewIndividualRequest: {
+            /**
+             * @description The keeper's own code, unique for the keeper; case does not matter.
+             * @example EA-07
+             */
+            code?: string | null;
+            /**
+             * Format: uuid
+             * @description Its species.
+             */
+            speciesId: string;
+            /**
+             * Format: uuid
+             * @description Its line, which must be of the same species.
+             */
+            lineId?: string | null;
+            /**
+             * @description Sex; unsexed if left out.
+             * @enum {string}
+             */
+            sex?: "male" | "female" | "unsexed";
+            /**
+             * @description How the sex came to be known.
+             * @enum {string|null}
+             */
+            sexBasis?: "looks" | "calling" | "eggs" | "courtship" | "genetic" | "other" | null;
+            /**
+             * @description When the sex came to be known. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            sexedOn?: string | null;
+            /**
+             * Format: uuid
+             * @description The source it came from; not together with a clutch.
+             */
+            sourceId?: string | null;
+            /**
+             * Format: uuid
+             * @description The clutch it came from; not together with a source.
+             */
+            clutchId?: string | null;
+            /**
+             * @description When it hatched. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            hatched?: string | null;
+            /**
+             * @description When it left the water. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            outOfWater?: string | null;
+            /**
+             * @description When it died; its status is then died. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            died?: string | null;
+            /**
+             * @description Whether it lives; alive if left out, died if a date of death is given.
+             * @enum {string}
+             */
+            status?: "alive" | "died" | "gone" | "unknown";
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        IndividualChangeRequest: {
+            /**
+             * @description The keeper's own code, unique for the keeper; case does not matter.
+             * @example EA-07
+             */
+            code?: string | null;
+            /**
+             * Format: uuid
+             * @description Its species.
+             */
+            speciesId?: string;
+            /**
+             * Format: uuid
+             * @description Its line, which must be of the same species.
+             */
+            lineId?: string | null;
+            /**
+             * @description Sex; unsexed if left out.
+             * @enum {string}
+             */
+            sex?: "male" | "female" | "unsexed";
+            /**
+             * @description How the sex came to be known.
+             * @enum {string|null}
+             */
+            sexBasis?: "looks" | "calling" | "eggs" | "courtship" | "genetic" | "other" | null;
+            /**
+             * @description When the sex came to be known. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            sexedOn?: string | null;
+            /**
+             * Format: uuid
+             * @description The source it came from; not together with a clutch.
+             */
+            sourceId?: string | null;
+            /**
+             * Format: uuid
+             * @description The clutch it came from; not together with a source.
+             */
+            clutchId?: string | null;
+            /**
+             * @description When it hatched. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            hatched?: string | null;
+            /**
+             * @description When it left the water. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            outOfWater?: string | null;
+            /**
+             * @description When it died; its status is then died. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            died?: string | null;
+            /**
+             * @description Whether it lives; alive if left out, died if a date of death is given.
+             * @enum {string}
+             */
+            status?: "alive" | "died" | "gone" | "unknown";
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        PairingMemberView: {
+            /**
+             * Format: uuid
+             * @description Id of the stay.
+             */
+            id: string;
+            /** @description The animal. */
+            individual: components["schemas"]["AnimalStatusView"];
+            /** @description When it joined, EDTF. */
+            joined: string | null;
+            /** @description When it left, EDTF; null while it lives there. */
+            left: string | null;
+        };
+        PairingClutchView: {
+            /**
+             * Format: uuid
+             * @description Id of the clutch.
+             */
+            id: string;
+            /** @description What people call it. */
+            title: string;
+            /** @description When it was laid, EDTF. */
+            laid: string | null;
+            /** @description Eggs. */
+            eggs: number | null;
+        };
+        PairingView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Name of the pairing. */
+            name: string;
+            /** @description Name of its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+            /** @description Notes. */
+            notes: string | null;
+            /**
+             * @description Males.females.unsexed housed now; of all who ever were, where none is left.
+             * @example 1.2.0
+             */
+            notation: string;
+            /** @description Every stay, those who live there now first. */
+            members: components["schemas"]["PairingMemberView"][];
+            /** @description Its last 200 clutches, newest first. */
+            clutches: components["schemas"]["PairingClutchView"][];
+        };
+        NewMemberRequest: {
+            /** @description The animal: its id or its registry number. */
+            individualId: string;
+            /**
+             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            joined?: string | null;
+            /**
+             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            left?: string | null;
+        };
+        NewPairingRequest: {
+            /** @description Its name, such as the tank. */
+            name: string;
+            /** @description Notes. */
+            notes?: string | null;
+            /** @description The animals. */
+            members?: components["schemas"]["NewMemberRequest"][];
+        };
+        PairingChangeRequest: {
+            /** @description Its name, such as the tank. */
+            name?: string;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        MemberChangeRequest: {
+            /**
+             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            joined?: string | null;
+            /**
+             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            left?: string | null;
+        };
+        CandidateView: {
+            /** @description The animal; null stands for one that nobody knows. */
+            individual: components["schemas"]["AnimalStatusView"] | null;
+            /** @description Probability that it is the parent, over 0 to 1; those of a side sum to 1. */
+            probability: number;
+            /** @description Why it is thought so. */
+            reason: string | null;
+        };
+        ParentListsView: {
+            /**
+             * @description Says that the sides are listed apart. (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            mode: "lists";
+            /** @description Candidate sires, most probable first; empty where nothing is known. */
+            sires: components["schemas"]["CandidateView"][];
+            /** @description Candidate dams, most probable first; empty where nothing is known. */
+            dams: components["schemas"]["CandidateView"][];
+        };
+        CandidatePairView: {
+            /** @description One of the two. */
+            a: components["schemas"]["AnimalStatusView"];
+            /** @description The other. */
+            b: components["schemas"]["AnimalStatusView"];
+            /** @description Probability that they are the parents, over 0 to 1; those of all pairs sum to 1. */
+            probability: number;
+            /** @description Why it is thought so. */
+            reason: string | null;
+        };
+        ParentPairsView: {
+            /**
+             * @description Says that pairs are listed. (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            mode: "pairs";
+            /** @description Candidate pairs, most probable first. */
+            pairs: components["schemas"]["CandidatePairView"][];
+        };
+        ClutchPairingView: {
+            /**
+             * Format: uuid
+             * @description Id of the pairing.
+             */
+            id: string;
+            /** @description Name of the pairing. */
+            name: string;
+        };
+        LossView: {
+            /**
+             * @description Cause.
+             * @enum {string}
+             */
+            cause: "infertile" | "mould" | "eaten" | "dried-out" | "deformed" | "unknown";
+            /** @description How many eggs or tadpoles. */
+            count: number;
+        };
+        ClutchItemView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description What people call it, such as "clutch of 2021-04-12"; computed. */
+            title: string;
+            /** @description The keeper's own code, at most 40 characters. */
+            code: string | null;
+            /** @description Name of its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+            /** @description The pairing that it was laid in. */
+            pairing: components["schemas"]["ClutchPairingView"] | null;
+            /** @description When it was laid, EDTF. */
+            laid: string | null;
+            /** @description Eggs laid. */
+            eggs: number | null;
+            /** @description Eggs that were fertile. */
+            fertile: number | null;
+            /** @description Eggs that hatched. */
+            hatched: number | null;
+            /** @description Young that left the water. */
+            outOfWater: number | null;
+            /** @description Losses by cause. */
+            losses: components["schemas"]["LossView"][];
+            /** @description Where it was laid. */
+            site: string | null;
+            /** @description Notes. */
+            notes: string | null;
+            /** @description Who may be the parents. */
+            parents: components["schemas"]["ParentListsView"] | components["schemas"]["ParentPairsView"];
+        };
+        ClutchView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description What people call it, such as "clutch of 2021-04-12"; computed. */
+            title: string;
+            /** @description The keeper's own code, at most 40 characters. */
+            code: string | null;
+            /** @description Name of its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+            /** @description The pairing that it was laid in. */
+            pairing: components["schemas"]["ClutchPairingView"] | null;
+            /** @description When it was laid, EDTF. */
+            laid: string | null;
+            /** @description Eggs laid. */
+            eggs: number | null;
+            /** @description Eggs that were fertile. */
+            fertile: number | null;
+            /** @description Eggs that hatched. */
+            hatched: number | null;
+            /** @description Young that left the water. */
+            outOfWater: number | null;
+            /** @description Losses by cause. */
+            losses: components["schemas"]["LossView"][];
+            /** @description Where it was laid. */
+            site: string | null;
+            /** @description Notes. */
+            notes: string | null;
+            /** @description Who may be the parents. */
+            parents: components["schemas"]["ParentListsView"] | components["schemas"]["ParentPairsView"];
+            /** @description Its young in the register, by number. */
+            young: components["schemas"]["IndividualItemView"][];
+            /** @description What looks implausible; it never blocks. */
+            warnings: components["schemas"]["WarningView"][];
+        };
+        LossRequest: {
+            /**
+             * @description Cause; each once.
+             * @enum {string}
+             */
+            cause: "infertile" | "mould" | "eaten" | "dried-out" | "deformed" | "unknown";
+            /** @description How many eggs or tadpoles. */
+            count: number;
+        };
+        CandidateRequest: {
+            /** @description The animal: its id or its registry number; null for one that nobody knows. */
+            individualId: string | null;
+            /** @description How likely, compared with the others of the list; 1 if left out. */
+            weight?: number;
+            /** @description Why, such as "seen calling". */
+            reason?: string | null;
+        };
+        CandidatePairRequest: {
+            /** @description One of the two: its id or its registry number. */
+            a: string;
+            /** @description The other: its id or its registry number. */
+            b: string;
+            /** @description How likely, compared with the others of the list; 1 if left out. */
+            weight?: number;
+            /** @description Why, such as "seen calling". */
+            reason?: string | null;
+        };
+        NewClutchRequest: {
+            /**
+             * Format: uuid
+             * @description The pairing that it was laid in.
+             */
+            pairingId?: string | null;
+            /**
+             * @description The keeper's own code, unique for the keeper; case does not matter.
+             * @example C-2021-04
+             */
+            code?: string | null;
+            /**
+             * @description When it was laid. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            laid?: string | null;
+            /** @description Eggs laid. */
+            eggs?: number | null;
+            /** @description Eggs that were fertile; no more than were laid. */
+            fertile?: number | null;
+            /** @description Eggs that hatched; no more than were laid or fertile. */
+            hatched?: number | null;
+            /** @description Young that left the water; no more than hatched. */
+            outOfWater?: number | null;
+            /** @description Losses by cause. */
+            losses?: components["schemas"]["LossRequest"][];
+            /** @description Where it was laid. */
+            site?: string | null;
+            /** @description Notes. */
+            notes?: string | null;
+            /** @description Candidate sires; an empty list says that nothing is known. */
+            sires?: components["schemas"]["CandidateRequest"][];
+            /** @description Candidate dams; an empty list says that nothing is known. */
+            dams?: components["schemas"]["CandidateRequest"][];
+            /** @description Candidate pairs instead of sires and dams, where sexes are not known. */
+            pairs?: components["schemas"]["CandidatePairRequest"][];
+        };
+        ClutchChangeRequest: {
+            /**
+             * Format: uuid
+             * @description The pairing that it was laid in.
+             */
+            pairingId?: string | null;
+            /**
+             * @description The keeper's own code, unique for the keeper; case does not matter.
+             * @example C-2021-04
+             */
+            code?: string | null;
+            /**
+             * @description When it was laid. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            laid?: string | null;
+            /** @description Eggs laid. */
+            eggs?: number | null;
+            /** @description Eggs that were fertile; no more than were laid. */
+            fertile?: number | null;
+            /** @description Eggs that hatched; no more than were laid or fertile. */
+            hatched?: number | null;
+            /** @description Young that left the water; no more than hatched. */
+            outOfWater?: number | null;
+            /** @description Losses by cause. */
+            losses?: components["schemas"]["LossRequest"][];
+            /** @description Where it was laid. */
+            site?: string | null;
+            /** @description Notes. */
+            notes?: string | null;
+            /** @description Candidate sires; an empty list says that nothing is known. */
+            sires?: components["schemas"]["CandidateRequest"][];
+            /** @description Candidate dams; an empty list says that nothing is known. */
+            dams?: components["schemas"]["CandidateRequest"][];
+            /** @description Candidate pairs instead of sires and dams, where sexes are not known. */
+            pairs?: components["schemas"]["CandidatePairRequest"][];
+        };
+        YoungRequest: {
+            /** @description The keeper's own code, unique for the keeper; case does not matter. */
+            code?: string | null;
+            /**
+             * @description Sex; unsexed if left out.
+             * @enum {string}
+             */
+            sex?: "male" | "female" | "unsexed";
+            /**
+             * @description When it hatched. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            hatched?: string | null;
+            /**
+             * @description When it left the water. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            outOfWater?: string | null;
+            /**
+             * Format: uuid
+             * @description Its line; left out, the line that all its possible parents share.
+             */
+            lineId?: string | null;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        OffspringRequest: {
+            /** @description How many, where nothing is known of each. */
+            count?: number;
+            /** @description Each young. */
+            animals?: components["schemas"]["YoungRequest"][];
+            /**
+             * Format: uuid
+             * @description Their species; needed only where the parents do not tell it.
+             */
+            speciesId?: string;
+        };
+        OffspringView: {
+            /** @description The new animals, by number. */
+            items: components["schemas"]["IndividualItemView"][];
+        };
+        ObservationView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Name of the keeper who made it. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of that keeper.
+             */
+            keeperId: string;
+            /**
+             * Format: uuid
+             * @description The animal that it is about.
+             */
+            individualId: string | null;
+            /**
+             * Format: uuid
+             * @description The pairing that it is about.
+             */
+            pairingId: string | null;
+            /**
+             * Format: uuid
+             * @description The clutch that it is about.
+             */
+            clutchId: string | null;
+            /**
+             * Format: uuid
+             * @description The source that it is about.
+             */
+            sourceId: string | null;
+            /**
+             * @description Kind of remark.
+             * @enum {string}
+             */
+            kind: "note" | "measurement" | "health" | "behaviour";
+            /** @description When it was observed, EDTF. */
+            observedOn: string | null;
+            /** @description What was observed. */
+            text: string | null;
+            /** @description Snout-vent length in millimetres. */
+            svlMm: number | null;
+            /** @description Mass in grams. */
+            massG: number | null;
+        };
+        NewObservationRequest: {
+            /**
+             * Format: uuid
+             * @description The animal that it is about.
+             */
+            individualId?: string;
+            /**
+             * Format: uuid
+             * @description The pairing that it is about.
+             */
+            pairingId?: string;
+            /**
+             * Format: uuid
+             * @description The clutch that it is about.
+             */
+            clutchId?: string;
+            /**
+             * Format: uuid
+             * @description The source that it is about.
+             */
+            sourceId?: string;
+            /**
+             * @description Kind of remark.
+             * @enum {string}
+             */
+            kind: "note" | "measurement" | "health" | "behaviour";
+            /**
+             * @description When it was observed. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            observedOn: string;
+            /** @description What was observed. */
+            text?: string | null;
+            /** @description Snout-vent length in millimetres. */
+            svlMm?: number | null;
+            /** @description Mass in grams. */
+            massG?: number | null;
+        };
+        ObservationChangeRequest: {
+            /**
+             * @description Kind of remark.
+             * @enum {string}
+             */
+            kind?: "note" | "measurement" | "health" | "behaviour";
+            /**
+             * @description When it was observed. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            observedOn?: string;
+            /** @description What was observed. */
+            text?: string | null;
+            /** @description Snout-vent length in millimetres. */
+            svlMm?: number | null;
+            /** @description Mass in grams. */
+            massG?: number | null;
+        };
+        ConfirmationRequest: {
+            /** @description Why it is right all the same, 1 to 500 characters. */
+            reason: string;
+        };
+        AnimalRef: {
+            /**
+             * Format: uuid
+             * @description Id of the individual.
+             */
+            id: string;
+            /**
+             * @description Registry number.
+             * @example 10704-4
+             */
+            number: string;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex as recorded.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+        };
+        PairView: {
+            /** @description One parent: the sire where sexes are recorded. Null: a frog nobody knows. */
+            a: components["schemas"]["AnimalRef"] | null;
+            /** @description The other parent: the dam where sexes are recorded. Null: a frog nobody knows. */
+            b: components["schemas"]["AnimalRef"] | null;
+            /** @description Probability that these two are the parents, above 0, at most 1. */
+            probability: number;
+            /** @description Expected kinship of the two, 0 to 1 (Malécot 1948): the inbreeding coefficient of their young. */
+            kinship: number;
+        };
+        InbreedingView: {
+            /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
+            expected: number;
+            /** @description F if the least related candidate pair are the parents, 0 to 1. */
+            least: number;
+            /** @description F if the most related candidate pair are the parents, 0 to 1. */
+            greatest: number;
+            /** @description True where F rests on nothing: neither a source nor any known parent is recorded. Show "nothing known" then, never 0. */
+            nothingKnown: boolean;
+            /** @description Probability that both parents are recorded animals, 0 to 1. The rest counts as F = 0 for want of knowledge; 0 for an animal without a clutch. */
+            bothParentsKnown: number;
+            /** @description The candidate parent pairs, the likeliest 50; empty for an animal without a recorded clutch. */
+            pairs: components["schemas"]["PairView"][];
+        };
+        CompletenessView: {
+            /** @description How many generations were looked at. */
+            generations: number;
+            /** @description Completeness index over these generations, 0 to 1 (MacCluer et al. 1983). */
+            index: number;
+        };
+        StandingShareView: {
+            /**
+             * @description How well the label of those founders stands, by rule.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
+            /** @description Expected share of the genome from founders of this standing, above 0, at most 1; the shares sum to 1. */
+            share: number;
+        };
+        TracedShareView: {
+            /** @description Expected share of the genome from founders whose own label is the animal's and stands corroborated or better, 0 to 1. */
+            expected: number;
+            /** @description The least that this share can be, however the candidate parents turn out, 0 to 1. */
+            least: number;
+        };
+        OtherLabelView: {
+            /** @description The label as received; case and spaces do not make a label another. */
+            label: string;
+            /** @description Expected share of the genome from founders that came under it, above 0, at most 1. */
+            share: number;
+        };
+        NamedRecordView: {
+            /**
+             * @description What kind of record it is.
+             * @enum {string}
+             */
+            kind: "individual" | "clutch" | "source";
+            /**
+             * Format: uuid
+             * @description Its id.
+             */
+            id: string;
+            /** @description What it is called: code and registry number of an animal, title of a clutch or source. */
+            name: string;
+        };
+        FlagView: {
+            /**
+             * @description Which rule raised it.
+             * @enum {string}
+             */
+            code: "label-beyond-evidence" | "mixed-labels" | "origin-gap" | "outside-line" | "parents-uncertain";
+            /**
+             * @description What it does to the label.
+             * @enum {string}
+             */
+            severity: "breaks" | "weakens" | "worth-knowing";
+            /** @description What was found, in a plain sentence. */
+            detail: string;
+            /** @description The records that caused it, those with the largest shares first, at most 50. */
+            records: components["schemas"]["NamedRecordView"][];
+            /** @description What would clear it, in a plain sentence. */
+            clearedBy: string;
+        };
+        LabelView: {
+            /** @description The label: the name of its line. Null without a line. */
+            name: string | null;
+            /**
+             * @description The kind of label, from the line.
+             * @enum {string|null}
+             */
+            kind: "locality" | "trade-name" | "cross" | "unlabelled" | null;
+            /**
+             * @description The weakest standing that carries a share of the genome.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
+            /** @description Expected genome shares by standing, best first; they sum to 1. */
+            shares: components["schemas"]["StandingShareView"][];
+            /** @description How much of the animal is traced to founders that carry its label on paper. */
+            tracedShare: components["schemas"]["TracedShareView"];
+            /** @description Labels of founders that differ from its own, the largest share first. */
+            otherLabels: components["schemas"]["OtherLabelView"][];
+            /** @description What the audit holds against the label, the gravest first. */
+            flags: components["schemas"]["FlagView"][];
+        };
+        ShareSourceView: {
+            /**
+             * Format: uuid
+             * @description Id of the source.
+             */
+            id: string;
+            /**
+             * @description What it is called.
+             * @example Import, about 1994
+             */
+            title: string;
+            /**
+             * @description How well its label stands, by rule.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
+            /** @description The label it was received under. */
+            label: string | null;
+        };
+        ShareClutchView: {
+            /**
+             * Format: uuid
+             * @description Id of the clutch.
+             */
+            id: string;
+            /**
+             * @description What it is called.
+             * @example clutch of 2021-04-12
+             */
+            title: string;
+        };
+        ShareView: {
+            /** @description The source that the founders came from. */
+            source?: components["schemas"]["ShareSourceView"];
+            /** @description A founder of unknown origin. */
+            founder?: components["schemas"]["AnimalRef"];
+            /** @description The clutch of which a parent is unknown. */
+            unknownParentOf?: components["schemas"]["ShareClutchView"];
+            /** @description Expected share of the genome, above 0, at most 1; all shares sum to 1. */
+            share: number;
+        };
+        AsOfView: {
+            /** @description Revision of the register: grows with every change that can touch a figure. */
+            revision: number;
+            /**
+             * Format: date-time
+             * @description When that revision was written, RFC 3339 in UTC.
+             */
+            at: string;
+        };
+        LineageView: {
+            /** @description Inbreeding coefficient with its range and the candidate pairs. */
+            inbreeding: components["schemas"]["InbreedingView"];
+            /** @description Generations on the longest recorded path to a founder; 0 for a founder. */
+            depth: number;
+            /** @description Generations back in which every ancestor is known. */
+            fullDepth: number;
+            /** @description Complete generation equivalent, in generations: Σ ½ⁿ over known ancestors n generations back (Maignel et al. 1996). */
+            generationEquivalents: number;
+            /** @description How complete the pedigree is. */
+            completeness: components["schemas"]["CompletenessView"] | null;
+            /** @description Generations since the wild by the least of the parents (CITES Resolution Conf. 10.16): 0 wild-collected, 1 with one wild parent. Null where it cannot be known. It decides no permit. */
+            filialGeneration: number | null;
+            /** @description Mean kinship with the living animals of its line, itself included where it lives, 0 to 1 (Ballou & Lacy 1995). Null without a line or without living animals in it. */
+            meanKinship: number | null;
+            /** @description The label and how far it can be trusted. */
+            label: components["schemas"]["LabelView"];
+            /** @description Where the genome is expected to come from, the largest share first. */
+            shares: components["schemas"]["ShareView"][];
+            /** @description Whether the figures belong to the register as it was when it was asked. Always true so far: an answer waits for its figures. */
+            current: boolean;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        IndividualNodeView: {
+            /**
+             * @description What the node is. (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "individual";
+            /**
+             * Format: uuid
+             * @description Id of the individual.
+             */
+            id: string;
+            /**
+             * @description Registry number.
+             * @example 10704-4
+             */
+            number: string;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex as recorded.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /**
+             * @description Status as recorded.
+             * @enum {string}
+             */
+            status: "alive" | "died" | "gone" | "unknown";
+            /** @description Hatching date, EDTF. */
+            hatched: string | null;
+            /**
+             * Format: date
+             * @description First calendar day that the hatching date may mean; null where it is open or not given.
+             */
+            earliest: string | null;
+            /**
+             * Format: date
+             * @description Last calendar day that the hatching date may mean; null where it is open or not given.
+             */
+            latest: string | null;
+            /** @description Name of its line. */
+            line: string | null;
+            /** @description Scientific name of its species. */
+            species: string;
+            /** @description Whether it has neither a source nor a clutch. */
+            unknownOrigin: boolean;
+            /** @description Whether its clutch is recorded but lies beyond this chart. */
+            hasMoreAncestors: boolean;
+            /** @description Whether the record was withdrawn; its young keep it as an ancestor. */
+            withdrawn: boolean;
+            /** @description Expected genome shares by standing, best first; they sum to 1. */
+            standings: components["schemas"]["StandingShareView"][];
+            /** @description Expected inbreeding coefficient, 0 to 1 (Wright 1922). Null where nothing is known. */
+            inbreeding: number | null;
+        };
+        ChartPairView: {
+            /**
+             * Format: uuid
+             * @description Id of one of the two.
+             */
+            a: string;
+            /**
+             * Format: uuid
+             * @description Id of the other.
+             */
+            b: string;
+            /** @description Probability that these two are the parents, above 0, at most 1. */
+            probability: number;
+        };
+        ClutchNodeView: {
+            /**
+             * @description What the node is. (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "clutch";
+            /**
+             * Format: uuid
+             * @description Id of the clutch.
+             */
+            id: string;
+            /**
+             * @description What it is called.
+             * @example clutch of 2021-04-12
+             */
+            title: string;
+            /** @description Laying date, EDTF. */
+            laid: string | null;
+            /**
+             * Format: date
+             * @description First calendar day that the laying date may mean; null where it is open or not given.
+             */
+            earliest: string | null;
+            /**
+             * Format: date
+             * @description Last calendar day that the laying date may mean; null where it is open or not given.
+             */
+            latest: string | null;
+            /** @description Joint candidate pairs, the likeliest 50, where parents are recorded so; null where sires and dams are listed. */
+            pairs: components["schemas"]["ChartPairView"][] | null;
+            /** @description Probability that the sire is a frog nobody knows, 0 to 1. */
+            unknownSire: number;
+            /** @description Probability that the dam is a frog nobody knows, 0 to 1. */
+            unknownDam: number;
+        };
+        SourceNodeView: {
+            /**
+             * @description What the node is. (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "source";
+            /**
+             * Format: uuid
+             * @description Id of the source.
+             */
+            id: string;
+            /**
+             * @description What it is called.
+             * @example Import, about 1994
+             */
+            title: string;
+            /**
+             * @description Kind of source.
+             * @enum {string}
+             */
+            sourceKind: "import" | "wild-collection" | "purchase" | "unknown";
+            /** @description The label it was received under. */
+            label: string | null;
+            /** @description Date of the source, EDTF. */
+            date: string | null;
+            /**
+             * Format: date
+             * @description First calendar day that the date may mean; null where it is open or not given.
+             */
+            earliest: string | null;
+            /**
+             * Format: date
+             * @description Last calendar day that the date may mean; null where it is open or not given.
+             */
+            latest: string | null;
+            /**
+             * @description How well its label stands, by rule.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
+            /** @description Assumed kinship of its founders with each other, 0 to 1. */
+            baseKinship: number;
+        };
+        PedigreeEdgeView: {
+            /**
+             * Format: uuid
+             * @description Id of the upper node.
+             */
+            from: string;
+            /**
+             * Format: uuid
+             * @description Id of the lower node.
+             */
+            to: string;
+            /**
+             * @description parent: individual to clutch; young: clutch to individual; founder: source to individual.
+             * @enum {string}
+             */
+            kind: "parent" | "young" | "founder";
+            /**
+             * @description Of a parent: as what; `either` where sexes are not known.
+             * @enum {string}
+             */
+            role?: "sire" | "dam" | "either";
+            /** @description Of a parent: the probability that it is one, above 0, at most 1. */
+            probability?: number;
+        };
+        PedigreeView: {
+            /**
+             * Format: uuid
+             * @description Id of the animal asked about.
+             */
+            root: string;
+            /** @description All nodes, each once, in the order of their ids. */
+            nodes: (components["schemas"]["IndividualNodeView"] | components["schemas"]["ClutchNodeView"] | components["schemas"]["SourceNodeView"])[];
+            /** @description All edges, in the order of the ids that they join. */
+            edges: components["schemas"]["PedigreeEdgeView"][];
+            /** @description Whether the chart ended early because it reached `nodeLimit` nodes (or 20 000 edges). */
+            truncated: boolean;
+            /** @description Most nodes that a chart has. */
+            nodeLimit: number;
+        };
+        KinshipRequest: {
+            /** @description Ids or registry numbers of 1 to 500 different animals; a withdrawn animal counts too. */
+            individuals: string[];
+        };
+        KinshipView: {
+            /** @description The animals, in the order they were named. */
+            individuals: components["schemas"]["AnimalRef"][];
+            /** @description Expected kinships φ, 0 to 1 (Malécot 1948): full and symmetric, rows and columns in the order of `individuals`; ½(1+F) where an animal meets itself. Twice them is the relationship matrix. */
+            kinship: number[][];
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        ProposedParent: {
+            /** @description Id or registry number of the animal. */
+            individual: string;
+            /** @description How likely it is against the others of its side, any unit; 1 if left out. */
+            weight?: number;
+        };
+        ForecastRequest: {
+            /** @description Candidate sires, males or unsexed animals: ids, registry numbers, or objects with a weight. 1 to 40. */
+            sires: (string | components["schemas"]["ProposedParent"])[];
+            /** @description Candidate dams, females or unsexed animals: ids, registry numbers, or objects with a weight. 1 to 40. */
+            dams: (string | components["schemas"]["ProposedParent"])[];
+        };
+        ForecastInbreedingView: {
+            /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
+            expected: number;
+            /** @description F if the least related candidate pair are the parents, 0 to 1. */
+            least: number;
+            /** @description F if the most related candidate pair are the parents, 0 to 1. */
+            greatest: number;
+            /** @description Every possible pair, the likeliest first. */
+            pairs: components["schemas"]["PairView"][];
+        };
+        ForecastLabelView: {
+            /** @description Expected genome shares of the young by standing, best first; they sum to 1. */
+            shares: components["schemas"]["StandingShareView"][];
+            /** @description How much of the young would be traced to founders that carry their label on paper; 0 without one label. */
+            tracedShare: components["schemas"]["TracedShareView"];
+            /** @description Labels of founders that are none of `names`, the largest share first. */
+            otherLabels: components["schemas"]["OtherLabelView"][];
+            /** @description Names of the lines that the proposed parents belong to; more than one would make a cross. */
+            names: string[];
+        };
+        ForecastView: {
+            /** @description Inbreeding coefficient of the young, with its range over the possible pairs. */
+            inbreeding: components["schemas"]["ForecastInbreedingView"];
+            /** @description The label of the young. */
+            label: components["schemas"]["ForecastLabelView"];
+            /** @description What the audit would hold against the label of the young, the gravest first. */
+            flags: components["schemas"]["FlagView"][];
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        FiguresRequest: {
+            /** @description Ids or registry numbers of 1 to 200 different animals; a withdrawn animal counts too. */
+            individuals: string[];
+        };
+        InbreedingFigureView: {
+            /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
+            expected: number;
+            /** @description F if the least related candidate pair are the parents, 0 to 1. */
+            least: number;
+            /** @description F if the most related candidate pair are the parents, 0 to 1. */
+            greatest: number;
+            /** @description True where F rests on nothing: neither a source nor any known parent is recorded. Show "nothing known" then, never 0. */
+            nothingKnown: boolean;
+            /** @description Probability that both parents are recorded animals, 0 to 1. The rest counts as F = 0 for want of knowledge; 0 for an animal without a clutch. */
+            bothParentsKnown: number;
+        };
+        FigureItemView: {
+            /**
+             * Format: uuid
+             * @description Id of the individual.
+             */
+            id: string;
+            /** @description Inbreeding coefficient with its range. */
+            inbreeding: components["schemas"]["InbreedingFigureView"];
+            /** @description Generations on the longest recorded path to a founder; 0 for a founder. */
+            depth: number;
+            /** @description Expected genome shares by standing, best first; they sum to 1. */
+            standings: components["schemas"]["StandingShareView"][];
+            /** @description How much of the animal is traced to founders that carry its label on paper. */
+            tracedShare: components["schemas"]["TracedShareView"];
+            /** @description What the audit holds against its label, the gravest first; ask for its lineage to learn why. */
+            flags: ("label-beyond-evidence" | "mixed-labels" | "origin-gap" | "outside-line" | "parents-uncertain")[];
+        };
+        FiguresView: {
+            /** @description One item an animal, in the order they were named. */
+            items: components["schemas"]["FigureItemView"][];
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        CreatedCounts: {
+            /** @description Animals. */
+            individuals: number;
+            /** @description Clutches. */
+            clutches: number;
+            /** @description Sources. */
+            sources: number;
+            /** @description Lines. */
+            lines: number;
+            /** @description Species. */
+            species: number;
+        };
+        ImportWarning: {
+            /** @description Row as a spreadsheet shows it; the header is row 1. */
+            row: number;
+            /**
+             * @description Column, as its header names it.
+             * @example laid
+             */
+            column: string;
+            /** @description What was found, in words. */
+            detail: string;
+        };
+        ImportView: {
+            /**
+             * Format: uuid
+             * @description Id of the import; null where the sheet was only checked.
+             */
+            id: string | null;
+            /** @description Animals in the sheet. */
+            rows: number;
+            /** @description What the sheet made, or would make. */
+            created: components["schemas"]["CreatedCounts"];
+            /** @description What should be looked at, by row; the first 1000. */
+            warnings: components["schemas"]["ImportWarning"][];
+            /** @description How many warnings there are in all. */
+            warningCount: number;
+        };
+        PastImportView: {
+            /**
+             * Format: uuid
+             * @description Id of the import.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it was made, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /** @description Name of the keeper who made it. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of the keeper who made it.
+             */
+            keeperId: string;
+            /** @description Animals in the sheet. */
+            rows: number;
+            /** @description What the sheet made. */
+            created: components["schemas"]["CreatedCounts"];
+            /** @description How many warnings there were. */
+            warningCount: number;
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    liveHealth: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description It runs. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    readyHealth: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description It can. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description The database does not answer. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    figuresHealth: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    listKeepersPeople: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["KeeperView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getClubPeople: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClubView"];
+                };
+            };
+        };
+    };
+    listSpeciesSpecies: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Part of the scientific or common name. */
+                q?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["SpeciesView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addSpeciesSpecies: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewSpeciesRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpeciesView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getSpeciesSpecies: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpeciesView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changeSpeciesSpecies: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SpeciesChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpeciesView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawSpeciesSpecies: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpeciesView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreSpeciesSpecies: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpeciesView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listLinesLines: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Lines of this species only. */
+                speciesId?: string;
+                /** @description Part of the name. */
+                q?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["LineView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addLineLines: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewLineRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getLineLines: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changeLineLines: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LineChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawLineLines: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreLineLines: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listSourcesSources: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Kind of source. */
+                kind?: "import" | "wild-collection" | "purchase" | "unknown";
+                /** @description Sources that this keeper entered. */
+                keeperId?: string;
+                /** @description Part of the code, of the label or of a name. */
+                q?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["SourceView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addSourceSources: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewSourceRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SourceView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getSourceSources: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SourceView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changeSourceSources: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SourceChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SourceView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawSourceSources: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SourceView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreSourceSources: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SourceView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listIndividualsIndividuals: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Exactly this code; case does not matter. */
+                code?: string;
+                /** @description Exactly this registry number. */
+                number?: string;
+                /** @description Line: its id or its whole name. */
+                line?: string;
+                /** @description Line: its id. */
+                lineId?: string;
+                /** @description Species: its id, scientific or common name. */
+                species?: string;
+                /** @description Keeper: id or whole name. */
+                keeper?: string;
+                /** @description Animals from this source. */
+                sourceId?: string;
+                /** @description Sex. */
+                sex?: "male" | "female" | "unsexed";
+                /** @description Status. */
+                status?: "alive" | "died" | "gone" | "unknown";
+                /** @description Words, each of which begins the number or stands in the code, line, species or keeper. */
+                q?: string;
+                /** @description Hatched, or perhaps hatched, in this year or later. */
+                hatchedFrom?: number;
+                /** @description Hatched, or perhaps hatched, in this year or before. */
+                hatchedTo?: number;
+                /** @description Order; number if left out. Animals without the value come last. */
+                sort?: "number" | "code" | "line" | "hatched" | "species" | "keeper";
+                /** @description Direction; asc if left out. */
+                order?: "asc" | "desc";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["IndividualItemView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addIndividualIndividuals: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewIndividualRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["IndividualView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getIndividualIndividuals: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["IndividualView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changeIndividualIndividuals: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["IndividualChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["IndividualView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawIndividualIndividuals: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["IndividualView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreIndividualIndividuals: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["IndividualView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listPairingsPairings: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Pairings of this keeper. */
+                keeperId?: string;
+                /** @description Pairings in which this animal lives or lived. */
+                individualId?: string;
+                /** @description Part of the name. */
+                q?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["PairingView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addPairingPairings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPairingRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getPairingPairings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changePairingPairings: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PairingChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addPairingMemberPairings: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewMemberRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    removePairingMemberPairings: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+                memberId: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changePairingMemberPairings: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+                memberId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MemberChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawPairingPairings: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restorePairingPairings: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listClutchesClutches: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Clutches of this keeper. */
+                keeperId?: string;
+                /** @description Clutches laid in this pairing. */
+                pairingId?: string;
+                /** @description Clutches of which this animal may be a parent. */
+                parentId?: string;
+                /** @description Exactly this code; case does not matter. */
+                code?: string;
+                /** @description Laid, or perhaps laid, in this year or later. */
+                laidFrom?: number;
+                /** @description Laid, or perhaps laid, in this year or before. */
+                laidTo?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["ClutchItemView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addClutchClutches: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewClutchRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClutchView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getClutchClutches: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClutchView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changeClutchClutches: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClutchChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClutchView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    raiseOffspringClutches: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OffspringRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OffspringView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawClutchClutches: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClutchView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreClutchClutches: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClutchView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listObservationsObservations: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Remarks on this animal. */
+                individualId?: string;
+                /** @description Remarks on this pairing. */
+                pairingId?: string;
+                /** @description Remarks on this clutch. */
+                clutchId?: string;
+                /** @description Remarks on this source. */
+                sourceId?: string;
+                /** @description Kind of remark. */
+                kind?: "note" | "measurement" | "health" | "behaviour";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["ObservationView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addObservationObservations: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewObservationRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ObservationView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getObservationObservations: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ObservationView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changeObservationObservations: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ObservationChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ObservationView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawObservationObservations: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ObservationView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreObservationObservations: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ObservationView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    confirmIndividualWarningWarnings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ConfirmationRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WarningView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    unconfirmIndividualWarningWarnings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The warning stands again. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    confirmClutchWarningWarnings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ConfirmationRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WarningView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    unconfirmClutchWarningWarnings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The warning stands again. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getLineageIndividualLineage: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineageView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getPedigreeIndividualLineage: {
+        parameters: {
+            query?: {
+                /** @description How many generations of parents to go back; 4 if left out. */
+                generations?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PedigreeView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    findKinshipLineage: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KinshipRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KinshipView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    forecastLineage: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ForecastRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ForecastView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listFiguresLineage: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FiguresRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FiguresView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listImportsImports: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["PastImportView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    importSheetImports: {
+        parameters: {
+            query?: {
+                /** @description Only check the sheet and tell what it would make; store nothing. */
+                dryRun?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The sheet itself as text/csv, or a form with the sheet as `file`. */
+        requestBody: {
+            content: {
+                "text/csv": {
+                    /**
+                     * Format: binary
+                     * @description The sheet.
+                     */
+                    file: string;
+                };
+                "multipart/form-data": {
+                    /**
+                     * Format: binary
+                     * @description The sheet.
+                     */
+                    file: string;
+                };
+            };
+        };
+        responses: {
+            /** @description The sheet was checked and could be taken; nothing was stored. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportView"];
+                };
+            };
+            /** @description The sheet was taken. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-large: the request is larger than this address takes. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unsupported-media-type: the body is of a type that is not read here. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+}
