@@ -2,7 +2,7 @@ import { applyDecorators } from '@nestjs/common';
 import { ApiExtraModels, ApiHeader, ApiProperty, ApiResponse, getSchemaPath } from '@nestjs/swagger';
 
 /** One thing that is wrong, as a problem document names it. */
-export class ProblemErrorView {
+class ProblemErrorView {
   @ApiProperty({ required: false, description: 'JSON pointer of the field.' })
   pointer?: string;
 
@@ -17,7 +17,7 @@ export class ProblemErrorView {
 }
 
 /** A problem document, RFC 9457. */
-export class ProblemView {
+class ProblemView {
   @ApiProperty({ description: 'Address that names the kind of problem: /api/problems/<slug>.' })
   type: string;
 

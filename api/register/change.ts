@@ -4,13 +4,15 @@ import { isId } from '../platform/ids.ts';
 import { ConflictProblem, NotFoundProblem, StaleProblem } from '../platform/problem.ts';
 import type { WithdrawableRecord } from './record.ts';
 
+/** What people call the kinds of record. */
+export type KindWord = 'species' | 'line' | 'source' | 'animal' | 'pairing' | 'clutch' | 'observation';
+
 /** A kind of record as the change functions need to know it. */
 export interface Kind<
   Entity extends WithdrawableRecord,
   View extends { readonly version: number } = { readonly version: number },
 > {
-  /** A word of the trade: "animal", "clutch". */
-  readonly word: string;
+  readonly word: KindWord;
   readonly entity: EntityTarget<Entity>;
   /** The record as it goes out; null where there is none. */
   readonly find: (manager: EntityManager, id: string) => Promise<View | null>;
@@ -59,7 +61,7 @@ export async function writeChange<Entity extends WithdrawableRecord>(
   patch: Patch<Entity>,
 ): Promise<void> {
   const where = { id: record.id, version: record.version } as FindOptionsWhere<Entity>;
-  const result = await manager.update(kind.entity, where, { ...patch, updatedAt: new Date() } as never);
+  const result = await manager.update(kind.entity, where, { ...patch, updatedAt: new Date() });
   if (result.affected !== 1) throw new StaleProblem(await kind.find(manager, record.id));
 }
 

@@ -1,7 +1,7 @@
 import { Column, CreateDateColumn, PrimaryColumn, UpdateDateColumn, VersionColumn } from 'typeorm';
 
 /** What every record of the register carries. The version counts its changes and is what `ETag` and `If-Match` speak of. */
-export abstract class RegisterRecord {
+abstract class RegisterRecord {
   @PrimaryColumn({ type: 'uuid', default: () => 'new_id()' })
   id: string;
 

@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import type { SourceKind } from '../../shared/vocabulary.ts';
+import type { KindWord } from './change.ts';
 import { clutchTitle, sourceTitle } from './titles.ts';
 
 /** A record that stands in the way, as a problem document names it. */
@@ -36,7 +37,7 @@ const parentOf = (parent: string): string =>
  * What needs a record of each kind. Indexes: individual_species_index, individual_line_index, individual_source_index,
  * individual_clutch_index, clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index, clutch_pairing_index.
  */
-const above: Record<string, readonly string[]> = {
+const above: Partial<Record<KindWord, readonly string[]>> = {
   species: [line('l.species_id = $1'), individual('i.species_id = $1')],
   line: [individual('i.line_id = $1')],
   source: [individual('i.source_id = $1')],
@@ -46,7 +47,7 @@ const above: Record<string, readonly string[]> = {
 };
 
 /** What a record of each kind needs, if it is withdrawn (primary keys, clutch_candidate_once, clutch_pair_once). */
-const beneath: Record<string, readonly string[]> = {
+const beneath: Partial<Record<KindWord, readonly string[]>> = {
   line: [withdrawn('species', 'scientific_name', 'r.id = (select species_id from line where id = $1)')],
   animal: [
     withdrawn('species', 'scientific_name', 'r.id = (select species_id from individual where id = $1)'),
@@ -69,12 +70,12 @@ function withdrawn(table: 'species' | 'line' | 'pairing', name: string, where: s
 }
 
 /** The standing records that need this one; the first twenty. */
-export async function dependantsOf(manager: EntityManager, word: string, id: string): Promise<Dependant[]> {
+export async function dependantsOf(manager: EntityManager, word: KindWord, id: string): Promise<Dependant[]> {
   return ask(manager, above[word] ?? [], id);
 }
 
 /** The withdrawn records that this one needs. */
-export async function missingBeneath(manager: EntityManager, word: string, id: string): Promise<Dependant[]> {
+export async function missingBeneath(manager: EntityManager, word: KindWord, id: string): Promise<Dependant[]> {
   return ask(manager, beneath[word] ?? [], id);
 }
 

@@ -94,7 +94,7 @@ export class Factory {
   }
 }
 
-/** Two males and a female of one species, the first two adult in 2020: what most tests begin with. */
+/** Two males and a female of one species, all hatched in March 2018: what most tests begin with. */
 export async function trio(
   factory: Factory,
 ): Promise<{ speciesId: string; sire: IndividualView; dam: IndividualView; other: IndividualView }> {

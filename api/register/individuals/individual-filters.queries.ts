@@ -6,13 +6,13 @@ import { Conditions, likePattern } from '../keyset.ts';
 import type { IndividualQuery } from './individual.dto.ts';
 
 const longestNumber = 12;
-const mostWords = 6;
+const mostWords = 10;
 
 /**
  * The conditions of a list of animals (`i` is the table individual). Names are looked up first, since lines, species and
  * keepers are few, so that the big table is only asked for ids: individual_line_index, individual_species_index,
  * individual_keeper_index, individual_code_index, individual_code_trigram, individual_number_unique.
- * 422 where `number` is no registry number.
+ * 422 where `number` is no registry number, or `q` has too many words.
  */
 export async function individualConditions(manager: EntityManager, query: IndividualQuery): Promise<Conditions> {
   const conditions = new Conditions();
@@ -36,12 +36,15 @@ export async function individualConditions(manager: EntityManager, query: Indivi
     conditions.add(`i.hatched_latest >= ${conditions.bind(`${query.hatchedFrom}-01-01`)}::date`);
   if (query.hatchedTo !== undefined)
     conditions.add(`i.hatched_earliest <= ${conditions.bind(`${query.hatchedTo}-12-31`)}::date`);
-  for (const word of (query.q ?? '')
-    .split(/\s+/)
-    .filter((part) => part !== '')
-    .slice(0, mostWords))
-    await addWord(manager, conditions, word);
+  for (const word of wordsOf(query.q ?? '')) await addWord(manager, conditions, word);
   return conditions;
+}
+
+function wordsOf(text: string): string[] {
+  const words = text.split(/\s+/).filter((word) => word !== '');
+  if (words.length <= mostWords) return words;
+  const detail = `Search for at most ${mostWords} words at once.`;
+  throw new InvalidProblem(detail, [{ pointer: '/q', detail }]);
 }
 
 function serialOf(text: string): number {

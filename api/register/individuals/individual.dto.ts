@@ -57,7 +57,7 @@ export class NewIndividualRequest {
 /** Changes of an animal. */
 export class IndividualChangeRequest extends PartialType(NewIndividualRequest, { skipNullProperties: false }) {}
 
-export const individualSorts = ['number', 'code', 'line', 'hatched', 'species', 'keeper'] as const;
+const individualSorts = ['number', 'code', 'line', 'hatched', 'species', 'keeper'] as const;
 export type IndividualSort = (typeof individualSorts)[number];
 
 /** Which animals to list, and in what order. */

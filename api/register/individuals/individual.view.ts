@@ -15,7 +15,7 @@ import { RecordView } from '../record.view.ts';
 import { WarningView } from '../warnings/warning.view.ts';
 
 /** An animal as other records name it. */
-export class AnimalRefView {
+class AnimalRefView {
   @Shown({ description: 'Id of the animal.', format: 'uuid' })
   id: string;
 

@@ -27,6 +27,7 @@ export const clutchWarnings: readonly Check[] = [
   recordedYoung,
   closeClutches,
   crossedParents,
+  pairsOfOneSex,
 ];
 
 function youngParents(facts: ClutchFacts): Warning[] | null {
@@ -131,6 +132,14 @@ function crossedParents(facts: ClutchFacts): Warning[] | null {
         ];
     }
   return null;
+}
+
+/** Happens when a group is sexed after its clutches were noted: such a pair had better go, so that the others weigh more. */
+function pairsOfOneSex(facts: ClutchFacts): Warning[] | null {
+  const said = (facts.pairsOfOneSex ?? []).map(
+    ({ a, b, sex }) => `the possible parents ${a} and ${b} are both recorded as ${sex}`,
+  );
+  return said.length === 0 ? null : [{ code: 'pair-of-one-sex', detail: sentence(said), fields: ['parents'] }];
 }
 
 function differenceBetween(a: ParentFacts, b: ParentFacts): string | null {

@@ -7,6 +7,7 @@ import type {
   ClutchFacts,
   IndividualFacts,
   MeasurementFacts,
+  PairOfOneSex,
   ParentFacts,
   RangesFacts,
   SiblingClutchFacts,
@@ -50,6 +51,7 @@ export async function readClutchFacts(manager: EntityManager, id: string): Promi
     young: clutch.young,
     parents: await withRanges(manager, parents),
     nearbyOfDam: laid && certainDam ? await readNearby(manager, id, certainDam.id) : [],
+    pairsOfOneSex: await readPairsOfOneSex(manager, id),
   };
 }
 
@@ -149,6 +151,17 @@ async function readNearby(manager: EntityManager, clutchId: string, damId: strin
     const laid = bounds(row.laid);
     return laid ? [{ title: clutchTitle(row), laid }] : [];
   });
+}
+
+/** Candidate pairs of two animals that were sexed alike since (clutch_pair_once). */
+async function readPairsOfOneSex(manager: EntityManager, clutchId: string): Promise<PairOfOneSex[]> {
+  const rows = await manager.query<{ a: string; b: string; sex: Sex }[]>(
+    `select a.number::text as a, b.number::text as b, a.sex from clutch_pair p
+       join individual a on a.id = p.a_id join individual b on b.id = p.b_id and b.sex = a.sex
+     where p.clutch_id = $1 and a.sex <> 'unsexed' order by a.number, b.number`,
+    [clutchId],
+  );
+  return rows.map((row) => ({ a: formatRegistryNumber(row.a), b: formatRegistryNumber(row.b), sex: row.sex }));
 }
 
 /** Measured lengths of an animal, oldest first (observation_individual_index). */

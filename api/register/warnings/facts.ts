@@ -32,6 +32,13 @@ export interface SiblingClutchFacts {
   readonly laid: DateBounds;
 }
 
+/** Two candidate parents of one sex, by their names. */
+export interface PairOfOneSex {
+  readonly a: string;
+  readonly b: string;
+  readonly sex: Sex;
+}
+
 /** What the warnings of a clutch are computed from. */
 export interface ClutchFacts {
   readonly laid: DateBounds | null;
@@ -44,6 +51,8 @@ export interface ClutchFacts {
   readonly parents: readonly ParentFacts[];
   /** Clutches of the same certain dam laid near this one; empty where the dam is not certain. */
   readonly nearbyOfDam: readonly SiblingClutchFacts[];
+  /** Candidate pairs whose animals turned out to be of one sex; left out where there are none. */
+  readonly pairsOfOneSex?: readonly PairOfOneSex[];
 }
 
 /** A measured length. */
@@ -95,6 +104,7 @@ export const warningCodes = [
   'more-lost-than-laid',
   'more-young-than-eggs',
   'close-clutches',
+  'pair-of-one-sex',
   'cross',
   'hatching-interval',
   'water-interval',

@@ -34,7 +34,7 @@ async function animalWithClutch(): Promise<{ id: string; number: string; code: s
 async function lineOf(
   generations: number,
 ): Promise<{ id: string; clutchId: string; number: string; code: string | null }[]> {
-  const animals = [];
+  const animals: Awaited<ReturnType<typeof animalWithClutch>>[] = [];
   for (let generation = 0; generation < generations; generation++) {
     const animal = await animalWithClutch();
     const parent = animals.at(-1);

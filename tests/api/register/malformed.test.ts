@@ -208,6 +208,7 @@ describe('every list refuses a query that it cannot take', () => {
     ['individuals', 'lineId=17'],
     ['individuals', `q=${'x'.repeat(101)}`],
     ['individuals', 'q=%00'],
+    ['individuals', 'q=a+b+c+d+e+f+g+h+i+j+k'],
     ['individuals', 'line=%00'],
     ['individuals', 'colour=red'],
     ['individuals', 'limit=0'],

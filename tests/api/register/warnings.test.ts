@@ -87,11 +87,30 @@ describe('a warning', () => {
     ]);
   });
 
+  it('tells of candidate pairs whose animals turned out to be of one sex', async () => {
+    const [a, b, c] = await make.individuals({}, {}, {});
+    const made = await make.clutch({
+      pairs: [
+        { a: a?.id, b: b?.id },
+        { a: a?.id, b: c?.id },
+      ],
+    });
+    await change(`individuals/${a?.id}`, { sex: 'male' });
+    await change(`individuals/${c?.id}`, { sex: 'male' });
+    expect((await clutch(made.id)).warnings).toMatchObject([
+      {
+        code: 'pair-of-one-sex',
+        detail: `The possible parents ${a?.number} and ${c?.number} are both recorded as male.`,
+      },
+    ]);
+  });
+
   it('is silent without a species profile', async () => {
     const { id: speciesId } = await make.species();
     expect((await make.individual({ speciesId, hatched: '1950' })).warnings).toEqual([]);
     await change(`species/${speciesId}`, { ranges: mediumPoisonFrog });
-    const [found] = (await api.http.get(`/api/v1/individuals?species=${speciesId}`)).body.items as { id: string }[];
+    const page = await api.http.get(`/api/v1/individuals?species=${speciesId}`);
+    const [found] = (page.body as { items: { id: string }[] }).items;
     expect((await animal(found?.id ?? '')).warnings).toMatchObject([{ code: 'beyond-lifespan' }]);
   });
 });
