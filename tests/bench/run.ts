@@ -1,0 +1,48 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { availableParallelism, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { DataSource } from 'typeorm';
+import { createApp } from '../../api/create-app.ts';
+import { prepareRegister } from '../../api/people/first-start.ts';
+import { migrate } from '../../api/platform/data-source.ts';
+import { startEmbeddedDatabase } from '../../api/platform/embedded-database.ts';
+import { benchImport } from './import.ts';
+import { benchKernel } from './kernel.ts';
+import { benchReads } from './reads.ts';
+
+/** Prints a table; figures with three digits, since the machine's noise is larger than the fourth. */
+function print(title: string, rows: readonly object[]): void {
+  console.log(`\n${title}`);
+  const shortened = rows.map((row) =>
+    Object.fromEntries(
+      Object.entries(row).map(([name, value]) => [
+        name,
+        typeof value === 'number' ? Number(value.toPrecision(3)) : value,
+      ]),
+    ),
+  );
+  console.table(shortened);
+}
+
+/** Import and reads, on the service with a PostgreSQL of its own that is as durable as a keeper's. */
+async function benchService(): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-bench-'));
+  const database = await startEmbeddedDatabase(folder);
+  try {
+    await migrate(database.url);
+    const app = await createApp(database.url, { quiet: true });
+    await prepareRegister(app.get(DataSource), null);
+    await app.listen(0, '127.0.0.1');
+    const service = { url: await app.getUrl(), databaseUrl: database.url };
+    print('A register sheet of 100 000 animals', await benchImport(service));
+    print('Reads at 100 000 animals, in milliseconds', await benchReads(service));
+    await app.close();
+  } finally {
+    await database.stop();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+console.log(`Node ${process.version}, ${availableParallelism()} cores, ${new Date().toISOString().slice(0, 10)}`);
+print('The kernel, in milliseconds', await benchKernel());
+await benchService();
