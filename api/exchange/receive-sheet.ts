@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import type { Readable } from 'node:stream';
 import { Injectable, type NestMiddleware } from '@nestjs/common';
 import type { NextFunction, Request, Response } from 'express';
 import multer from 'multer';
@@ -67,15 +68,16 @@ function refuseOtherCharsets(contentType: string): void {
     throw wrongType(`A register sheet is read as UTF-8, not as ${charset.slice(0, 40)}.`);
 }
 
-async function receive(bytes: AsyncIterable<Buffer>): Promise<Received> {
+async function receive(stream: Readable): Promise<Received> {
   const hash = createHash('sha256');
-  const sheet = await readSheet(measured(bytes, (chunk) => void hash.update(chunk)));
+  const sheet = await readSheet(measured(stream, (chunk) => void hash.update(chunk)));
   return { sheet, fingerprint: `sha256 ${hash.digest('hex')}` };
 }
 
-async function* measured(bytes: AsyncIterable<Buffer>, see: (chunk: Buffer) => void): AsyncGenerator<Buffer> {
+async function* measured(stream: Readable, see: (chunk: Buffer) => void): AsyncGenerator<Buffer> {
   let length = 0;
-  for await (const chunk of bytes) {
+  // A stream that is left early would be destroyed, and with it the way for the answer.
+  for await (const chunk of stream.iterator({ destroyOnReturn: false }) as AsyncIterable<Buffer>) {
     length += chunk.length;
     if (length > largestSheet) throw tooLarge();
     see(chunk);

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { once } from 'node:events';
 import { request as httpRequest } from 'node:http';
 import { connect } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -78,6 +79,28 @@ describe('what is not a sheet', () => {
     });
     expect(status).toBe(413);
   });
+});
+
+test('a body that turns out larger than the limit is told 413', async () => {
+  const status = await new Promise<number | undefined>((resolve, reject) => {
+    const request = httpRequest(`${api.url}/api/v1/imports`, {
+      method: 'POST',
+      headers: { 'Content-Type': 'text/csv' },
+    });
+    request.on('response', (response) => {
+      resolve(response.statusCode);
+      request.destroy();
+    });
+    request.on('error', reject);
+    const megabyte = Buffer.alloc(1_000_000, 'x');
+    // the first row names no columns, so that nothing of the rest is looked at
+    request.write('nothing\n');
+    void (async () => {
+      for (let sent = 0; sent < 101 && !request.destroyed; sent++)
+        if (!request.write(megabyte)) await once(request, 'drain');
+    })().catch(() => undefined); // the answer may come before all is sent
+  });
+  expect(status).toBe(413);
 });
 
 describe('retries', () => {
