@@ -32,7 +32,7 @@ export default defineConfig({
         },
       },
       {
-        plugins: [svelte()],
+        plugins: [svelte({ configFile: false })],
         resolve: { conditions: ['browser'], alias: { $lib: folder('client/src/lib'), $shared: folder('shared') } },
         test: { name: 'client', include: ['tests/client/**/*.test.ts'], environment: 'happy-dom' },
       },

@@ -13,11 +13,11 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { findBinaries, type PostgresBinaries } from './postgres-binaries.ts';
+import { freePort, giveUpZombie, isAlive, pause, readPidFile, tryConnect } from './postgres-process.ts';
 
 /** A PostgreSQL server of our own, running on this machine's loopback address only. */
 export interface EmbeddedDatabase {
@@ -166,7 +166,7 @@ function makeCluster(cluster: Cluster): void {
 
 /** Port of a server that still runs on this cluster, or null. */
 async function portOfSurvivor(cluster: Cluster): Promise<number | null> {
-  const running = readPidFile(cluster);
+  const running = readPidFile(cluster.folder);
   if (!running) return null;
   for (const until = Date.now() + startTimeoutMs; isAlive(running.pid) && Date.now() < until; await pause(200)) {
     const answer = await tryConnect(addressOf(cluster, running.port, 'postgres'));
@@ -179,6 +179,7 @@ async function portOfSurvivor(cluster: Cluster): Promise<number | null> {
 
 async function launch(cluster: Cluster): Promise<number> {
   const port = await freePort();
+  giveUpZombie(cluster.folder);
   rotate(cluster.logFile);
   const log = openSync(cluster.logFile, 'a', 0o600);
   const server = asServer(cluster, cluster.folder, log);
@@ -225,58 +226,10 @@ async function holdOrRefuse(cluster: Cluster, port: number, dataDir: string): Pr
 }
 
 async function stopServer(cluster: Cluster): Promise<void> {
-  const running = readPidFile(cluster);
+  const running = readPidFile(cluster.folder);
   if (!running || !isAlive(running.pid)) return;
   process.kill(running.pid, 'SIGINT');
   for (const until = Date.now() + stopTimeoutMs; isAlive(running.pid) && Date.now() < until;) await pause(25);
-}
-
-function readPidFile(cluster: Cluster): { pid: number; port: number } | null {
-  const file = join(cluster.folder, 'postmaster.pid');
-  if (!existsSync(file)) return null;
-  const lines = readFileSync(file, 'utf8').split('\n');
-  const pid = Number(lines[0]);
-  const port = Number(lines[3]);
-  return pid > 0 && port > 0 ? { pid, port } : null;
-}
-
-/** A process that ended but was not yet collected by its parent is not alive. */
-function isAlive(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-  } catch {
-    return false;
-  }
-  const stat = `/proc/${pid}/stat`;
-  return !existsSync(stat) || !/\) Z /.test(readFileSync(stat, 'utf8'));
-}
-
-/** open: it takes our password; busy: it starts or stops; refused: nobody, or somebody else, is there. */
-async function tryConnect(url: string): Promise<'open' | 'busy' | 'refused'> {
-  const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 3000 });
-  client.on('error', () => undefined);
-  try {
-    await client.connect();
-    return 'open';
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? error.code : '';
-    return code === '57P03' ? 'busy' : 'refused';
-  } finally {
-    await client.end().catch(() => undefined);
-  }
-}
-
-async function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() =>
-        typeof address === 'object' && address ? resolve(address.port) : reject(new Error('no free port')),
-      );
-    });
-  });
 }
 
 function rotate(logFile: string): void {
@@ -285,5 +238,3 @@ function rotate(logFile: string): void {
 
 const lastOf = (logFile: string): string =>
   existsSync(logFile) ? readFileSync(logFile, 'utf8').trim().split('\n').slice(-8).join('\n') : '';
-
-const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds));
