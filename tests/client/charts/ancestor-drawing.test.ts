@@ -1,0 +1,61 @@
+import { cleanup, render } from '@testing-library/svelte';
+import { tick } from 'svelte';
+import { afterEach, expect, it } from 'vitest';
+import AncestorDrawing from '../../../client/src/lib/charts/ancestors/ancestor-drawing.svelte';
+import { AncestorChart } from '../../../client/src/lib/charts/ancestors/ancestor-view.svelte.ts';
+import AncestorWords from '../../../client/src/lib/charts/ancestors/ancestor-words.svelte';
+import { inventedPedigree } from './invented-pedigree.ts';
+
+const view = inventedPedigree({ seed: 1, generations: 4, breeders: 5, founders: 8, uncertain: 0.3 });
+
+afterEach(cleanup);
+
+async function drawn() {
+  const chart = new AncestorChart();
+  chart.frameWidth = 856;
+  await chart.read(() => Promise.resolve(view), 4);
+  const layout = chart.layout;
+  if (!layout) throw new Error('The chart has no layout.');
+  const { container } = render(AncestorDrawing, { chart, layout, label: 'Ancestors of G4-0' });
+  const links = [...container.querySelectorAll<SVGAElement>('a[data-animal]')];
+  return { chart, layout, container, links };
+}
+
+it('makes every animal a link to its page, with one stop for the tab key', async () => {
+  const { layout, links } = await drawn();
+  expect(links.map((link) => link.getAttribute('href')).sort()).toEqual(
+    layout.animals.map((placed) => `/animals/${placed.animal.id}`).sort(),
+  );
+  const stops = links.filter((link) => link.getAttribute('tabindex') === '0');
+  expect(stops.map((link) => link.dataset['animal'])).toEqual([view.root]);
+});
+
+it('names an animal beginning with what is written beside it', async () => {
+  const { links } = await drawn();
+  for (const link of links) {
+    const written = (link.textContent ?? '').replace('?', '').replace(/\s+/g, ' ').trim();
+    expect(link.getAttribute('aria-label')?.startsWith(written)).toBe(true);
+  }
+});
+
+it('moves by arrow keys and lights the loop of a common ancestor that has the focus', async () => {
+  const { chart, container, links } = await drawn();
+  const svg = container.querySelector('svg');
+  svg?.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowUp', bubbles: true, cancelable: true }));
+  await tick();
+  expect(chart.focused).not.toBe(view.root);
+  const common = chart.layout?.animals.find((placed) => placed.common && placed.common.part > 0);
+  links.find((link) => link.dataset['animal'] === common?.animal.id)?.dispatchEvent(new FocusEvent('focus'));
+  await tick();
+  expect(chart.litAnimal?.animal.id).toBe(common?.animal.id);
+  expect(container.querySelectorAll('.pencil')).toHaveLength(chart.lit.streams.size);
+  expect(chart.sentence).toContain('stands behind both parents');
+});
+
+it('has a table for screen readers that names every animal and hides no link', async () => {
+  const { links } = await drawn();
+  const { container } = render(AncestorWords, { pedigree: view, quiet: true });
+  const table = container.querySelector('table');
+  expect(table?.querySelectorAll('a')).toHaveLength(0);
+  for (const link of links) expect(table?.textContent).toContain((link.dataset['animal'] ?? '').toUpperCase());
+});
