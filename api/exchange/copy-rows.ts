@@ -35,7 +35,7 @@ function* chunks(rows: Iterable<readonly CopyValue[]>): Generator<Buffer> {
 }
 
 /** A value in PostgreSQL's text format of COPY. Numbers keep every digit. */
-export function copyText(value: CopyValue): string {
+function copyText(value: CopyValue): string {
   if (value === null) return '\\N';
   if (typeof value === 'number') return String(value);
   return /[\\\n\r\t]/.test(value)

@@ -34,7 +34,7 @@ export class DateCells {
 }
 
 /** What to write instead: the dates that the text may mean, where it is written in a usual way. */
-export function dateRemedy(text: string): string {
+function dateRemedy(text: string): string {
   const meant = [...new Set(readings(text))].filter((day) => dateBounds(day) !== null);
   if (meant.length > 0) return `Write ${meant.join(' or ')}.`;
   return 'Write year-month-day such as 2021-04-12, or 2021-04, 2021, 1994~ (about), 199X, 1993/1996.';

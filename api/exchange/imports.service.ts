@@ -56,7 +56,7 @@ export class ImportsService {
 }
 
 /** The answer that names all problems of a sheet. */
-export function refusal(problems: ProblemList): InvalidProblem {
+function refusal(problems: ProblemList): InvalidProblem {
   const errors = problems.list().map(({ row, column, detail }) => ({
     ...(row > 0 ? { row } : {}),
     ...(column === '' ? {} : { column }),

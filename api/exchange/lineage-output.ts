@@ -43,7 +43,10 @@ const mostHeld = 4_000;
 
 function* rowsOf(pedigree: Pedigree, inbreeding: Inbreeding, individuals: Int32Array): Generator<Float64Array> {
   const size = individuals.length;
-  if (size > mostHeld) return yield* kinshipByRows(pedigree, inbreeding, individuals);
+  if (size > mostHeld) {
+    yield* kinshipByRows(pedigree, inbreeding, individuals);
+    return;
+  }
   const matrix = kinshipMatrix(pedigree, inbreeding, individuals);
   for (let row = 0; row < size; row++) yield matrix.subarray(row * size, (row + 1) * size);
 }

@@ -1,7 +1,7 @@
 import { readNumber } from './cell-words.ts';
 
 /** A candidate as a cell writes it. */
-export interface WrittenCandidate {
+interface WrittenCandidate {
   /** A code or a registry number; `?` for a frog nobody knows. */
   readonly name: string;
   /** The weight behind the colon, null where there is none. */
@@ -15,7 +15,7 @@ export interface WrittenCandidates {
 }
 
 /** Most candidates on one side, or in one group. */
-export const mostCandidates = 50;
+const mostCandidates = 50;
 
 /** Least weight: below it stands no observation, and products of such weights are no numbers any more. */
 const leastWeight = 1e-6;

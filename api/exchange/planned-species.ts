@@ -18,7 +18,7 @@ export interface SpeciesOfSheet {
 }
 
 /** Stands where nobody said the species. It can be changed with the animal at any time. */
-export const speciesNotRecorded = 'Species not recorded';
+const speciesNotRecorded = 'Species not recorded';
 
 /**
  * Finds the species and line of each animal. One without a species has that of its candidate parents where they share one,

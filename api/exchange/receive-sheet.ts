@@ -8,7 +8,7 @@ import type { Sheet } from './sheet-reader.ts';
 import { readSheet } from './sheet-reader.ts';
 
 /** Largest register sheet in bytes. */
-export const largestSheet = 100_000_000;
+const largestSheet = 100_000_000;
 
 /** A request whose body was read as a register sheet. */
 export interface SheetRequest extends Request {

@@ -10,7 +10,7 @@ export interface HeaderCell {
 }
 
 /** Most columns of a sheet. */
-export const mostColumns = 100;
+const mostColumns = 100;
 
 /**
  * Reads the header row. Problems: no `code` column, a column twice, too many columns. Columns that the register does not

@@ -83,7 +83,7 @@ class RowParser {
   readonly #parser: ReturnType<typeof parse>;
   readonly #rows: SheetRows;
   readonly #problems: ProblemList;
-  #failure: unknown;
+  #failure: Error | undefined;
 
   constructor(delimiter: string, rows: SheetRows, problems: ProblemList) {
     this.#rows = rows;
@@ -125,7 +125,7 @@ class RowParser {
     if (this.#rows.stopped) return;
     this.#rows.stopped = true;
     const row = this.#rows.row + 1;
-    if (!(error instanceof CsvError)) this.#failure = error;
+    if (!(error instanceof CsvError)) this.#failure = error instanceof Error ? error : new Error(String(error));
     else if (error.code === 'CSV_QUOTE_NOT_CLOSED')
       this.#problems.add(row, '', `A quotation mark opened in this row is never closed. ${quoting}`);
     else if (error.code === 'CSV_MAX_RECORD_SIZE')

@@ -6,7 +6,7 @@ import { columnLetters, readHeader } from './sheet-header.ts';
 import { SheetTable } from './sheet-table.ts';
 
 /** Most animals in one sheet. */
-export const mostRows = 1_000_000;
+const mostRows = 1_000_000;
 
 /**
  * Takes the rows of a sheet one by one, the header first, and fills a table with them.
@@ -127,7 +127,6 @@ function faultOf(raw: string, cell: string, most: number): string | null {
     return 'This cell contains bytes that are not UTF-8 text. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).';
   if (swallowedRows(raw)) return `A quotation mark in this cell is not closed where the cell ends. ${quoting}`;
   // Spaces of every kind are dealt with before; what remains of the control characters was never typed by a person.
-  // eslint-disable-next-line no-control-regex -- they are what is looked for
   if (/[\x01-\x08\x0b\x0c\x0e-\x1f\x7f]/.test(cell))
     return 'This cell contains a control character. Type its content anew.';
   return cell.length > most ? `This cell has ${cell.length} characters; at most ${most} fit here. Shorten it.` : null;

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { containing, some } from './matchers.ts';
 
 /* The command as it is built (`npm run build:api`), in a process of its own. */
 
@@ -27,8 +28,9 @@ async function lineage(args: readonly string[], input = ''): Promise<Outcome> {
   const child = spawn(process.execPath, [command, ...args]);
   child.stdin.on('error', () => undefined); // a command that reads no input closes it
   child.stdin.end(input);
-  const [out, err, [status]] = await Promise.all([text(child.stdout), text(child.stderr), once(child, 'close')]);
-  return { status: typeof status === 'number' ? status : null, out, err };
+  const closed = once(child, 'close') as Promise<[number | null]>;
+  const [out, err, [status]] = await Promise.all([text(child.stdout), text(child.stderr), closed]);
+  return { status, out, err };
 }
 
 async function saved(sheet: string): Promise<string> {
@@ -61,7 +63,7 @@ describe('figures', () => {
     const withD = 0.5 * ((0.25 + 0.25) / 3 + (0.25 + 0.5) / 2);
     expect(lastRow[1]).toBeCloseTo((0.25 + withC + withD) / 3, 12);
     expect([lastRow[2], lastRow[3]]).toEqual(
-      [Math.min(0.25, withC, withD), Math.max(0.25, withC, withD)].map((value) => expect.closeTo(value, 12)),
+      [Math.min(0.25, withC, withD), Math.max(0.25, withC, withD)].map((value) => expect.closeTo(value, 12) as unknown),
     );
     expect(String(lastRow[1]).length).toBeGreaterThan(15);
   });
@@ -143,7 +145,7 @@ describe('what goes wrong', () => {
   });
 
   test('help', async () => {
-    expect(await lineage(['--help'])).toEqual({ status: 0, out: expect.stringContaining('Usage:'), err: '' });
+    expect(await lineage(['--help'])).toEqual({ status: 0, out: containing('Usage:'), err: '' });
   });
 
   test('a reader that stops early is no failure', async () => {
@@ -161,8 +163,8 @@ test('timings are one line of JSON on standard error', async () => {
   expect(status).toBe(0);
   expect(JSON.parse(err)).toEqual({
     rows: 2,
-    readSeconds: expect.any(Number),
-    computeSeconds: expect.any(Number),
+    readSeconds: some(Number),
+    computeSeconds: some(Number),
     method: 'frontier',
   });
 });
