@@ -14,6 +14,8 @@ export class YoungDraft {
   rows = $state<YoungRow[]>([{ code: '', sex: 'unsexed', notes: '' }]);
   hatched = $state('');
   outOfWater = $state('');
+  /** Needed only where the parents do not tell it. */
+  speciesId = $state('');
 
   /** How many will be written; 0 while nothing sensible is typed. */
   total = $derived(
@@ -38,7 +40,11 @@ export class YoungDraft {
     return found;
   }
 
-  body(): { count: number } | { animals: Record<string, string>[] } {
+  body(): { speciesId?: string; count?: number; animals?: Record<string, string>[] } {
+    return { ...(this.speciesId === '' ? {} : { speciesId: this.speciesId }), ...this.#young() };
+  }
+
+  #young(): { count: number } | { animals: Record<string, string>[] } {
     const dates = {
       ...(this.hatched.trim() === '' ? {} : { hatched: this.hatched.trim() }),
       ...(this.outOfWater.trim() === '' ? {} : { outOfWater: this.outOfWater.trim() }),

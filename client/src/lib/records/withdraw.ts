@@ -17,7 +17,7 @@ export async function withdraw(
     // Withdrawing made a new version; read it before taking it back.
     const now = await api.get<{ version: number }>(path);
     await api.delete(`${path}/withdrawal`, { version: now.version });
-    undoOffer.say(`${name} is back.`);
     await onrestored();
+    undoOffer.say(`${name} is back.`);
   });
 }
