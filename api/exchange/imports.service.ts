@@ -48,9 +48,9 @@ export class ImportsService {
 
   private async understand(manager: EntityManager, keeper: Acting, sheet: Sheet): Promise<SheetPlan> {
     const knowledge = await readKnowledge(manager, keeper.id, sheet.table);
-    const plan = planSheet(sheet, knowledge);
+    const plan = await planSheet(sheet, knowledge);
     if (plan === null) throw refusal(sheet.problems);
-    warnOfImplausible(plan, knowledge, new SheetReport(sheet.table, sheet.problems, sheet.warnings));
+    await warnOfImplausible(plan, knowledge, new SheetReport(sheet.table, sheet.problems, sheet.warnings));
     return plan;
   }
 }

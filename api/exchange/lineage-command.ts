@@ -59,7 +59,7 @@ async function run(args: readonly string[]): Promise<number> {
   const sheet = await readSheet(bytesOf(options.file)).catch((error: unknown) => {
     throw new Error(`The sheet cannot be read: ${error instanceof Error ? error.message : String(error)}`);
   });
-  const plan = planSheet(sheet, nothingKnown);
+  const plan = await planSheet(sheet, nothingKnown);
   if (plan === null) {
     await write(process.stderr, problemLines(sheet.problems));
     return 1;

@@ -2,6 +2,7 @@ import { warningsForClutch, warningsForIndividual } from '../register/plausibili
 import type { ParentFacts, RangesFacts, SiblingClutchFacts, Warning } from '../register/warnings/facts.ts';
 import type { DateBounds } from '../../shared/edtf.ts';
 import { dateBounds } from '../../shared/edtf.ts';
+import { breathe } from './breathe.ts';
 import type { ParentNumber } from './animal-lookup.ts';
 import { nobody } from './animal-lookup.ts';
 import type { RegisterKnowledge } from './knowledge.ts';
@@ -14,7 +15,11 @@ import type { SheetReport } from './sheet-report.ts';
 type Facts = LineageFacts & SpeciesOfSheet;
 
 /** Warns of what the species profiles find implausible, in the words of the register. New species have no profile yet. */
-export function warnOfImplausible(facts: Facts, knowledge: RegisterKnowledge, report: SheetReport): void {
+export async function warnOfImplausible(
+  facts: Facts,
+  knowledge: RegisterKnowledge,
+  report: SheetReport,
+): Promise<void> {
   const profiles = new Profiles(facts, knowledge);
   const nearby = new NearbyClutches(facts);
   const today = new Date().toISOString().slice(0, 10);
@@ -34,6 +39,7 @@ export function warnOfImplausible(facts: Facts, knowledge: RegisterKnowledge, re
     for (const warning of warnings) report.warn(clutch.first, columnFor(warning, clutch), warning.detail);
   }
   for (let animal = 0; animal < facts.table.length; animal++) {
+    if (animal % animalsABreath === 0) await breathe();
     const number = facts.clutchOf[animal] ?? -1;
     const { dates } = facts.cells;
     const { speciesId, lineId, line, ranges } = profiles.ofAnimal(animal);
@@ -58,6 +64,9 @@ export function warnOfImplausible(facts: Facts, knowledge: RegisterKnowledge, re
     for (const warning of warnings) report.warn(animal, columnFor(warning, facts.clutches[number]), warning.detail);
   }
 }
+
+/** How many animals are looked at before others get a turn. */
+const animalsABreath = 10_000;
 
 const columnOfField: Readonly<Record<string, SheetColumn>> = {
   laid: 'laid',

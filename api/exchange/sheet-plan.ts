@@ -2,6 +2,7 @@ import type { PedigreeOrder } from '../lineage/kernel/order.ts';
 import type { Pedigree } from '../lineage/kernel/pedigree.ts';
 import { AnimalCells } from './animal-cells.ts';
 import { AnimalLookup } from './animal-lookup.ts';
+import { breathe } from './breathe.ts';
 import { CodeIndex, checkCodes } from './code-index.ts';
 import { warnOfKept } from './kept-notes.ts';
 import type { RegisterKnowledge } from './knowledge.ts';
@@ -29,11 +30,11 @@ export interface SheetPlan extends LineageFacts, SourcesOfSheet, SpeciesOfSheet 
 
 /**
  * Understands a sheet as far as it can be understood and notes everything that is wrong in the sheet's problems, everything
- * worth a look in its warnings. Linear in rows and candidates.
+ * worth a look in its warnings. Linear in rows and candidates; other requests get their turn between the steps.
  *
  * @returns the plan, null where there are problems
  */
-export function planSheet(sheet: Sheet, knowledge: RegisterKnowledge): SheetPlan | null {
+export async function planSheet(sheet: Sheet, knowledge: RegisterKnowledge): Promise<SheetPlan | null> {
   const { table, problems, warnings } = sheet;
   const report = new SheetReport(table, problems, warnings);
   const cells = new AnimalCells(table);
@@ -41,10 +42,13 @@ export function planSheet(sheet: Sheet, knowledge: RegisterKnowledge): SheetPlan
   const animals = new AnimalLookup(table, cells, codes, knowledge);
   const parents = new ParentCells(table, animals, () => codes.codes());
   checkCodes(table, codes, knowledge, report);
+  await breathe();
   for (let animal = 0; animal < table.length; animal++) cells.check(animal, report);
   checkSpecies({ table }, report);
+  await breathe();
   const facts: LineageFacts = { table, cells, animals, parents, ...planClutches(table, parents, knowledge, report) };
   const sources = planSources(table, facts.clutchOf, knowledge, report);
+  await breathe();
   const unusable = checkParents(facts, report);
   const pairs = countPairs(facts.clutches);
   if (pairs > mostPairs) {
@@ -56,6 +60,7 @@ export function planSheet(sheet: Sheet, knowledge: RegisterKnowledge): SheetPlan
     return null;
   }
   const baseKinshipsAreSound = problems.total === 0;
+  await breathe();
   const pedigree = pedigreeOf(
     facts,
     baseKinshipsAreSound ? sources.sources : [],
@@ -64,9 +69,11 @@ export function planSheet(sheet: Sheet, knowledge: RegisterKnowledge): SheetPlan
   );
   const order = orderOrRefuse(facts, pedigree, report);
   if (order === null || problems.total > 0) return null;
+  await breathe();
   const species = planSpecies(facts, order, knowledge, report);
   if (problems.total > 0) return null;
   warnOfTwoRoles(facts, report);
+  await breathe();
   warnOfKept(table, facts.clutchOf, report);
   return { ...facts, ...sources, ...species, pedigree, order, tiers: planTiers(facts, order, animals) };
 }

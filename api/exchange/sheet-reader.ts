@@ -73,7 +73,8 @@ function encodingProblem(head: Buffer): string | null {
   const marked = (first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff);
   if (marked || head.subarray(0, 4).includes(0))
     return 'The file is UTF-16, not UTF-8. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).';
-  if (head.subarray(0, 4).equals(Buffer.from('PK\x03\x04', 'latin1')))
+  const isArchive = head.subarray(0, 4).equals(Buffer.from('PK\x03\x04', 'latin1'));
+  if (isArchive || head.subarray(0, 4).equals(Buffer.from('\xd0\xcf\x11\xe0', 'latin1')))
     return 'The file is a workbook or an archive, not text. Save the sheet as CSV in UTF-8 and send that file.';
   return null;
 }

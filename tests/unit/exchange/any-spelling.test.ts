@@ -192,7 +192,7 @@ function facts(plan: SheetPlan): Record<string, unknown> {
 
 async function factsOf(content: string, piece: number): Promise<Record<string, unknown>> {
   const sheet = await sheetOf(content, piece);
-  const plan = planSheet(sheet, nothingKnown);
+  const plan = await planSheet(sheet, nothingKnown);
   if (plan === null) throw new Error(`${JSON.stringify(sheet.problems.list())}\n${content}`);
   return facts(plan);
 }

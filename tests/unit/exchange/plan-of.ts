@@ -11,7 +11,7 @@ export async function planned(
   knowledge: RegisterKnowledge = nothingKnown,
 ): Promise<{ plan: SheetPlan | null; problems: SheetProblem[]; warnings: SheetProblem[] }> {
   const sheet = await sheetOf(content);
-  const plan = planSheet(sheet, knowledge);
+  const plan = await planSheet(sheet, knowledge);
   return { plan, problems: sheet.problems.list(), warnings: sheet.warnings.list() };
 }
 

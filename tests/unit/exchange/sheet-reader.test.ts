@@ -166,6 +166,7 @@ describe('what is not UTF-8 text', () => {
   test.each([
     ['UTF-16 with a mark', Buffer.from('\uFEFFcode,sex\nA,m', 'utf16le'), 'UTF-16'],
     ['UTF-16 without one', Buffer.from('code,sex\nA,m', 'utf16le'), 'UTF-16'],
+    ['an old workbook', Buffer.from('\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1', 'latin1'), 'workbook'],
     ['a workbook', Buffer.from('PK\x03\x04\x14\x00\x06\x00', 'latin1'), 'workbook'],
   ])('%s', async (_, bytes, said) => {
     expect(await problemsOf(bytes)).toEqual([{ row: 1, column: '', detail: containing(said) }]);
