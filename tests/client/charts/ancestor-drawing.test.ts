@@ -33,7 +33,7 @@ it('makes every animal a link to its page, with one stop for the tab key', async
 it('names an animal beginning with what is written beside it', async () => {
   const { links } = await drawn();
   for (const link of links) {
-    const written = (link.textContent ?? '').replace('?', '').replace(/\s+/g, ' ').trim();
+    const written = link.textContent.replace('?', '').replace(/\s+/g, ' ').trim();
     expect(link.getAttribute('aria-label')?.startsWith(written)).toBe(true);
   }
 });

@@ -47,7 +47,7 @@ function youngNode(standings: StandingShare[]): IndividualNode {
     kind: 'individual',
     id: proposedId,
     number: 'not yet laid',
-    code: 'their young',
+    code: 'the young',
     sex: 'unsexed',
     status: 'unknown',
     unknownOrigin: false,
