@@ -133,12 +133,12 @@ describe('noting a clutch', () => {
   it('says when the eggs hatch, from the species profile', () => {
     // about 14 days: common practice, no source
     const range = {
-      trait: 'laying-to-hatching',
+      trait: 'laying-to-hatching' as const,
       usualLeast: 12,
       usualMost: 16,
       extremeLeast: null,
       extremeMost: null,
-      unit: 'days',
+      unit: 'days' as const,
       source: 'common practice',
     };
     const species = {
@@ -151,11 +151,10 @@ describe('noting a clutch', () => {
       citesAppendix: null,
       nativeRange: [],
       ranges: [range],
+      withdrawn: null,
     };
-    expect(hatchingSentence('2026-11-23', { ...species, withdrawn: null })).toBe(
-      'They hatch about 5 to 9 December 2026.',
-    );
-    expect(hatchingSentence('2026-11', species as unknown as Parameters<typeof hatchingSentence>[1])).toBe('');
+    expect(hatchingSentence('2026-11-23', species)).toBe('They hatch about 5 to 9 December 2026.');
+    expect(hatchingSentence('2026-11', species)).toBe('');
   });
 });
 

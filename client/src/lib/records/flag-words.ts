@@ -1,17 +1,17 @@
-import type { FlagCode, FlagSeverity } from '$shared/vocabulary.ts';
+import type { FlagCode, FlagSeverity, LabelKind } from '$shared/vocabulary.ts';
 
-/** How the register names a mark in two words, and what it does to the label. */
-export const flagWords: Record<FlagCode, { words: string; severity: FlagSeverity }> = {
-  'mixed-labels': { words: 'mixed labels', severity: 'breaks' },
-  'outside-line': { words: 'outside line', severity: 'breaks' },
-  'label-beyond-evidence': { words: 'beyond papers', severity: 'weakens' },
-  'origin-gap': { words: 'unknown origin', severity: 'weakens' },
-  'parents-uncertain': { words: 'parents uncertain', severity: 'worth-knowing' },
+/** How the register names a mark in two words. */
+export const flagWords: Record<FlagCode, string> = {
+  'mixed-labels': 'mixed labels',
+  'outside-line': 'outside line',
+  'label-beyond-evidence': 'beyond papers',
+  'origin-gap': 'unknown origin',
+  'parents-uncertain': 'parents uncertain',
 };
 
-const order: FlagSeverity[] = ['breaks', 'weakens', 'worth-knowing'];
-
-/** The gravest mark first. */
-export function bySeverity(codes: readonly FlagCode[]): FlagCode[] {
-  return [...codes].sort((a, b) => order.indexOf(flagWords[a].severity) - order.indexOf(flagWords[b].severity));
+/** What a mark does to a label; what breaks a label of one origin is only worth knowing under one that says it is a cross. */
+export function severityOf(code: FlagCode, label: LabelKind | null): FlagSeverity {
+  if (code === 'parents-uncertain') return 'worth-knowing';
+  if (code === 'label-beyond-evidence' || code === 'origin-gap') return 'weakens';
+  return label === 'cross' ? 'worth-knowing' : 'breaks';
 }
