@@ -6,7 +6,7 @@ import { planSheet } from '../../../api/exchange/sheet-plan.ts';
 import { sheetOf } from './sheet-of.ts';
 
 /** Plans a sheet written out in a test. */
-export async function planned(
+async function planned(
   content: string,
   knowledge: RegisterKnowledge = nothingKnown,
 ): Promise<{ plan: SheetPlan | null; problems: SheetProblem[]; warnings: SheetProblem[] }> {

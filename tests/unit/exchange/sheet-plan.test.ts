@@ -315,6 +315,11 @@ describe('species and lines', () => {
     expect(await warningsOf('code\nA\nB')).toEqual([expect.stringMatching(/^2 species: 2 animals have no species/)]);
   });
 
+  test('young of parents of two species are not given one of them', async () => {
+    const plan = await planOf('code,species,sire,dam\nA,Abc def,,\nB,Xyz uvw,,\nC,,A,B\n');
+    expect(plan.species[plan.speciesOf[2] ?? -1]).toBe('Species not recorded');
+  });
+
   test('a line belongs to a species, ignoring case', async () => {
     const plan = await planOf('code,species,line\nA,Abc def,Azul\nB,ABC DEF,azul\nC,Xyz uvw,Azul\nD,Xyz uvw,');
     expect(plan.lines).toMatchObject([
