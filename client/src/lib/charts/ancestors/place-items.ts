@@ -14,6 +14,9 @@ interface Neighbour {
   ifOtherLeft: number;
 }
 
+/** Movement in a round, in pixels, that no eye would see. */
+const stillness = 0.25;
+
 interface Board {
   items: Item[];
   pulls: Pull[][];
@@ -47,7 +50,7 @@ export function placeItems(items: Item[], links: Link[]): void {
     if (now < least - 0.5) {
       best = tried;
       least = now;
-    } else if (alpha < 0.1) break;
+    } else if (alpha < 0.3) break;
     else alpha *= 0.6;
   }
   sorted.forEach((item, index) => (item.x = best[index] ?? 0));
@@ -143,7 +146,10 @@ function settle(board: Board, keys: Float64Array, wished: Float64Array, rounds: 
   let places = spread(order, wished, lefts);
   for (let round = 0; round < rounds; round++) {
     const pulled = Float64Array.from(places, (x, index) => x * 0.2 + wishOf(board, places, index) * 0.8);
-    places = spread(order, pulled, lefts);
+    const next = spread(order, pulled, lefts);
+    const isStill = next.every((x, index) => Math.abs(x - (places[index] ?? 0)) < stillness);
+    places = next;
+    if (isStill) break;
   }
   return places;
 }
