@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { IndividualItem } from '../../../client/src/lib/api/types.ts';
+import { printedAddition } from '../../../client/src/lib/charts/addition.ts';
 import { buildGrid, quartersOf, sidesOf } from '../../../client/src/routes/match/kinship-table.ts';
 import { leastRelatedInWords } from '../../../client/src/routes/match/least-related.ts';
 
@@ -84,4 +85,11 @@ describe('the sentence above the grid', () => {
       'Y and A: their young would be 6.3\u202f% inbred. Of X no ancestor is recorded: nothing known, which is not unrelated.',
     );
   });
+});
+
+it('prints the parts of an addition so that they add up to its total', () => {
+  // Together 3.76 %, printed 3.8 %.
+  const parts = [0.0125, 0.0125, 0.01255, 0.00005].map((part) => ({ words: '', how: '', part }));
+  const printed = printedAddition(parts).map((addend) => addend.printed);
+  expect(printed).toEqual(['1.3\u202f%', '1.2\u202f%', '1.3\u202f%', 'under 0.1\u202f%']);
 });
