@@ -122,6 +122,19 @@ describe('noting a clutch', () => {
     expect(clutchSentence(draft)).toBe('Some eggs of IH-61 or IH-34 by LK-01, in tank 14, today.');
   });
 
+  it('comes back half noted, with what was seen', () => {
+    const draft = noted();
+    draft.eggs = '12';
+    draft.seen.dams = female.id;
+    draft.choose('dams');
+    const captured = structuredClone(draft.capture());
+    const again = noted();
+    again.restore(captured);
+    expect(captured.pairingId).toBe('p');
+    expect(again.body()).toEqual(draft.body());
+    expect(again.seen.dams).toBe(female.id);
+  });
+
   it('tells a count that is no count before it asks the service', () => {
     const draft = noted();
     draft.eggs = 'about ten';

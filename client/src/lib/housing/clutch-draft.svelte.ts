@@ -6,6 +6,13 @@ import { ParentsDraft, type Side } from './parents-draft.svelte.ts';
 export const sites = ['leaf', 'cup', 'glass', 'other'] as const;
 type Site = (typeof sites)[number] | '';
 
+/** A clutch half noted, as plain values. */
+export interface CapturedClutch {
+  typed: Pick<ClutchDraft, 'when' | 'earlier' | 'eggs' | 'site' | 'otherSite' | 'code' | 'notes' | 'seen'>;
+  parents: Pick<ParentsDraft, 'mode' | 'sires' | 'dams' | 'pairs'>;
+  pairingId: string;
+}
+
 /** A clutch while it is noted: where, when, how many eggs, of whom. */
 export class ClutchDraft {
   pairing = $state.raw<Pairing | null>(null);
@@ -42,6 +49,29 @@ export class ClutchDraft {
     const all = this.sideOf(side);
     const one = all.find((animal) => animal.id === this.seen[side]);
     this.parents.settle(side, one ? [one] : all);
+  }
+
+  /** What is typed so far, to be put back when the reader comes back to the form. */
+  capture(): CapturedClutch {
+    const { when, earlier, eggs, site, otherSite, code, notes } = this;
+    const parents = $state.snapshot({
+      mode: this.parents.mode,
+      sires: this.parents.sires,
+      dams: this.parents.dams,
+      pairs: this.parents.pairs,
+    });
+    const seen = $state.snapshot(this.seen);
+    return {
+      typed: { when, earlier, eggs, site, otherSite, code, notes, seen },
+      parents,
+      pairingId: this.pairing?.id ?? '',
+    };
+  }
+
+  /** Puts back what was typed; the group is read and set before, since it presets the parents. */
+  restore(captured: CapturedClutch): void {
+    Object.assign(this, captured.typed);
+    Object.assign(this.parents, captured.parents);
   }
 
   problems(): Record<string, string> {

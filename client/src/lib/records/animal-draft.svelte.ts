@@ -2,6 +2,23 @@ import type { Sex, SexBasis, Status } from '$shared/vocabulary.ts';
 import type { Individual } from '../api/types.ts';
 import { dateProblem } from '../ui/dates.ts';
 
+const typedFields = [
+  'code',
+  'speciesId',
+  'lineId',
+  'sex',
+  'sexBasis',
+  'sexedOn',
+  'origin',
+  'sourceId',
+  'clutchId',
+  'hatched',
+  'outOfWater',
+  'status',
+  'died',
+  'notes',
+] as const;
+
 /** What a form knows of one animal, as text. Empty means "not known". */
 export class AnimalDraft {
   code = $state('');
@@ -53,6 +70,16 @@ export class AnimalDraft {
     this.status = animal.status;
     this.died = animal.died ?? '';
     this.notes = animal.notes ?? '';
+  }
+
+  /** What is typed so far, to be put back when the reader comes back to the form. */
+  capture(): Record<string, string> {
+    return Object.fromEntries(typedFields.map((name) => [name, this[name]]));
+  }
+
+  /** Puts back what was captured. */
+  restore(typed: Record<string, string>): void {
+    Object.assign(this, typed);
   }
 
   /** The next animal of the same evening: species, line and origin stay, the rest is blank. */
