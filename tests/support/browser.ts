@@ -25,7 +25,14 @@ export function findChromium(): string | null {
 
 /** Starts the browser so that it speaks to this machine only. */
 export async function openBrowser(executablePath: string): Promise<Browser> {
-  const quiet = ['--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+  const quiet = [
+    '--disable-gpu',
+    '--disable-quic',
+    '--no-first-run',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+  ];
   return chromium.launch({ executablePath, args: process.getuid?.() === 0 ? ['--no-sandbox', ...quiet] : quiet });
 }
 
@@ -35,11 +42,13 @@ export async function openPage(context: BrowserContext, faults: string[]): Promi
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
   page.on('console', (message) => {
     // a refused form is a normal answer that Chromium also writes to the console
-    if (message.type() === 'error' && !/status of 4\d\d/.test(message.text())) faults.push(`console: ${message.text()}`);
+    if (message.type() === 'error' && !/status of 4\d\d/.test(message.text()))
+      faults.push(`console: ${message.text()}`);
   });
   page.on('request', (request) => {
     const { protocol, hostname } = new URL(request.url());
-    if (protocol.startsWith('http') && !['127.0.0.1', 'localhost'].includes(hostname)) faults.push(`request to ${hostname}`);
+    if (protocol.startsWith('http') && !['127.0.0.1', 'localhost'].includes(hostname))
+      faults.push(`request to ${hostname}`);
   });
   return page;
 }
@@ -50,9 +59,17 @@ const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/
 export async function expectAccessible(page: Page, name: string): Promise<void> {
   await page.evaluate(axeSource);
   const results = await page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: { run: (context: Document, options: object) => Promise<AxeResults> } };
+    const { axe } = globalThis as unknown as {
+      axe: { run: (context: Document, options: object) => Promise<AxeResults> };
+    };
     return axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] });
   });
-  const breaches = results.violations.map((violation) => `${name}: ${violation.id}: ${violation.nodes.map((node) => node.html).slice(0, 3).join(' | ')}`);
+  const breaches = results.violations.map(
+    (violation) =>
+      `${name}: ${violation.id}: ${violation.nodes
+        .map((node) => node.html)
+        .slice(0, 3)
+        .join(' | ')}`,
+  );
   expect(breaches).toEqual([]);
 }

@@ -15,7 +15,10 @@ export interface Service {
 }
 
 /** Starts the built service and waits for the line that tells its address. Rejects with its output if it ends before. */
-export async function startService(environment: Record<string, string>, options: { program?: string; user?: number } = {}): Promise<Service> {
+export async function startService(
+  environment: Record<string, string>,
+  options: { program?: string; user?: number } = {},
+): Promise<Service> {
   if (!existsSync(options.program ?? program)) throw new Error('build the service first: npm run build');
   const child = spawn(process.execPath, [options.program ?? program], {
     env: { PATH: process.env['PATH'], HOME: '/nonexistent', PORT: '0', SEED_DEMO: 'false', ...environment },
