@@ -49,7 +49,7 @@ module.exports = {
       name: 'no-unresolvable',
       severity: 'error',
       from: {},
-      to: { couldNotResolve: true, pathNot: '^(\\$|@fontsource)' },
+      to: { couldNotResolve: true, pathNot: '^(\\$|\\./\\$types$|@fontsource)' },
     },
   ],
   options: {
