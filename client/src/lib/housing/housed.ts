@@ -22,3 +22,13 @@ export function housedOn(members: readonly PairingMember[], date: string): Ref[]
 export function eachOnce(animals: readonly Ref[]): Ref[] {
   return [...new Map(animals.map((animal) => [animal.id, animal])).values()];
 }
+
+/** All couples of a group. Two animals known to be of one sex are none. */
+export function couplesOf(group: readonly Ref[]): { a: Ref; b: Ref }[] {
+  return group.flatMap((a, at) =>
+    group
+      .slice(at + 1)
+      .filter((b) => a.sex === 'unsexed' || b.sex === 'unsexed' || a.sex !== b.sex)
+      .map((b) => ({ a, b })),
+  );
+}

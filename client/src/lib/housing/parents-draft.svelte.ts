@@ -1,5 +1,5 @@
 import type { ClutchParents, Ref } from '../api/types.ts';
-import { eachOnce } from './housed.ts';
+import { couplesOf, eachOnce } from './housed.ts';
 
 /** One candidate on a side: an animal, or null for "some other animal". The weight is text while it is typed. */
 export interface CandidateDraft {
@@ -42,7 +42,7 @@ export class ParentsDraft {
     if (housed.some((animal) => animal.sex === 'unsexed') && housed.length > 1) {
       this.mode = 'pairs';
       this.sires = this.dams = [];
-      this.pairs = couplesOf(housed);
+      this.pairs = couplesOf(housed).map((couple) => ({ ...couple, weight: '1', reason: '' }));
       return;
     }
     this.mode = 'lists';
@@ -129,16 +129,6 @@ export class ParentsDraft {
       candidates.map((candidate) => ({ individualId: candidate.animal?.id ?? null, ...row(candidate) }));
     return { sires: side(this.sires), dams: side(this.dams) };
   }
-}
-
-/** All couples of a group. Two animals known to be of one sex are none. */
-function couplesOf(group: readonly Ref[]): PairDraft[] {
-  return group.flatMap((a, at) =>
-    group
-      .slice(at + 1)
-      .filter((b) => a.sex === 'unsexed' || b.sex === 'unsexed' || a.sex !== b.sex)
-      .map((b) => ({ a, b, weight: '1', reason: '' })),
-  );
 }
 
 function weightOf(text: string): number | null {

@@ -72,7 +72,7 @@ export function isNarrowed(filters: RegisterFilters): boolean {
   return names.some((name) => !['sort', 'order', 'after'].includes(name) && filters[name] !== '');
 }
 
-export type PartName = 'status' | 'sex' | 'species' | 'line' | 'hatched' | 'keeper' | 'sort';
+type PartName = 'status' | 'sex' | 'species' | 'line' | 'hatched' | 'keeper' | 'sort';
 
 /** One underlined part of the sentence, with the words that lead to it. */
 export interface SentencePart {

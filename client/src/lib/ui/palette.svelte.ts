@@ -17,7 +17,7 @@ export type Entry =
 const recentKey = 'linekeeper.recent-animals';
 
 /** Finds an animal or an action by a few letters; recent animals first, then what one can do with the first of them. */
-export class PaletteState {
+class PaletteState {
   open = $state(false);
   text = $state('');
   at = $state(0);
