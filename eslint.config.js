@@ -18,7 +18,11 @@ export default tseslint.config(
   ...svelte.configs.recommended,
   {
     languageOptions: {
-      parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname, extraFileExtensions: ['.svelte'] },
+      parserOptions: {
+        projectService: { allowDefaultProject: ['vitest.config.ts'] },
+        tsconfigRootDir: import.meta.dirname,
+        extraFileExtensions: ['.svelte'],
+      },
     },
     rules: {
       // a class that only carries decorators is how Nest declares a module

@@ -5,7 +5,10 @@ import { AppModule } from './app.module.ts';
 import { configureHttp } from './platform/http.ts';
 
 /** Builds the application on a migrated database, ready to listen: the same for the service and for its tests. */
-export async function createApp(databaseUrl: string, options: { quiet?: boolean } = {}): Promise<NestExpressApplication> {
+export async function createApp(
+  databaseUrl: string,
+  options: { quiet?: boolean } = {},
+): Promise<NestExpressApplication> {
   const app = await NestFactory.create<NestExpressApplication>(AppModule.on(databaseUrl), {
     logger: options.quiet ? false : ['error', 'warn'],
     bodyParser: false,

@@ -13,14 +13,17 @@ export function serveClient(app: Express, folder: string): void {
     express.static(folder, {
       index: false,
       setHeaders: (response, path) => {
-        const isHashed = path.includes(`${join('_app', 'immutable')}`);
+        const isHashed = path.includes(join('_app', 'immutable'));
         response.setHeader('Cache-Control', isHashed ? 'public, max-age=31536000, immutable' : 'no-cache');
       },
     }),
   );
   app.use((request: Request, response: Response, next: NextFunction) => {
     const isPage = ['GET', 'HEAD'].includes(request.method) && !/^\/(api|_app)(\/|$)/.test(request.path);
-    if (!isPage) return next();
+    if (!isPage) {
+      next();
+      return;
+    }
     response.setHeader('Cache-Control', 'no-cache');
     response.sendFile(page);
   });

@@ -85,8 +85,7 @@ function serverUser(folder: string): number | null {
   if (process.getuid?.() !== 0) return null;
   if (existsSync(folder)) return statSync(folder).uid || nobody;
   const found = spawnSync('id', ['-u', 'postgres'], { encoding: 'utf8' });
-  const id = Number(found.stdout?.trim());
-  return found.status === 0 && id > 0 ? id : nobody;
+  return found.status === 0 && Number(found.stdout) > 0 ? Number(found.stdout) : nobody;
 }
 
 const nobody = 65534;
@@ -98,10 +97,11 @@ function readPassword(file: string): string {
 
 function refuseOtherVersion(cluster: Cluster): void {
   const version = readFileSync(join(cluster.folder, 'PG_VERSION'), 'utf8').trim();
-  const ours = spawnSync(cluster.binaries.postgres, ['--version'], { encoding: 'utf8' }).stdout?.match(/(\d+)\./)?.[1];
-  if (ours !== undefined && ours !== version)
+  const asked = spawnSync(cluster.binaries.postgres, ['--version'], { encoding: 'utf8' });
+  const ours = asked.status === 0 ? /(\d+)\./.exec(asked.stdout)?.[1] : version;
+  if (ours !== version)
     throw new EmbeddedDatabaseError(
-      `The data in ${cluster.folder} was written by PostgreSQL ${version}, this installation brings ${ours}. Start the release that wrote it, export the register, and import it here.`,
+      `The data in ${cluster.folder} was written by PostgreSQL ${version}, this installation brings ${ours ?? 'another'}. Start the release that wrote it, export the register, and import it here.`,
     );
 }
 
@@ -120,7 +120,9 @@ function asServer(
   return {
     folder: '/proc/self/fd/3',
     options: { stdio: [...stdio, descriptor], uid: cluster.user, gid: cluster.user, cwd: '/', detached: true },
-    release: () => closeSync(descriptor),
+    release: () => {
+      closeSync(descriptor);
+    },
   };
 }
 
@@ -168,11 +170,12 @@ function makeCluster(cluster: Cluster): void {
 async function portOfSurvivor(cluster: Cluster): Promise<number | null> {
   const running = readPidFile(cluster.folder);
   if (!running) return null;
-  for (const until = Date.now() + startTimeoutMs; isAlive(running.pid) && Date.now() < until; await pause(200)) {
+  for (const until = Date.now() + startTimeoutMs; isAlive(running.pid) && Date.now() < until;) {
     const answer = await tryConnect(addressOf(cluster, running.port, 'postgres'));
     if (answer === 'open') return running.port;
     // not ours: after a reboot another program may have got the old process number and port
     if (answer === 'refused') return null;
+    await pause(200);
   }
   return null;
 }
@@ -191,17 +194,22 @@ async function launch(cluster: Cluster): Promise<number> {
   );
   server.release();
   closeSync(log);
-  let failure: string | null = null;
-  child.once('error', (error) => (failure = error.message));
-  child.once('exit', () => (failure ??= lastOf(cluster.logFile)));
+  const failure = new Promise<string>((resolve) => {
+    child.once('error', (error) => {
+      resolve(error.message);
+    });
+    child.once('exit', () => {
+      resolve(lastOf(cluster.logFile));
+    });
+  });
   child.unref();
-  for (const until = Date.now() + startTimeoutMs; Date.now() < until; await pause(50)) {
-    if (failure !== null) break;
+  for (const until = Date.now() + startTimeoutMs; Date.now() < until;) {
+    const failed = await Promise.race([failure, pause(50)]);
+    if (typeof failed === 'string')
+      throw new EmbeddedDatabaseError(`PostgreSQL in ${cluster.folder} did not start.\n${failed}`);
     if ((await tryConnect(addressOf(cluster, port, 'postgres'))) === 'open') return port;
   }
-  throw new EmbeddedDatabaseError(
-    `PostgreSQL in ${cluster.folder} did not start.\n${failure ?? lastOf(cluster.logFile)}`,
-  );
+  throw new EmbeddedDatabaseError(`PostgreSQL in ${cluster.folder} did not start in time.\n${lastOf(cluster.logFile)}`);
 }
 
 /** Makes the database where it is missing, and marks the cluster as held by this service for as long as it lives. */

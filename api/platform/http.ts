@@ -33,6 +33,7 @@ export function configureHttp(app: NestExpressApplication): void {
     }),
   );
   app.use(refuseOtherSites);
+  app.use('/api', keepNoCopies);
   app.useBodyParser('json', { limit: '1mb' });
   app.setGlobalPrefix('api');
   app.enableVersioning({ type: VersioningType.URI, defaultVersion: '1' });
@@ -48,4 +49,10 @@ function refuseOtherSites(request: Request, _response: Response, next: NextFunct
   if (isChange && request.headers['sec-fetch-site'] === 'cross-site')
     next(new Problem('forbidden', 403, 'Not from there', 'Pages of other sites may not change the register.'));
   else next();
+}
+
+/** A record may change without its own version changing (a clutch gets young), so no copy of an answer is kept anywhere. */
+function keepNoCopies(_request: Request, response: Response, next: NextFunction): void {
+  response.setHeader('Cache-Control', 'no-store');
+  next();
 }

@@ -105,7 +105,10 @@ describe.skipIf(chromium === null)('a keeper begins with an empty register', () 
     await page.getByRole('heading', { name: /W-20/ }).first().waitFor();
     await page.getByRole('heading', { name: 'Ancestors' }).waitFor();
     await page.locator('svg').getByText('W-03', { exact: true }).waitFor();
-    await page.getByText(/21[.,]3/).first().waitFor();
+    await page
+      .getByText(/21[.,]3/)
+      .first()
+      .waitFor();
     const text = await page.locator('main').innerText();
     // W-10 is the full brother of W-11 with 0.7, her half brother through W-03 with 0.3: F = 0.7 · 1/4 + 0.3 · 1/8 = 0.2125
     expect(text).toMatch(/21[.,]3\s?%/);

@@ -38,7 +38,8 @@ beforeEach(() => {
 });
 
 afterEach(async () => {
-  for (const service of running) if (service.process.exitCode === null && service.process.signalCode === null) await stop(service);
+  for (const service of running)
+    if (service.process.exitCode === null && service.process.signalCode === null) await stop(service);
   for (const pid of serversIn(join(folder, 'data'))) process.kill(pid, 'SIGQUIT');
   rmSync(folder, { recursive: true, force: true });
 });
@@ -99,7 +100,9 @@ describe('the service on its own PostgreSQL', () => {
 
   it('says which setting is wrong, and ends', async () => {
     await expect(startService({ DATA_DIR: join(folder, 'data'), PORT: 'many' })).rejects.toThrow(/ended with 1.*PORT/s);
-    await expect(startService({ DATABASE_URL: 'postgres://nobody@127.0.0.1:1/none' })).rejects.toThrow(/ended with 1.*DATABASE_URL/s);
+    await expect(startService({ DATABASE_URL: 'postgres://nobody@127.0.0.1:1/none' })).rejects.toThrow(
+      /ended with 1.*DATABASE_URL/s,
+    );
   });
 
   it('says so where its port is taken, and leaves no server behind', async () => {
@@ -130,7 +133,10 @@ describe('the service on its own PostgreSQL', () => {
     const house = join(folder, 'house');
     layHouse(house);
     const nobody = 65534;
-    const service = await start({ DATA_DIR: join(folder, 'data') }, { program: join(house, 'dist/api/main.js'), user: nobody });
+    const service = await start(
+      { DATA_DIR: join(folder, 'data') },
+      { program: join(house, 'dist/api/main.js'), user: nobody },
+    );
     expect((await addSpecies(service, 'Epipedobates anthonyi')).status).toBe(201);
     expect(await stop(service)).toBe(0);
   });

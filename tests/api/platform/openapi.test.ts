@@ -93,7 +93,8 @@ it('every body and query of a route is checked against a class', () => {
         const types = (Reflect.getMetadata('design:paramtypes', prototype, method) ?? []) as unknown[];
         for (const [key, { index, data }] of Object.entries(parameters)) {
           const isWhole =
-            [RouteParamtypes.BODY, RouteParamtypes.QUERY].includes(Number(key.split(':')[0])) && data === undefined;
+            [RouteParamtypes.BODY, RouteParamtypes.QUERY].map(Number).includes(Number(key.split(':')[0])) &&
+            data === undefined;
           if (isWhole && [Object, Function, undefined].includes(types[index] as never))
             unchecked.push(`${metatype.name}.${method}`);
         }

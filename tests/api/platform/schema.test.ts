@@ -32,7 +32,7 @@ describe('the schema', () => {
         )
       ).map((row) => row.name);
     const before = await tables();
-    for (const _ of dataSource.migrations) await dataSource.undoLastMigration();
+    for (let left = dataSource.migrations.length; left > 0; left--) await dataSource.undoLastMigration();
     expect(await tables()).toEqual(['migrations']);
     await dataSource.runMigrations();
     expect(await tables()).toEqual(before);

@@ -13,6 +13,7 @@ function animal(code: string, sex: IndividualItem['sex']): IndividualItem {
     version: 1,
     createdAt: '',
     updatedAt: '',
+    withdrawn: null,
     species: 'Epipedobates anthonyi',
     speciesId: 's',
     line: null,
