@@ -22,13 +22,13 @@ export interface PostgresBinaries {
 const cacheFolder = '/var/cache/linekeeper';
 
 /**
- * Finds the PostgreSQL programs for this machine. When the server will run as another user (`asUser`, since PostgreSQL
+ * Finds the PostgreSQL programs for this machine. When the server will run as another user (`asOther`, since PostgreSQL
  * refuses to run as root) and that user may not enter the folders above them, a copy in /var/cache is used.
  */
-export function findBinaries(asUser: number | null): PostgresBinaries {
+export function findBinaries(asOther: boolean): PostgresBinaries {
   const folder = packageFolder();
   completeLinks(folder);
-  const usable = asUser === null || isOpenToAll(folder) ? folder : copyToCache(folder);
+  const usable = !asOther || isOpenToAll(folder) ? folder : copyToCache(folder);
   const suffix = process.platform === 'win32' ? '.exe' : '';
   return { initdb: join(usable, 'bin', `initdb${suffix}`), postgres: join(usable, 'bin', `postgres${suffix}`) };
 }
