@@ -8,6 +8,14 @@ export async function allowLongWork(manager: EntityManager): Promise<void> {
   await manager.query(`set local idle_in_transaction_session_timeout = '10min'`);
 }
 
+/**
+ * Lets the planner know of many new rows at once: until its own housekeeping comes round it would plan for the tables as they
+ * were before, and read whole tables for single animals.
+ */
+export async function tellPlanner(manager: EntityManager): Promise<void> {
+  await manager.query('analyze species, line, source, clutch, individual, clutch_candidate, clutch_pair');
+}
+
 /** Notes that a sheet was taken and gives the id of the note. */
 export async function insertImport(manager: EntityManager, keeperId: string, view: ImportView): Promise<string> {
   const [row] = await manager.query<{ id: string }[]>(

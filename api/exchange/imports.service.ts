@@ -5,7 +5,7 @@ import type { Page, PageQuery } from '../platform/paging.ts';
 import { InvalidProblem } from '../platform/problem.ts';
 import { lockPedigree } from '../platform/revision.ts';
 import { inTransaction } from '../platform/transaction.ts';
-import { allowLongWork, insertImport, listImports } from './import.queries.ts';
+import { allowLongWork, insertImport, listImports, tellPlanner } from './import.queries.ts';
 import type { CreatedCounts, ImportView, PastImportView } from './import.view.ts';
 import { readKnowledge } from './knowledge.queries.ts';
 import { warnOfImplausible } from './plausibility-warnings.ts';
@@ -14,6 +14,9 @@ import type { ProblemList } from './problem-list.ts';
 import { type SheetPlan, planSheet } from './sheet-plan.ts';
 import type { Sheet } from './sheet-reader.ts';
 import { SheetReport } from './sheet-report.ts';
+
+/** From here on a sheet changes the register so much that old statistics mislead. */
+const manyRows = 1000;
 
 /** Takes register sheets into the register, whole or not at all. */
 @Injectable()
@@ -31,6 +34,7 @@ export class ImportsService {
       await lockPedigree(manager);
       const plan = await this.understand(manager, keeper, sheet);
       await writePlan(manager, plan, keeper.id);
+      if (plan.table.length >= manyRows) await tellPlanner(manager);
       const view = viewOf(plan, sheet.warnings);
       return { ...view, id: await insertImport(manager, keeper.id, view) };
     });

@@ -47,6 +47,7 @@ export async function benchImport({ url, databaseUrl }: EmptyRegister, animals =
   const dry = await timed(() => send(`${url}/api/v1/imports?dryRun=true`, sheet, 200));
   const whole = await timed(() => send(`${url}/api/v1/imports`, sheet, 201));
   const bare = await bareCopy(databaseUrl);
+  const naked = await bareCopy(databaseUrl, 'naked');
   const row = (what: string, seconds: number, peakMegabytes: number | string): ImportRow => ({
     what,
     animals,
@@ -56,6 +57,7 @@ export async function benchImport({ url, databaseUrl }: EmptyRegister, animals =
   });
   return [
     row('bare COPY of the rows', bare, ''),
+    row('the same into tables without keys, indexes and triggers', naked, ''),
     row('sheet checked only', dry.seconds, dry.peakMegabytes),
     row('sheet taken', whole.seconds, whole.peakMegabytes),
   ];
@@ -84,8 +86,11 @@ async function timed(work: () => Promise<void>): Promise<{ seconds: number; peak
   return { seconds, peakMegabytes: (peak - before) / 2 ** 20 };
 }
 
-/** Seconds that a COPY of all rows takes in a database that has the schema, the keepers and nothing else. */
-async function bareCopy(databaseUrl: string): Promise<number> {
+/**
+ * Seconds that a COPY of all rows takes in a database that has the schema, the keepers and nothing else; `naked`: into copies of
+ * the tables that have columns only.
+ */
+async function bareCopy(databaseUrl: string, kind: 'real' | 'naked' = 'real'): Promise<number> {
   const full = await connected(databaseUrl);
   const name = `bench_${randomUUID().replaceAll('-', '')}`;
   const address = new URL(databaseUrl);
@@ -98,6 +103,7 @@ async function bareCopy(databaseUrl: string): Promise<number> {
       await copyIn(empty, 'keeper', await copyOut(full, 'keeper'));
       const rows: [string, Buffer][] = [];
       for (const target of targets) rows.push([target, await copyOut(full, target)]);
+      if (kind === 'naked') await stripTables(empty);
       const started = performance.now();
       await empty.query('begin');
       for (const [target, text] of rows) await copyIn(empty, target, text);
@@ -110,6 +116,16 @@ async function bareCopy(databaseUrl: string): Promise<number> {
     await full.query(`drop database ${name} with (force)`);
     await full.end();
   }
+}
+
+/** Puts tables with the same columns and nothing else before the real ones. */
+async function stripTables(client: pg.Client): Promise<void> {
+  await client.query('create schema naked');
+  for (const target of targets) {
+    const table = /^\w+/.exec(target)?.[0] ?? '';
+    await client.query(`create table naked.${table} as select * from public.${table} limit 0`);
+  }
+  await client.query('set search_path = naked');
 }
 
 async function connected(connectionString: string): Promise<pg.Client> {
