@@ -150,6 +150,7 @@ const clutches = `
     out_of_water integer constraint clutch_out_of_water check (out_of_water between 0 and 10000 and out_of_water <= hatched),
     site text,
     notes text,
+    parents_from_pairing boolean not null default false,
     tier integer not null default 1 constraint clutch_tier_positive check (tier >= 0),
     ${withdrawable},
     constraint clutch_at_tier unique (id, tier),

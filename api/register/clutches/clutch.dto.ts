@@ -8,6 +8,7 @@ import {
   ListField,
   NumberField,
   TextField,
+  FlagField,
 } from '../../platform/fields.ts';
 import { PageQuery } from '../../platform/paging.ts';
 
@@ -126,7 +127,14 @@ export class NewClutchRequest {
 }
 
 /** Changes of a clutch. `sires` or `dams` replaces that side, `pairs` or `losses` all of them. */
-export class ClutchChangeRequest extends PartialType(NewClutchRequest, { skipNullProperties: false }) {}
+export class ClutchChangeRequest extends PartialType(NewClutchRequest, { skipNullProperties: false }) {
+  @FlagField({
+    optional: true,
+    description:
+      'true: take the parents anew from the animals that the pairing housed when it was laid; then no parents may be named.',
+  })
+  parentsFromPairing?: boolean;
+}
 
 /** One young of a clutch. */
 export class YoungRequest {

@@ -55,6 +55,10 @@ export class Clutch extends WithdrawableRecord {
   @Column({ type: 'text', nullable: true })
   notes: string | null;
 
+  /** Whether the parents are those that its pairing housed when it was laid, and not the keeper's own choice. */
+  @Column({ name: 'parents_from_pairing', type: 'boolean', default: false })
+  parentsFromPairing: boolean;
+
   /** Rank in time: above every parent's, below every young's. */
   @Column({ type: 'integer', default: 1 })
   tier: number;

@@ -25,7 +25,7 @@ const animal = (alias: string): string =>
 /** Candidates by clutch_candidate_once, pairs by clutch_pair_once. */
 const select = `
   select ${recordColumns('c')}, c.code, k.name as keeper, c.keeper_id as "keeperId", p.id as "pairingId", p.name as "pairingName", c.laid,
-    c.eggs, c.fertile, c.hatched, c.out_of_water as "outOfWater", c.site, c.notes,
+    c.eggs, c.fertile, c.hatched, c.out_of_water as "outOfWater", c.site, c.notes, c.parents_from_pairing as "parentsFromPairing",
     coalesce((select json_agg(json_build_object('cause', l.cause, 'count', l.count) order by l.cause)
       from clutch_loss l where l.clutch_id = c.id), '[]') as losses,
     coalesce((select json_agg(json_build_object('role', d.role, 'individual', case when i.id is null then null else ${animal('i')} end,
@@ -66,6 +66,7 @@ function toItemView(row: ClutchRow): ClutchItemView {
     losses: row.losses,
     site: row.site,
     notes: row.notes,
+    parentsFromPairing: row.parentsFromPairing,
     parents: row.pairs.length > 0 ? { mode: 'pairs', pairs: row.pairs.map(toPairView) } : toListsView(row),
   };
 }

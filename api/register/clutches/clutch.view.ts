@@ -131,6 +131,12 @@ export class ClutchItemView extends RecordView {
     },
   })
   parents: ParentListsView | ParentPairsView;
+
+  @Shown({
+    description:
+      'Whether the parents were taken from the animals housed in its pairing when it was laid, all at equal odds.',
+  })
+  parentsFromPairing: boolean;
 }
 
 /** One clutch, whole. */

@@ -17,7 +17,7 @@ import { Clutch } from './clutch.entity.ts';
 import { findClutch } from './clutch.queries.ts';
 import type { ClutchView } from './clutch.view.ts';
 import { housedParents } from './housed-parents.queries.ts';
-import { unknownParents } from './parents.ts';
+import { isSameParents, unknownParents, type Parents } from './parents.ts';
 import { readSides, writeParents } from './parents.queries.ts';
 import { requestedParents } from './requested-parents.ts';
 
@@ -45,14 +45,15 @@ export class ClutchesService {
       await requireStanding(manager, 'pairing', request.pairingId, '/pairingId');
       const laid = request.laid ?? null;
       const named = await requestedParents(manager, request, () => Promise.resolve({ sire: [], dam: [] }));
-      const parents =
-        named ?? (request.pairingId ? await housedParents(manager, request.pairingId, laid) : unknownParents);
+      const housed = request.pairingId ? await housedParents(manager, request.pairingId, laid) : null;
+      const parents = named ?? housed ?? unknownParents;
       const id = newId();
       await manager.insert(Clutch, {
         id,
         keeperId: keeper.id,
         ...sentFields(request, plainFields),
         ...dateColumns('laid', laid),
+        parentsFromPairing: housed !== null && isSameParents(parents, housed),
       });
       await writeLosses(manager, id, request.losses ?? []);
       await writeParents(manager, id, parents);
@@ -67,15 +68,31 @@ export class ClutchesService {
       await lockPedigree(manager);
       const clutch = await lockStanding(manager, clutchKind, id, match);
       await requireStanding(manager, 'pairing', request.pairingId, '/pairingId');
-      const parents = await requestedParents(manager, request, () => readSides(manager, id));
+      const named = await requestedParents(manager, request, () => readSides(manager, id));
+      const housed = await housedAt(manager, { ...clutch, ...sentFields(request, ['pairingId', 'laid']) });
+      const parents = request.parentsFromPairing ? askedFromPairing(named, housed) : named;
       const laid = request.laid === undefined ? {} : dateColumns('laid', request.laid);
-      await writeChange(manager, clutchKind, clutch, { ...sentFields(request, plainFields), ...laid });
+      const origin = parents ? { parentsFromPairing: housed !== null && isSameParents(parents, housed) } : {};
+      await writeChange(manager, clutchKind, clutch, { ...sentFields(request, plainFields), ...laid, ...origin });
       if (request.losses) await replaceLosses(manager, id, request.losses);
       if (parents) await writeParents(manager, id, parents);
       await refuseImpossibleClutch(manager, id, '/laid');
       return present(await findClutch(manager, id), () => new NotFoundProblem('clutch', id));
     });
   }
+}
+
+async function housedAt(manager: EntityManager, clutch: Pick<Clutch, 'pairingId' | 'laid'>): Promise<Parents | null> {
+  return clutch.pairingId === null ? null : housedParents(manager, clutch.pairingId, clutch.laid);
+}
+
+/** The parents of a clutch that is to take them from its pairing; 422 where it has none, or where others are named too. */
+function askedFromPairing(named: Parents | null, housed: Parents | null): Parents {
+  const detail = named
+    ? 'Name the parents, or take them from the pairing, not both.'
+    : 'This clutch was not laid in a pairing that could tell its parents. Name them.';
+  if (named || !housed) throw new InvalidProblem(detail, [{ pointer: '/parentsFromPairing', detail }]);
+  return housed;
 }
 
 async function replaceLosses(manager: EntityManager, clutchId: string, losses: readonly LossRequest[]): Promise<void> {

@@ -44,6 +44,30 @@ export function probabilities(weighted: readonly { readonly weight: number }[]):
   return weighted.map(({ weight }) => weight / sum);
 }
 
+/** Whether two statements name the same animals at the same odds; a reason makes a statement the keeper's own. */
+export function isSameParents(one: Parents, other: Parents): boolean {
+  const oddsOf = (parents: Parents): Map<string, number> => {
+    const groups: [string, readonly (Candidate | CandidatePair)[]][] =
+      parents.mode === 'pairs'
+        ? [['pair', parents.pairs]]
+        : [
+            ['sire', parents.sires],
+            ['dam', parents.dams],
+          ];
+    const odds = new Map<string, number>();
+    for (const [group, entries] of groups) {
+      const shares = probabilities(entries);
+      entries.forEach((entry, index) => {
+        const name = 'a' in entry ? [entry.a.id, entry.b.id].sort().join(' ') : (entry.animal?.id ?? 'unknown');
+        odds.set(`${group} ${name}${entry.reason === null ? '' : ' with a reason'}`, shares[index] ?? 0);
+      });
+    }
+    return odds;
+  };
+  const [left, right] = [oddsOf(one), oddsOf(other)];
+  return left.size === right.size && [...left].every(([key, share]) => Math.abs(share - (right.get(key) ?? -1)) < 1e-9);
+}
+
 /** What is wrong with possible parents, each at its place in the request: an animal twice, on both sides, or of the wrong sex. */
 export function parentErrors(parents: Parents): ProblemError[] {
   if (parents.mode === 'pairs') return pairErrors(parents.pairs);

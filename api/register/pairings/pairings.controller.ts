@@ -17,6 +17,7 @@ import {
 import { listPairings } from './pairing.queries.ts';
 import { PairingsService, pairingKind } from './pairings.service.ts';
 import { PairingView } from './pairing.view.ts';
+import { ParentCorrectionsView } from './parent-correction.view.ts';
 
 @ApiTags('pairings')
 @Controller('pairings')
@@ -41,6 +42,17 @@ export class PairingsController {
   @ApiProblems(404)
   getPairing(@Param('id') id: string): Promise<PairingView> {
     return this.pairings.get(id);
+  }
+
+  @Get(':id/parent-corrections')
+  @ApiOperation({
+    summary: 'Clutches whose recorded parents and the animals housed when they were laid do not agree',
+    description: 'Nothing changes by itself: take one with PATCH /clutches/{id} {"parentsFromPairing": true}.',
+  })
+  @ApiOkResponse({ type: ParentCorrectionsView })
+  @ApiProblems(404)
+  listParentCorrections(@Param('id') id: string): Promise<ParentCorrectionsView> {
+    return this.pairings.corrections(id);
   }
 
   @Post()

@@ -14,6 +14,8 @@ import { PairingMember } from './pairing-member.entity.ts';
 import { Pairing } from './pairing.entity.ts';
 import { findPairing } from './pairing.queries.ts';
 import type { PairingView } from './pairing.view.ts';
+import type { ParentCorrectionsView } from './parent-correction.view.ts';
+import { findParentCorrections } from './parent-corrections.queries.ts';
 
 export const pairingKind: Kind<Pairing, PairingView> = { word: 'pairing', entity: Pairing, find: findPairing };
 
@@ -25,6 +27,11 @@ export class PairingsService {
   /** One pairing; 404 where there is none. */
   async get(id: string): Promise<PairingView> {
     return present(await findPairing(this.dataSource.manager, id), () => new NotFoundProblem('pairing', id));
+  }
+
+  /** Clutches of a pairing whose recorded parents and the housing do not agree; 404 where there is no such pairing. */
+  async corrections(id: string): Promise<ParentCorrectionsView> {
+    return { items: await findParentCorrections(this.dataSource.manager, await this.get(id)) };
   }
 
   /** Adds a pairing of the acting keeper; 409 where an animal lives elsewhere at that time, 422 where one is not there. */

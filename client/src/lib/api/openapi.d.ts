@@ -337,6 +337,26 @@ export interface paths {
         patch: operations["changePairingPairings"];
         trace?: never;
     };
+    "/api/v1/pairings/{id}/parent-corrections": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Clutches whose recorded parents and the animals housed when they were laid do not agree
+         * @description Nothing changes by itself: take one with PATCH /clutches/{id} {"parentsFromPairing": true}.
+         */
+        get: operations["listParentCorrectionsPairings"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/pairings/{id}/members": {
         parameters: {
             query?: never;
@@ -1565,46 +1585,6 @@ export interface components {
             /** @description Its last 200 clutches, newest first. */
             clutches: components["schemas"]["PairingClutchView"][];
         };
-        NewMemberRequest: {
-            /** @description The animal: its id or its registry number. */
-            individualId: string;
-            /**
-             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            joined?: string | null;
-            /**
-             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            left?: string | null;
-        };
-        NewPairingRequest: {
-            /** @description Its name, such as the tank. */
-            name: string;
-            /** @description Notes. */
-            notes?: string | null;
-            /** @description The animals. */
-            members?: components["schemas"]["NewMemberRequest"][];
-        };
-        PairingChangeRequest: {
-            /** @description Its name, such as the tank. */
-            name?: string;
-            /** @description Notes. */
-            notes?: string | null;
-        };
-        MemberChangeRequest: {
-            /**
-             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            joined?: string | null;
-            /**
-             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            left?: string | null;
-        };
         CandidateView: {
             /** @description The animal; null stands for one that nobody knows. */
             individual: components["schemas"]["AnimalStatusView"] | null;
@@ -1712,6 +1692,60 @@ export interface components {
             notes: string | null;
             /** @description Who may be the parents. */
             parents: components["schemas"]["ParentListsView"] | components["schemas"]["ParentPairsView"];
+            /** @description Whether the parents were taken from the animals housed in its pairing when it was laid, all at equal odds. */
+            parentsFromPairing: boolean;
+        };
+        ParentCorrectionView: {
+            /** @description The clutch as it is recorded. */
+            clutch: components["schemas"]["ClutchItemView"];
+            /** @description Recorded as candidates, but not housed there that day. */
+            leaving: components["schemas"]["AnimalStatusView"][];
+            /** @description Housed there that day, but not recorded as candidates. */
+            joining: components["schemas"]["AnimalStatusView"][];
+        };
+        ParentCorrectionsView: {
+            /** @description One entry a clutch, newest first. */
+            items: components["schemas"]["ParentCorrectionView"][];
+        };
+        NewMemberRequest: {
+            /** @description The animal: its id or its registry number. */
+            individualId: string;
+            /**
+             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            joined?: string | null;
+            /**
+             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            left?: string | null;
+        };
+        NewPairingRequest: {
+            /** @description Its name, such as the tank. */
+            name: string;
+            /** @description Notes. */
+            notes?: string | null;
+            /** @description The animals. */
+            members?: components["schemas"]["NewMemberRequest"][];
+        };
+        PairingChangeRequest: {
+            /** @description Its name, such as the tank. */
+            name?: string;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        MemberChangeRequest: {
+            /**
+             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            joined?: string | null;
+            /**
+             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            left?: string | null;
         };
         ClutchView: {
             /**
@@ -1764,6 +1798,8 @@ export interface components {
             notes: string | null;
             /** @description Who may be the parents. */
             parents: components["schemas"]["ParentListsView"] | components["schemas"]["ParentPairsView"];
+            /** @description Whether the parents were taken from the animals housed in its pairing when it was laid, all at equal odds. */
+            parentsFromPairing: boolean;
             /** @description Its young in the register, by number. */
             young: components["schemas"]["IndividualItemView"][];
             /** @description What looks implausible; it never blocks. */
@@ -1869,6 +1905,8 @@ export interface components {
             dams?: components["schemas"]["CandidateRequest"][];
             /** @description Candidate pairs instead of sires and dams, where sexes are not known. */
             pairs?: components["schemas"]["CandidatePairRequest"][];
+            /** @description true: take the parents anew from the animals that the pairing housed when it was laid; then no parents may be named. */
+            parentsFromPairing?: boolean;
         };
         YoungRequest: {
             /** @description The keeper's own code, unique for the keeper; case does not matter. */
@@ -4327,6 +4365,36 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listParentCorrectionsPairings: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ParentCorrectionsView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };
