@@ -17,6 +17,8 @@ export type Source = Sent['SourceView'];
 
 export type Pairing = Sent['PairingView'];
 export type PairingMember = Sent['PairingMemberView'];
+/** A clutch whose recorded parents and the housing do not agree. */
+export type ParentCorrection = Sent['ParentCorrectionView'];
 
 /** A clutch as lists show it. */
 export type ClutchItem = Sent['ClutchItemView'];

@@ -1,0 +1,70 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
+import { startService } from '../support/service.ts';
+
+const chromium = findChromium();
+
+it.skipIf(chromium === null)(
+  'a stay noted late offers to correct the clutch it touches; taken, it can be undone',
+  async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'linekeeper-corrections-'));
+    const service = await startService({ DATA_DIR: join(folder, 'data') });
+    const browser = await openBrowser(chromium ?? '');
+    const post = async <T>(path: string, body: object, headers: Record<string, string> = {}): Promise<T> => {
+      const answer = await fetch(`${service.url}/api/v1/${path}`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json', ...headers },
+        body: JSON.stringify(body),
+      });
+      expect(answer.status).toBe(201);
+      return (await answer.json()) as T;
+    };
+    try {
+      const { id: speciesId } = await post<{ id: string }>('species', { scientificName: 'Epipedobates anthonyi' });
+      const animal = (code: string, sex: string): Promise<{ id: string }> =>
+        post('individuals', { speciesId, code, sex, hatched: '2018' });
+      const [sire, dam, late] = [
+        await animal('T-1', 'male'),
+        await animal('T-2', 'female'),
+        await animal('T-3', 'male'),
+      ];
+      const members = [sire, dam].map(({ id }) => ({ individualId: id, joined: '2021-01-01' }));
+      const pairing = await post<{ id: string }>('pairings', { name: 'tank 3', members });
+      const clutch = await post<{ id: string }>('clutches', { pairingId: pairing.id, laid: '2022-05-01', eggs: 6 });
+      await post('clutches', { pairingId: pairing.id, laid: '2022-07-01', eggs: 5 });
+      await post(`pairings/${pairing.id}/members`, { individualId: late.id, joined: '2021-06' }, { 'if-match': '*' });
+
+      const faults: string[] = [];
+      const page = await openPage(await browser.newContext({ reducedMotion: 'reduce' }), faults);
+      await page.goto(`${service.url}/pairings/${pairing.id}`);
+      const siresOf = async (): Promise<number> => {
+        const { parents } = (await (await fetch(`${service.url}/api/v1/clutches/${clutch.id}`)).json()) as {
+          parents: { sires: unknown[] };
+        };
+        return parents.sires.length;
+      };
+      const offer = page.getByRole('region', { name: /clutch(es)? may have other parents/ });
+      await offer.getByText('2 clutches').waitFor();
+      expect(await offer.innerText()).toContain('T-3');
+      await expectAccessible(page, 'pairing with corrections');
+      await offer.getByRole('button', { name: /Leave as recorded.*2022-07-01/ }).click();
+      await offer.getByText('1 clutch').waitFor();
+      expect(await siresOf()).toBe(1);
+      await offer.getByRole('button', { name: /^Take those housed then/ }).click();
+      await offer.waitFor({ state: 'detached' });
+      expect(await siresOf()).toBe(2);
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await page.getByText('are as they were').waitFor();
+      expect(await siresOf()).toBe(1);
+      expect(faults).toEqual([]);
+    } finally {
+      await browser.close();
+      service.process.kill('SIGTERM');
+      await service.ended;
+      rmSync(folder, { recursive: true, force: true });
+    }
+  },
+);
