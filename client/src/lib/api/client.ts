@@ -1,4 +1,5 @@
 import { noAnswer, problemFrom } from './problem.ts';
+import type { Page } from './types.ts';
 
 type Query = Record<string, string | number | boolean | null | undefined>;
 
@@ -26,6 +27,17 @@ export class ApiClient {
   /** Reads a record or a list. */
   get<T>(path: string, options: Options = {}): Promise<T> {
     return this.#send<T>('GET', path, undefined, options);
+  }
+
+  /** Reads a list to its end, page after page; at most `most` items, so that nothing endless is held on a phone. */
+  async all<T>(path: string, most = 5000): Promise<T[]> {
+    const items: T[] = [];
+    for (let after: string | null | undefined; after !== null && items.length < most;) {
+      const page: Page<T> = await this.get<Page<T>>(path, { query: { limit: 200, after } });
+      items.push(...page.items);
+      after = page.next;
+    }
+    return items;
   }
 
   /** Asks for a figure by POST: writes nothing, so it needs no key. */

@@ -1,7 +1,7 @@
 import { api } from '../api/client.ts';
-import type { ClutchItem, Line, Page, Source, Species } from '../api/types.ts';
+import type { ClutchItem, Line, Source, Species } from '../api/types.ts';
 
-/** The species, lines, sources and clutches that a form offers, newest clutches first; up to 200 of each. */
+/** The species, lines, sources and clutches that a form offers, newest clutches first; of those the last thousand. */
 export class RegisterLists {
   species = $state.raw<Species[]>([]);
   lines = $state.raw<Line[]>([]);
@@ -10,17 +10,12 @@ export class RegisterLists {
 
   /** Reads the lists. Throws `ProblemError`. */
   async read(): Promise<void> {
-    const query = { limit: 200 };
-    const [species, lines, sources, clutches] = await Promise.all([
-      api.get<Page<Species>>('/species', { query }),
-      api.get<Page<Line>>('/lines', { query }),
-      api.get<Page<Source>>('/sources', { query }),
-      api.get<Page<ClutchItem>>('/clutches', { query }),
+    [this.species, this.lines, this.sources, this.clutches] = await Promise.all([
+      api.all<Species>('/species'),
+      api.all<Line>('/lines'),
+      api.all<Source>('/sources'),
+      api.all<ClutchItem>('/clutches', 1000),
     ]);
-    this.species = species.items;
-    this.lines = lines.items;
-    this.sources = sources.items;
-    this.clutches = clutches.items;
   }
 
   /** Lines of one species. */

@@ -4,11 +4,11 @@ import type { LabelKind, LossCause, SexBasis, SourceKind, Status } from '$shared
 
 export const sexBasisChoices: { value: SexBasis | ''; label: string }[] = [
   { value: '', label: 'not said' },
-  { value: 'looks', label: 'looks' },
+  { value: 'looks', label: 'by looks' },
   { value: 'calling', label: 'heard calling' },
   { value: 'eggs', label: 'seen with eggs' },
-  { value: 'courtship', label: 'courtship' },
-  { value: 'genetic', label: 'genetic test' },
+  { value: 'courtship', label: 'seen courting' },
+  { value: 'genetic', label: 'by a genetic test' },
   { value: 'other', label: 'other' },
 ];
 

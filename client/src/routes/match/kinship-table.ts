@@ -88,6 +88,11 @@ export function buildGrid(
   return { ...sorted, cells };
 }
 
+/** A zero that rests on an animal of which no ancestor is recorded. */
+export function isBlind(cell: Cell): boolean {
+  return cell.nothingKnown && (cell.expected ?? 0) < 1e-9;
+}
+
 /** Quarters of the disc that stands for an F: 0, to 1/32, to 1/16, to 1/8, above. */
 export function quartersOf(expected: number): 0 | 1 | 2 | 3 | 4 {
   if (expected < 1e-9) return 0;

@@ -1,6 +1,6 @@
 import type { IndividualItem } from '$lib/api/types.ts';
 import { percent } from '$lib/ui/figures.ts';
-import type { Cell, Grid } from './kinship-table.ts';
+import { isBlind, type Cell, type Grid } from './kinship-table.ts';
 
 const name = (animal: IndividualItem) => animal.code ?? animal.number;
 
@@ -17,11 +17,6 @@ export function leastRelatedInWords(grid: Grid): string {
   if (known.length === 0) return `Nothing can be compared.${rest}`;
   if (grid.rows.length === 1 || grid.columns.length === 1) return oneSided(known, grid) + rest;
   return bothSided(known) + rest;
-}
-
-/** A zero that rests on an animal of which no ancestor is recorded. */
-function isBlind(cell: Cell): boolean {
-  return cell.nothingKnown && (cell.expected ?? 0) < 1e-9;
 }
 
 function byExpected(a: Cell, b: Cell): number {

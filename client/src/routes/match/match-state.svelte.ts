@@ -3,14 +3,14 @@
 import { SvelteMap } from 'svelte/reactivity';
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
-import type { Figures, Forecast, Individual, IndividualItem, Kinship } from '$lib/api/types.ts';
+import type { Figures, Forecast, Individual, IndividualItem, Kinship, Page } from '$lib/api/types.ts';
 import type { ReadPedigree } from '$lib/charts/ancestors/ancestor-view.svelte.ts';
 import { commonAncestors } from '$lib/charts/ancestors/loops.ts';
 import { readPedigree } from '$lib/charts/ancestors/pedigree-graph.ts';
 import type { PedigreeView } from '$lib/charts/ancestors/pedigree-view.ts';
 import { proposedYoung } from '$lib/charts/ancestors/proposed-young.ts';
 import { today } from '$lib/ui/dates.ts';
-import { buildGrid, type Side } from './kinship-table.ts';
+import { buildGrid, isBlind, type Side } from './kinship-table.ts';
 
 /** What one ancestor of both adds to the F of their young. */
 export interface Through {
@@ -126,6 +126,40 @@ export class MatchState {
       ]),
     );
     this.#figures = new Map(figures.items.map((item) => [item.id, item]));
+    if (!this.chosen) this.#chooseLeastRelated();
+  }
+
+  /** Looks at the best pair at once, so that its label and marks are seen with the grid. */
+  #chooseLeastRelated(): void {
+    const known = this.grid.cells.flat().filter((cell) => cell.expected !== null && !isBlind(cell));
+    const [least] = known.sort((a, b) => (a.expected ?? 0) - (b.expected ?? 0));
+    if (least) void this.choose(least.row.id, least.column.id);
+  }
+
+  /**
+   * What could fill the empty side: the living animals of the other sex of a chosen one's line. Null where both sides have
+   * somebody, or nobody has a line.
+   */
+  readonly offer = $derived.by(() => {
+    const { rows, columns } = this.grid;
+    const [one] = [...rows, ...columns];
+    if (!one?.animal.line || (rows.length > 0 && columns.length > 0)) return null;
+    const sex = rows.length > 0 ? 'female' : 'male';
+    return { sex, lineId: one.animal.lineId ?? '', words: `living ${sex}s of ${one.animal.line}` } as const;
+  });
+
+  /** Takes up the offer: the youngest first, as many as a grid shows at a glance. */
+  async takeOffer(): Promise<void> {
+    const offer = this.offer;
+    if (!offer) return;
+    await this.#guarded(async () => {
+      const query = { line: offer.lineId, sex: offer.sex, status: 'alive', sort: 'hatched', order: 'desc', limit: 12 };
+      const { items } = await api.get<Page<IndividualItem>>('/individuals', { query });
+      const others = items.filter((item) => !this.ids.includes(item.id));
+      if (others.length === 0) throw new ProblemError(0, { detail: `There are no ${offer.words} in the register.` });
+      this.animals = [...this.animals, ...others];
+      await this.#readFigures();
+    });
   }
 
   async #guarded(work: () => Promise<void>): Promise<void> {

@@ -43,8 +43,7 @@ export function figuresOf(lineage: Lineage): Figure[] {
     name: 'traced',
     words: 'traced share',
     value: label.name === null ? 'no label' : percent(label.tracedShare.expected),
-    rests:
-      label.name === null ? ['nothing to trace'] : [`at least ${percent(label.tracedShare.least)}`, 'with any parents'],
+    rests: tracedRests(label),
   });
   figures.push({
     name: 'inbreeding',
@@ -52,7 +51,20 @@ export function figuresOf(lineage: Lineage): Figure[] {
     value: inbreeding.nothingKnown ? 'nothing known' : percent(inbreeding.expected),
     rests: inbreeding.nothingKnown
       ? ['no parents recorded']
-      : [`${percentRange(inbreeding.least, inbreeding.greatest)}; depth ${lineage.depth}`],
+      : [`${percentRange(inbreeding.least, inbreeding.greatest)}; depth ${lineage.depth}`, ...unknownRests(lineage)],
   });
   return figures;
+}
+
+function tracedRests({ name, tracedShare }: Lineage['label']): string[] {
+  if (name === null) return ['nothing to trace'];
+  if (tracedShare.expected === 0) return ['no paper in the register', 'names this label yet'];
+  return [`at least ${percent(tracedShare.least)}`, 'with any parents'];
+}
+
+/** F counts an unknown parent as unrelated to everybody; that must stand beside it. */
+function unknownRests({ depth, inbreeding: { bothParentsKnown } }: Lineage): string[] {
+  if (depth === 0 || bothParentsKnown > 1 - 1e-9) return [];
+  if (bothParentsKnown === 0) return ['one parent unknown, counted as unrelated'];
+  return [`a parent unknown with ${percent(1 - bothParentsKnown)}`, 'and then counted as unrelated'];
 }
