@@ -30,7 +30,13 @@ it.skipIf(chromium === null)(
       };
       await page.goto(`${service.url}/animals/${items[0]?.id}`);
       await page.getByRole('heading', { name: 'Ancestors' }).waitFor();
+      await page
+        .getByRole('radio', { name: '6', exact: true })
+        .or(page.getByRole('button', { name: '6', exact: true }))
+        .first()
+        .click({ force: true });
       await page.waitForLoadState('networkidle');
+      await page.waitForTimeout(500);
       const png = await page.screenshot({ fullPage: true });
       mkdirSync(fileURLToPath(new URL('../output', import.meta.url)), { recursive: true });
       writeFileSync(taken, png);
