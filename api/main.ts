@@ -5,6 +5,7 @@ import { createApp } from './create-app.ts';
 import { prepareRegister } from './people/first-start.ts';
 import { serveClient } from './platform/client-files.ts';
 import { migrate } from './platform/data-source.ts';
+import { answerOnlyToThisMachine } from './platform/http.ts';
 import { openDatabase, type Database } from './platform/database.ts';
 import { EmbeddedDatabaseError } from './platform/embedded-database.ts';
 import { readSettings, SettingsError, type Settings } from './platform/settings.ts';
@@ -27,6 +28,7 @@ async function serve(settings: Settings, database: Database): Promise<void> {
   await migrate(database.url);
   const app = await createApp(database.url);
   await prepareRegister(app.get(DataSource), settings.seedDemo ? seedDemo : null);
+  if (isLoopback(settings.host)) app.use(answerOnlyToThisMachine);
   serveClient(app.getHttpAdapter().getInstance(), clientFolder);
   let isStopping = false;
   const stop = (): void => {
@@ -43,6 +45,8 @@ async function serve(settings: Settings, database: Database): Promise<void> {
   const address = await app.getUrl();
   console.log(`Linekeeper is at ${address.replace('127.0.0.1', 'localhost')}`);
 }
+
+const isLoopback = (host: string): boolean => host === 'localhost' || host === '::1' || host.startsWith('127.');
 
 function fail(error: unknown): void {
   const isForThePerson = error instanceof SettingsError || error instanceof EmbeddedDatabaseError;

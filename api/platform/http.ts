@@ -1,3 +1,4 @@
+import { isIP } from 'node:net';
 import { VersioningType, type INestApplication } from '@nestjs/common';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { NextFunction, Request, Response } from 'express';
@@ -49,6 +50,24 @@ function refuseOtherSites(request: Request, _response: Response, next: NextFunct
   if (isChange && request.headers['sec-fetch-site'] === 'cross-site')
     next(new Problem('forbidden', 403, 'Not from there', 'Pages of other sites may not change the register.'));
   else next();
+}
+
+/**
+ * While there is no sign-in, a service on the loopback address answers only to names of this machine: a page of another site
+ * whose name was made to point here (DNS rebinding) could otherwise read and write the register through a reader's browser.
+ */
+export function answerOnlyToThisMachine(request: Request, _response: Response, next: NextFunction): void {
+  const name = request.hostname;
+  if (name === 'localhost' || isIP(name.replace(/^\[|\]$/g, '')) !== 0) next();
+  else
+    next(
+      new Problem(
+        'misdirected',
+        421,
+        'Not under that name',
+        'This service answers to localhost and to addresses only. To offer it under a name, set HOST to the address it listens on.',
+      ),
+    );
 }
 
 /** A record may change without its own version changing (a clutch gets young), so no copy of an answer is kept anywhere. */

@@ -119,6 +119,13 @@ describe.skipIf(chromium === null)('a keeper begins with an empty register', () 
     await expectAccessible(page, 'animal');
   });
 
+  it('says that the label is a place, and sees at once that nothing proves it', async () => {
+    await page.getByRole('button', { name: 'a place', exact: true }).click();
+    await page.getByText('names a place').first().waitFor();
+    await page.getByText('Beyond papers').waitFor();
+    await expectAccessible(page, 'animal with a place for a label');
+  });
+
   it('asks a figure why, and reads the ancestors as a table', async () => {
     await page.getByRole('button', { name: /why/i }).first().click();
     await page.getByRole('button', { name: 'Table' }).click();

@@ -1,4 +1,5 @@
 import { chmodSync, cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { get } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -110,6 +111,22 @@ describe('the service on its own PostgreSQL', () => {
     const other = join(folder, 'other');
     await expect(startService({ DATA_DIR: other, PORT: new URL(first.url).port })).rejects.toThrow(/port is in use/);
     expect(serversIn(other)).toEqual([]);
+  });
+
+  it('answers to this machine by its own names only', async () => {
+    const service = await start({ DATA_DIR: join(folder, 'data') });
+    const { port } = new URL(service.url);
+    const statusFor = (host: string): Promise<number | undefined> =>
+      new Promise((resolve, reject) => {
+        const options = { host: '127.0.0.1', port, path: '/api/v1/club', headers: { host } };
+        get(options, (answer) => {
+          answer.resume();
+          resolve(answer.statusCode);
+        }).once('error', reject);
+      });
+    expect(await statusFor(`localhost:${port}`)).toBe(200);
+    expect(await statusFor(`[::1]:${port}`)).toBe(200);
+    expect(await statusFor('frogs.example')).toBe(421);
   });
 
   it('keeps its password to itself', async () => {
