@@ -15,8 +15,6 @@ export class SheetImport {
   /** What is wrong with the sheet as a whole, in a sentence. */
   problem = $state('');
   places = $state.raw<readonly ProblemPlace[]>([]);
-  /** How many problems there are in all; the service lists the first thousand. */
-  problemCount = $state(0);
   #stop: AbortController | undefined;
 
   /** Takes a dropped or chosen file, or pasted text, and checks it. */
@@ -59,8 +57,6 @@ export class SheetImport {
       this.step = 'refused';
       this.problem = error.detail;
       this.places = error.errors;
-      const { problemCount } = error.document;
-      this.problemCount = typeof problemCount === 'number' ? problemCount : error.errors.length;
     }
   }
 
