@@ -31,7 +31,10 @@ const labelBeyondEvidence: Rule = ({ label, tracedShare, untraced }) => {
   return {
     code: 'label-beyond-evidence',
     severity: 'weakens',
-    detail: `“${label.name}” names a place. ${percent(expected)} comes from founders whose own label is corroborated and names it${atLeast}.`,
+    detail:
+      expected > ROUNDING
+        ? `“${label.name}” names a place. ${percent(expected)} comes from founders whose papers name it too${atLeast}.`
+        : `“${label.name}” names a place, but the register holds no papers that name it for any of its founders.`,
     records: named(untraced),
     clearedBy: `Papers that name ${label.name} for ${listed(untraced)}: a permit or a field note, or two papers that agree.`,
   };
@@ -78,7 +81,7 @@ const originGap: Rule = ({ gaps }) => {
   return {
     code: 'origin-gap',
     severity: 'weakens',
-    detail: `${percent(share)} of it goes back to ${counted(gaps.length, 'place')} in the records where the origin is unknown: ${listed(gaps)}.`,
+    detail: `Nobody knows where ${percent(share)} of it came from: ${listed(gaps)}.`,
     records: named(gaps),
     clearedBy: `A source, or parents, for ${listed(gaps)}: ask whoever kept or passed them on.`,
   };

@@ -20,8 +20,12 @@ export function figuresOf(lineage: Lineage): Figure[] {
       words: 'pedigree depth',
       value: String(lineage.depth),
       rests: [
-        lineage.fullDepth > 0 ? `full to generation ${lineage.fullDepth};` : 'no generation complete;',
-        `${lineage.generationEquivalents.toFixed(2)} equivalents`,
+        ...(lineage.depth === 0
+          ? ['no parents recorded']
+          : [
+              lineage.fullDepth > 0 ? `full to generation ${lineage.fullDepth};` : 'no generation complete;',
+              `${lineage.generationEquivalents.toFixed(2)} equivalents`,
+            ]),
       ],
     },
   ];
@@ -51,7 +55,9 @@ export function figuresOf(lineage: Lineage): Figure[] {
     value: inbreeding.nothingKnown ? 'nothing known' : percent(inbreeding.expected),
     rests: inbreeding.nothingKnown
       ? ['no parents recorded']
-      : [`${percentRange(inbreeding.least, inbreeding.greatest)}; depth ${lineage.depth}`, ...unknownRests(lineage)],
+      : lineage.depth === 0
+        ? ['a founder: depth 0;', 'what its source assumes']
+        : [`${percentRange(inbreeding.least, inbreeding.greatest)}; depth ${lineage.depth}`, ...unknownRests(lineage)],
   });
   return figures;
 }
