@@ -10,6 +10,7 @@ import { readPedigree } from '$lib/charts/ancestors/pedigree-graph.ts';
 import type { PedigreeView } from '$lib/charts/ancestors/pedigree-view.ts';
 import { proposedYoung } from '$lib/charts/ancestors/proposed-young.ts';
 import { today } from '$lib/ui/dates.ts';
+import { counted } from '$lib/ui/figures.ts';
 import { buildGrid, isBlind, type Side } from './kinship-table.ts';
 
 /** What one ancestor of both adds to the F of their young. */
@@ -52,6 +53,18 @@ export class MatchState {
   readonly chosenName = $derived(
     this.chosen ? [this.chosen.row, this.chosen.column].map((one) => one.code ?? one.number).join(' × ') : '',
   );
+
+  /** How far up the records of the two reach, in words: no F stands without it. */
+  readonly depthWords = $derived.by(() => {
+    const pair = this.chosen;
+    if (!pair) return '';
+    const [row, column] = [pair.row, pair.column].map((one) => {
+      const depth = this.#figures.get(one.id)?.depth ?? 0;
+      const name = one.code ?? one.number;
+      return depth === 0 ? `${name} is a founder` : `${counted(depth, 'generation')} above ${name}`;
+    });
+    return `Recorded: ${row}, ${column}.`;
+  });
 
   /** The pedigree of the young in question, for the chart. */
   readonly readProposed: ReadPedigree = $derived.by(() => {
