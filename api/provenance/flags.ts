@@ -81,7 +81,7 @@ const originGap: Rule = ({ gaps }) => {
   return {
     code: 'origin-gap',
     severity: 'weakens',
-    detail: `Nobody knows where ${percent(share)} of it came from: ${listed(gaps)}.`,
+    detail: `Nobody knows where ${share > 1 - ROUNDING ? 'it' : `${percent(share)} of it`} came from: ${listed(gaps)}.`,
     records: named(gaps),
     clearedBy: `A source, or parents, for ${listed(gaps)}: ask whoever kept or passed them on.`,
   };
