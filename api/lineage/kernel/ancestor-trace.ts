@@ -30,7 +30,6 @@ export class AncestorTrace {
   /** Computes the figures of one component. */
   trace(component: number): void {
     this.#nodes.number(component);
-    this.#sum.makeRoom();
     const { families, clutches, clutchCount } = this.#nodes;
     for (let place = 0; place < clutchCount; place++) {
       const clutch = clutches[place] as number;

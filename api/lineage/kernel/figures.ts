@@ -33,6 +33,8 @@ export function emptyFigures(clutches: number): ClutchFigures {
 export interface Breeding {
   /** How many animals breed. */
   readonly count: number;
+  /** How many of them are founders. */
+  readonly founders: number;
   /** n: position of the last clutch an animal is a candidate parent of, −1 if it is none's. */
   readonly lastPosition: Int32Array;
   /** m: one young of the clutch that breeds, −1 if none does. */
@@ -64,16 +66,19 @@ export function findBreeding(pedigree: Pedigree, clutches: Int32Array): Breeding
   const nextYoung = new Int32Array(individuals).fill(-1);
   const founderSelf = new Float64Array(individuals);
   let count = 0;
+  let founders = 0;
   for (let individual = individuals - 1; individual >= 0; individual--) {
     if ((lastPosition[individual] as number) < 0) continue;
     count++;
     const clutch = clutchOf[individual] as number;
     if (clutch < 0) {
+      founders++;
       founderSelf[individual] = 0.5 * (1 + founderInbreedingOf(pedigree, individual));
       continue;
     }
     nextYoung[individual] = firstYoung[clutch] as number;
     firstYoung[clutch] = individual;
   }
-  return { count, lastPosition, firstYoung, nextYoung, founderSelf, sourceIsNode: sourcesWithKinship(pedigree) };
+  const sourceIsNode = sourcesWithKinship(pedigree);
+  return { count, founders, lastPosition, firstYoung, nextYoung, founderSelf, sourceIsNode };
 }

@@ -11,8 +11,18 @@ export interface FrontierPlan {
   readonly elements: Float64Array;
 }
 
-/** Walks the order once, letting animals enter and leave without computing anything. Linear in clutches and candidates. */
-export function planFrontier(pedigree: Pedigree, order: PedigreeOrder, breeding: Breeding): FrontierPlan {
+/**
+ * Walks the order once, letting animals enter and leave without computing anything. Linear in clutches and candidates.
+ *
+ * @param widest width beyond which a component is not walked to its end: its width is then told as one more than `widest`
+ * or greater, its elements only as far as it was walked.
+ */
+export function planFrontier(
+  pedigree: Pedigree,
+  order: PedigreeOrder,
+  breeding: Breeding,
+  widest = Infinity,
+): FrontierPlan {
   const { clutches, componentStart } = order;
   const components = componentStart.length - 1;
   const width = new Int32Array(components);
@@ -21,7 +31,7 @@ export function planFrontier(pedigree: Pedigree, order: PedigreeOrder, breeding:
   for (let component = 0; component < components; component++) {
     walk.restart();
     const end = componentStart[component + 1] as number;
-    for (let position = componentStart[component] as number; position < end; position++)
+    for (let position = componentStart[component] as number; position < end && walk.most <= widest; position++)
       walk.visit(clutches[position] as number, position);
     width[component] = walk.most + walk.sources;
     elements[component] = walk.elements;

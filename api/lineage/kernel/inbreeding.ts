@@ -53,16 +53,22 @@ export function computeInbreeding(pedigree: Pedigree, options: InbreedingOptions
   const figures = emptyFigures(order.clutches.length);
   const method = options.method ?? 'auto';
   const components = order.componentStart.length - 1;
-  const plan = method === 'trace' ? null : planFrontier(pedigree, order, breeding);
+  const widest = method === 'auto' ? widestFrontier(options.frontierBytes ?? DEFAULT_FRONTIER_BYTES) : Infinity;
+  const plan = method === 'trace' ? null : planFrontier(pedigree, order, breeding, widest);
   const tools = new Tools(pedigree, order, breeding, figures);
   let frontier = 0;
   for (let component = 0; component < components; component++) {
-    if (plan !== null && (method === 'frontier' || tools.frontierPays(plan, component, options))) {
+    if (plan !== null && (method === 'frontier' || tools.frontierPays(plan, component, widest))) {
       frontier++;
       tools.frontier.sweep(component, plan.width[component] as number);
     } else tools.trace.trace(component);
   }
   return { order, ...figures, method: { frontier, trace: components - frontier } };
+}
+
+/** Most rows of a frontier matrix, width · (width + 16) numbers of 8 bytes, that take no more than so many bytes. */
+function widestFrontier(bytes: number): number {
+  return Math.floor(Math.sqrt(bytes / 8 + 64) - 8);
 }
 
 /** The two methods, each made when first wanted, and the choice between them. */
@@ -88,9 +94,8 @@ class Tools {
     return (this.#counted ??= new AncestorCount(this.#parts[0], this.#parts[1]));
   }
 
-  frontierPays(plan: FrontierPlan, component: number, options: InbreedingOptions): boolean {
-    const width = plan.width[component] as number;
-    if (8 * width * (width + 16) > (options.frontierBytes ?? DEFAULT_FRONTIER_BYTES)) return false;
+  frontierPays(plan: FrontierPlan, component: number, widest: number): boolean {
+    if ((plan.width[component] as number) > widest) return false;
     const { componentStart } = this.#parts[1];
     const size = (componentStart[component + 1] as number) - (componentStart[component] as number);
     const perClutch = (plan.elements[component] as number) / size;

@@ -30,9 +30,12 @@ const DONE = 2;
 export const RECORDED_SOURCE = -3;
 
 /**
- * The animals of one component that breed, and its sources that are nodes, numbered from 0 so that parents come first and
+ * The animals of one component that breed, and its sources that are nodes, numbered so that parents come first and
  * clutch-mates stand together. A depth-first walk from the latest clutches gives the numbers: the ancestors of an animal
  * then lie near each other in memory, which is where a trace spends its time.
+ *
+ * Nodes without anything above them are numbered downwards from `pivot`, all others upwards, so that a trace meets the
+ * former last and together.
  */
 export class TraceNodes {
   /** Clutches of the component, parents first, in the order of the numbers. */
@@ -44,8 +47,10 @@ export class TraceNodes {
   readonly families: Int32Array;
   /** How many clutches there are. */
   clutchCount = 0;
-  /** How many nodes there are. */
-  count = 0;
+  /** Nodes below it have nothing above them, neither parents nor links; a multiple of 32. */
+  readonly pivot: number;
+  /** All nodes are below it, in every component. */
+  readonly room: number;
   /**
    * Four numbers a node, side by side because a visit reads them together: FIRST node of the same clutch (itself for
    * founders and sources), PARENT_A and PARENT_B, certain parents of weight ½ as nodes or −1 where there is none.
@@ -72,6 +77,10 @@ export class TraceNodes {
   readonly #recorded: Uint8Array;
   readonly #state: Uint8Array;
   readonly #stack: number[] = [];
+  /** The next node upwards. */
+  #next = 0;
+  /** The lowest node so far. */
+  #lowest = 0;
 
   constructor(pedigree: Pedigree, order: PedigreeOrder, breeding: Breeding) {
     this.#pedigree = pedigree;
@@ -82,9 +91,11 @@ export class TraceNodes {
     this.clutches = new Int32Array(order.clutches.length);
     this.families = new Int32Array(4 * order.clutches.length);
     this.#state = new Uint8Array(order.clutches.length);
-    const most = breeding.count + pedigree.baseKinship.length;
-    this.places = new Int32Array(4 * most);
-    this.parts = new Float64Array(4 * most);
+    const sources = pedigree.baseKinship.length;
+    this.pivot = 32 * Math.ceil((breeding.founders + sources) / 32);
+    this.room = this.pivot + breeding.count + sources;
+    this.places = new Int32Array(4 * this.room);
+    this.parts = new Float64Array(4 * this.room);
     this.#sourceNode = new Int32Array(pedigree.baseKinship.length).fill(-1);
     this.#recorded = new Uint8Array(pedigree.baseKinship.length);
     for (const { a, b, kinship } of pedigree.sourceKinships ?? [])
@@ -97,7 +108,8 @@ export class TraceNodes {
     const start = componentStart[component] as number;
     const end = componentStart[component + 1] as number;
     if (this.#state[clutches[start] as number] === DONE) throw new Error(`Component ${component} is numbered already.`);
-    this.count = this.clutchCount = 0;
+    this.#next = this.#lowest = this.pivot;
+    this.clutchCount = 0;
     this.linkStart.length = 1;
     this.linkNode.length = this.linkWeight.length = 0;
     for (let position = end - 1; position >= start; position--) this.#walk(clutches[position] as number);
@@ -157,27 +169,31 @@ export class TraceNodes {
       parentA = LINKED;
       parentB = this.#link(clutch);
     }
-    const first = this.count;
+    const first = this.#next;
     for (let young = firstYoung[clutch] as number; young >= 0; young = nextYoung[young] as number)
-      this.#nodeOf[young] = this.#append(first, parentA, parentB, 0, 0);
+      this.#nodeOf[young] = this.#enter(this.#next++, first, parentA, parentB);
     const family = 4 * this.clutchCount;
     this.families[family + SIRE] = parentA;
     this.families[family + DAM] = parentB;
     this.families[family + YOUNG] = first;
-    this.families[family + YOUNG_END] = this.count;
+    this.families[family + YOUNG_END] = this.#next;
     this.clutches[this.clutchCount++] = clutch;
   }
 
-  #append(first: number, parentA: number, parentB: number, mendelian: number, within: number): number {
-    const node = this.count++;
+  #enter(node: number, first: number, parentA: number, parentB: number): number {
     this.places[4 * node + FIRST] = first;
     this.places[4 * node + PARENT_A] = parentA;
     this.places[4 * node + PARENT_B] = parentB;
+    return node;
+  }
+
+  /** Enters a founder or source of which the parts are known. */
+  #enterTop(node: number, parentA: number, parentB: number, mendelian: number, within: number): number {
     this.parts[4 * node + COEFFICIENT] = 0;
     this.parts[4 * node + MENDELIAN] = mendelian;
     this.parts[4 * node + RESIDUAL] = 0;
     this.parts[4 * node + WITHIN] = within;
-    return node;
+    return this.#enter(node, node, parentA, parentB);
   }
 
   #link(clutch: number): number {
@@ -202,14 +218,14 @@ export class TraceNodes {
     const source = this.#pedigree.sourceOf[founder] as number;
     const self = this.#breeding.founderSelf[founder] as number;
     let node: number;
-    if (source < 0 || this.#breeding.sourceIsNode[source] === 0) node = this.#append(this.count, -1, -1, self, 0);
+    if (source < 0 || this.#breeding.sourceIsNode[source] === 0) node = this.#enterTop(--this.#lowest, -1, -1, self, 0);
     else {
       const base = this.#pedigree.baseKinship[source] as number;
       const above = this.#numberSource(source, base);
       this.linkNode.push(above);
       this.linkWeight.push(1);
       const group = this.linkStart.push(this.linkNode.length) - 2;
-      node = this.#append(this.count, LINKED, group, self - base, base);
+      node = this.#enterTop(this.#next++, LINKED, group, self - base, base);
     }
     this.#nodeOf[founder] = node;
     return node;
@@ -218,8 +234,10 @@ export class TraceNodes {
   #numberSource(source: number, base: number): number {
     const known = this.#sourceNode[source] as number;
     if (known >= 0) return known;
-    const recorded = this.#recorded[source] === 1;
-    const node = this.#append(this.count, recorded ? RECORDED_SOURCE : -1, recorded ? source : -1, base, 0);
+    const node =
+      this.#recorded[source] === 1
+        ? this.#enterTop(this.#next++, RECORDED_SOURCE, source, base, 0)
+        : this.#enterTop(--this.#lowest, -1, -1, base, 0);
     this.#sourceNode[source] = node;
     return node;
   }

@@ -22,8 +22,8 @@ import {
 export class TraceSum {
   readonly #pedigree: Pedigree;
   readonly #nodes: TraceNodes;
-  #bits = new Int32Array(0);
-  #words = new Int32Array(0);
+  readonly #bits: Int32Array;
+  readonly #words: Int32Array;
   #waiting = 0;
   #greatest = -1;
   /** Sources with recorded kinship that the sum has reached, and their coefficients. */
@@ -34,49 +34,40 @@ export class TraceSum {
     this.#pedigree = pedigree;
     this.#nodes = nodes;
     this.#sourceCoefficient = new Float64Array(pedigree.baseKinship.length);
+    this.#bits = new Int32Array((nodes.room >> 5) + 1);
+    this.#words = new Int32Array((nodes.room >> 10) + 1);
   }
 
-  /** Makes room for the nodes as they are numbered now. */
-  makeRoom(): void {
-    const { count } = this.#nodes;
-    if (this.#bits.length > count >> 5) return;
-    this.#bits = new Int32Array((count >> 5) + 1);
-    this.#words = new Int32Array((count >> 10) + 1);
-  }
-
-  /** Adds to the coefficient of a node and lets it wait for its visit. A node waits while its coefficient is not 0. */
+  /** Adds to the coefficient of a node and lets it wait for its visit. A node waits while its bit is set. */
   add(node: number, coefficient: number): void {
-    // A coefficient that has run down to 0 (more than a thousand generations) would look untouched; it has no effect.
-    if (coefficient === 0) return;
     const parts = this.#nodes.parts;
-    const before = parts[4 * node + COEFFICIENT] as number;
-    parts[4 * node + COEFFICIENT] = before + coefficient;
-    if (before !== 0) return;
-    this.#bits[node >> 5] = (this.#bits[node >> 5] as number) | (1 << node);
-    this.#words[node >> 10] = (this.#words[node >> 10] as number) | (1 << (node >> 5));
-    this.#waiting++;
+    parts[4 * node + COEFFICIENT] = (parts[4 * node + COEFFICIENT] as number) + coefficient;
+    const word = node >> 5;
+    const before = this.#bits[word] as number;
+    this.#bits[word] = before | (1 << node);
+    this.#words[node >> 10] = (this.#words[node >> 10] as number) | (1 << word);
+    this.#waiting += (~before >>> node) & 1;
     if (node > this.#greatest) this.#greatest = node;
   }
 
   /**
    * The variance of Σ x_k u_k over the nodes added since the last call, which leaves an empty sum.
    *
-   * This is the innermost loop of the kernel: `add` is written out in it for the two certain parents, since the calls
-   * took half of its time.
+   * This is the innermost loop of the kernel, kept as one: calls of `add` took half of its time, and so did branches that
+   * no processor can foresee. Therefore `add` is written out for the two certain parents, a bit that may be set already
+   * is counted by arithmetic, and nodes without anything above them are left to the end.
    */
   takeVariance(): number {
-    const { places, parts } = this.#nodes;
+    const { places, parts, pivot } = this.#nodes;
     const bits = this.#bits;
     const words = this.#words;
     let variance = 0;
     let word = this.#greatest >> 5;
     let waiting = this.#waiting;
     while (waiting > 0) {
-      let here = bits[word] as number;
-      if (here === 0) {
-        word = this.#wordBelow(word);
-        here = bits[word] as number;
-      }
+      if (bits[word] === 0) word = this.#wordBelow(word);
+      if (word < pivot >> 5) break;
+      const here = bits[word] as number;
       const node = (word << 5) | (31 - Math.clz32(here));
       bits[word] = here ^ (1 << node);
       waiting--;
@@ -87,7 +78,7 @@ export class TraceSum {
       const first = places[at + FIRST] as number;
       for (let mate = node - 1; mate >= first; mate--) {
         const other = parts[4 * mate + COEFFICIENT] as number;
-        if (other === 0) continue;
+        if (other === 0) continue; // also a coefficient that has run down to 0, over a thousand generations: no effect
         parts[4 * mate + COEFFICIENT] = 0;
         bits[mate >> 5] = (bits[mate >> 5] as number) & ~(1 << mate);
         waiting--;
@@ -95,42 +86,53 @@ export class TraceSum {
         coefficient += other;
       }
       variance += squares * (parts[at + MENDELIAN] as number);
-      const a = places[at + PARENT_A] as number;
-      const b = places[at + PARENT_B] as number;
       if (waiting === 0 && this.#sources.length === 0) {
         variance += coefficient * coefficient * (parts[at + WITHIN] as number); // all that is left passes through here
         break;
       }
-      const half = 0.5 * coefficient;
-      if (a < 0 || b < 0 || half === 0) {
+      const a = places[at + PARENT_A] as number;
+      const b = places[at + PARENT_B] as number;
+      if ((a | b) < 0) {
         variance += coefficient * coefficient * (parts[at + RESIDUAL] as number);
         this.#waiting = waiting;
         if (a <= LINKED) this.#addLinked(a, b, coefficient);
-        else if (a >= 0) this.add(a, half);
-        else if (b >= 0) this.add(b, half);
+        else if (a >= 0) this.add(a, 0.5 * coefficient);
+        else if (b >= 0) this.add(b, 0.5 * coefficient);
         waiting = this.#waiting;
         continue;
       }
-      const ofA = parts[4 * a + COEFFICIENT] as number;
-      parts[4 * a + COEFFICIENT] = ofA + half;
-      if (ofA === 0) {
-        const old = bits[a >> 5] as number;
-        bits[a >> 5] = old | (1 << a);
-        if (old === 0) words[a >> 10] = (words[a >> 10] as number) | (1 << (a >> 5));
-        waiting++;
-      }
-      const ofB = parts[4 * b + COEFFICIENT] as number;
-      parts[4 * b + COEFFICIENT] = ofB + half;
-      if (ofB === 0) {
-        const old = bits[b >> 5] as number;
-        bits[b >> 5] = old | (1 << b);
-        if (old === 0) words[b >> 10] = (words[b >> 10] as number) | (1 << (b >> 5));
-        waiting++;
-      }
+      parts[4 * a + COEFFICIENT] = (parts[4 * a + COEFFICIENT] as number) + 0.5 * coefficient;
+      const beforeA = bits[a >> 5] as number;
+      bits[a >> 5] = beforeA | (1 << a);
+      words[a >> 10] = (words[a >> 10] as number) | (1 << (a >> 5));
+      parts[4 * b + COEFFICIENT] = (parts[4 * b + COEFFICIENT] as number) + 0.5 * coefficient;
+      const beforeB = bits[b >> 5] as number;
+      bits[b >> 5] = beforeB | (1 << b);
+      words[b >> 10] = (words[b >> 10] as number) | (1 << (b >> 5));
+      waiting += ((~beforeA >>> a) & 1) + ((~beforeB >>> b) & 1);
     }
+    if (waiting > 0) variance += this.#takeTops(word, waiting);
     this.#waiting = 0;
     this.#greatest = -1;
     return variance + this.#sourcesVariance();
+  }
+
+  /** The part of the waiting nodes without anything above them, the only ones left; the greatest is in a given word. */
+  #takeTops(greatest: number, count: number): number {
+    const parts = this.#nodes.parts;
+    const bits = this.#bits;
+    let variance = 0;
+    let word = greatest;
+    for (let waiting = count; waiting > 0; waiting--) {
+      if (bits[word] === 0) word = this.#wordBelow(word);
+      const here = bits[word] as number;
+      const node = (word << 5) | (31 - Math.clz32(here));
+      bits[word] = here ^ (1 << node);
+      const coefficient = parts[4 * node + COEFFICIENT] as number;
+      parts[4 * node + COEFFICIENT] = 0;
+      variance += coefficient * coefficient * (parts[4 * node + MENDELIAN] as number);
+    }
+    return variance;
   }
 
   /** The greatest word below one that has become empty, with something waiting in it. There is one. */

@@ -51,41 +51,64 @@ function isIndex(value: number, count: number): boolean {
   return Number.isInteger(value) && value >= 0 && value < count;
 }
 
-function requireOrigins({ clutchOf, sourceOf, pairStart, baseKinship }: Pedigree): void {
+/*
+ * The two passes below ask one short question of every row and put the answer into words elsewhere: a loop that also holds
+ * the sentences is compiled to something five times as slow, and these are a million rows.
+ */
+
+function requireOrigins(pedigree: Pedigree): void {
+  const { clutchOf, sourceOf, pairStart, baseKinship } = pedigree;
   const clutches = pairStart.length - 1;
   const sources = baseKinship.length;
-  for (let individual = 0; individual < clutchOf.length; individual++) {
+  const individuals = clutchOf.length;
+  for (let individual = 0; individual < individuals; individual++) {
     const clutch = clutchOf[individual] as number; // in range: both arrays have one entry an individual
     const source = sourceOf[individual] as number;
-    if (clutch < -1 || clutch >= clutches)
-      throw new RangeError(`Individual ${individual} names clutch ${clutch}, which does not exist.`);
-    if (source < -1 || source >= sources)
-      throw new RangeError(`Individual ${individual} names source ${source}, which does not exist.`);
-    if (clutch >= 0 && source >= 0)
-      throw new RangeError(`Individual ${individual} has both a clutch and a source; it can have come from only one.`);
+    if (!originHolds(clutch, source, clutches, sources)) refuseOrigin(individual, clutch, source, pedigree);
   }
+}
+
+/** Whether a clutch and a source exist or are −1, and at least one of them is −1. */
+function originHolds(clutch: number, source: number, clutches: number, sources: number): boolean {
+  return clutch >= -1 && clutch < clutches && source >= -1 && source < sources && (clutch < 0 || source < 0);
+}
+
+function refuseOrigin(individual: number, clutch: number, source: number, pedigree: Pedigree): never {
+  if (clutch < -1 || clutch >= pedigree.pairStart.length - 1)
+    throw new RangeError(`Individual ${individual} names clutch ${clutch}, which does not exist.`);
+  if (source < -1 || source >= pedigree.baseKinship.length)
+    throw new RangeError(`Individual ${individual} names source ${source}, which does not exist.`);
+  throw new RangeError(`Individual ${individual} has both a clutch and a source; it can have come from only one.`);
 }
 
 function requirePairs({ clutchOf, pairStart, pairSire, pairDam, pairProbability }: Pedigree): void {
   const individuals = clutchOf.length;
-  for (let clutch = 0; clutch + 1 < pairStart.length; clutch++) {
+  const clutches = pairStart.length - 1;
+  for (let clutch = 0; clutch < clutches; clutch++) {
     const end = pairStart[clutch + 1] as number; // in range: the loop stops one before the last
     let sum = 0;
     for (let pair = pairStart[clutch] as number; pair < end; pair++) {
       const sire = pairSire[pair] as number; // checked just below, when pairStart does not rise
       const dam = pairDam[pair] as number;
       const probability = pairProbability[pair] as number;
-      if (!(sire >= -1 && sire < individuals && dam >= -1 && dam < individuals))
-        throw new RangeError(`Clutch ${clutch} names parents ${sire} and ${dam}, not both of which exist.`);
-      if (sire === dam && sire >= 0)
-        throw new RangeError(`Clutch ${clutch} has individual ${sire} as both parents of one pair.`);
-      if (!(probability > 0 && probability <= 1 + SUM_TOLERANCE))
-        throw new RangeError(
-          `Clutch ${clutch} has a pair of probability ${probability}; it must be above 0, at most 1.`,
-        );
+      if (!pairHolds(sire, dam, probability, individuals)) refusePair(clutch, sire, dam, probability, individuals);
       sum += probability;
     }
     if (!(Math.abs(sum - 1) <= SUM_TOLERANCE))
       throw new RangeError(`The pair probabilities of clutch ${clutch} sum to ${sum}, not to 1.`);
   }
+}
+
+/** Whether both parents exist or are −1 and differ, and the probability is one. Written so that NaN and undefined fail. */
+function pairHolds(sire: number, dam: number, probability: number, individuals: number): boolean {
+  const known = sire >= -1 && sire < individuals && dam >= -1 && dam < individuals;
+  return known && (sire !== dam || sire < 0) && probability > 0 && probability <= 1 + SUM_TOLERANCE;
+}
+
+function refusePair(clutch: number, sire: number, dam: number, probability: number, individuals: number): never {
+  if (!(sire >= -1 && sire < individuals && dam >= -1 && dam < individuals))
+    throw new RangeError(`Clutch ${clutch} names parents ${sire} and ${dam}, not both of which exist.`);
+  if (sire === dam && sire >= 0)
+    throw new RangeError(`Clutch ${clutch} has individual ${sire} as both parents of one pair.`);
+  throw new RangeError(`Clutch ${clutch} has a pair of probability ${probability}; it must be above 0, at most 1.`);
 }
