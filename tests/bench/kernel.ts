@@ -18,7 +18,7 @@ export interface KernelRow {
   readonly ratio: number | string;
 }
 
-const RUNS = 5;
+const RUNS = 7;
 /** Where the textbook method takes longer than this, one run is enough. */
 const SLOW_MILLISECONDS = 3000;
 

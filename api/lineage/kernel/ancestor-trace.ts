@@ -2,7 +2,18 @@ import { Candidates } from './candidates.ts';
 import type { Breeding, ClutchFigures } from './figures.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
-import { DAM, LINKED, MENDELIAN, RESIDUAL, SIRE, TraceNodes, WITHIN, YOUNG, YOUNG_END } from './trace-nodes.ts';
+import {
+  DAM,
+  LAST_MATE,
+  LINKED,
+  MENDELIAN,
+  RESIDUAL,
+  SIRE,
+  TraceNodes,
+  WITHIN,
+  YOUNG,
+  YOUNG_END,
+} from './trace-nodes.ts';
 import { TraceSum } from './trace-sum.ts';
 
 /**
@@ -18,6 +29,8 @@ export class AncestorTrace {
   readonly #candidates: Candidates;
   readonly #nodes: TraceNodes;
   readonly #sum: TraceSum;
+  /** Per node: its kinship with its LAST_MATE. */
+  readonly #withLastMate: Float64Array;
 
   constructor(pedigree: Pedigree, order: PedigreeOrder, breeding: Breeding, figures: ClutchFigures) {
     this.#pedigree = pedigree;
@@ -25,6 +38,7 @@ export class AncestorTrace {
     this.#candidates = new Candidates(pedigree);
     this.#nodes = new TraceNodes(pedigree, order, breeding);
     this.#sum = new TraceSum(pedigree, this.#nodes);
+    this.#withLastMate = new Float64Array(this.#nodes.room);
   }
 
   /** Computes the figures of one component. */
@@ -99,10 +113,15 @@ export class AncestorTrace {
 
   /** φ(s,d) of two nodes from var ½(u_s+u_d) = ¼(φ(s,s)+φ(d,d)+2φ(s,d)); rounding below 0 is cut off. */
   #kinship(sire: number, dam: number, selves: number): number {
-    if (sire < 0 || dam < 0) return 0;
+    if (sire < 0 || dam < 0 || Math.max(sire, dam) < this.#nodes.pivot) return 0; // nothing above them to share
+    const { places } = this.#nodes;
+    if (places[4 * sire + LAST_MATE] === dam) return this.#withLastMate[sire] as number; // a pair that bred before
     this.#sum.add(sire, 0.5);
     this.#sum.add(dam, 0.5);
-    return Math.max(0, 2 * this.#sum.takeVariance() - 0.5 * selves);
+    const kinship = Math.max(0, 2 * this.#sum.takeVariance() - 0.5 * selves);
+    places[4 * sire + LAST_MATE] = dam;
+    this.#withLastMate[sire] = kinship;
+    return kinship;
   }
 
   /** Kinship of a node with itself; ½ for a parent nobody knows. */

@@ -39,7 +39,7 @@ export interface Breeding {
   readonly lastPosition: Int32Array;
   /** m: one young of the clutch that breeds, −1 if none does. */
   readonly firstYoung: Int32Array;
-  /** n: the next breeding animal of the same clutch, −1 after the last. */
+  /** n: the next breeding animal of the same clutch, −1 after the last; of no meaning for others. */
   readonly nextYoung: Int32Array;
   /** n: kinship with itself, ½(1+F), of each founder that breeds; 0 for all others. */
   readonly founderSelf: Float64Array;
@@ -63,7 +63,7 @@ export function findBreeding(pedigree: Pedigree, clutches: Int32Array): Breeding
     }
   }
   const firstYoung = new Int32Array(clutches.length).fill(-1);
-  const nextYoung = new Int32Array(individuals).fill(-1);
+  const nextYoung = new Int32Array(individuals);
   const founderSelf = new Float64Array(individuals);
   let count = 0;
   let founders = 0;

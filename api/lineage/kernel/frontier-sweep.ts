@@ -30,7 +30,8 @@ export class FrontierSweep {
     this.#slotOf = new Int32Array(pedigree.clutchOf.length).fill(-1);
     this.#sourceSlot = new Int32Array(pedigree.baseKinship.length).fill(-1);
     this.#foundersLeft = new Int32Array(pedigree.baseKinship.length);
-    for (let individual = 0; individual < pedigree.sourceOf.length; individual++) {
+    const individuals = pedigree.baseKinship.length === 0 ? 0 : pedigree.sourceOf.length;
+    for (let individual = 0; individual < individuals; individual++) {
       const source = pedigree.sourceOf[individual] as number;
       if (source >= 0 && (breeding.lastPosition[individual] as number) >= 0)
         this.#foundersLeft[source] = (this.#foundersLeft[source] as number) + 1;

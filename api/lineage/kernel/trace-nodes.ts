@@ -7,6 +7,7 @@ import type { Pedigree } from './pedigree.ts';
 export const FIRST = 0;
 export const PARENT_A = 1;
 export const PARENT_B = 2;
+export const LAST_MATE = 3;
 /** Places of `TraceNodes.parts`. */
 export const COEFFICIENT = 0;
 export const MENDELIAN = 1;
@@ -53,7 +54,8 @@ export class TraceNodes {
   readonly room: number;
   /**
    * Four numbers a node, side by side because a visit reads them together: FIRST node of the same clutch (itself for
-   * founders and sources), PARENT_A and PARENT_B, certain parents of weight ½ as nodes or −1 where there is none.
+   * founders and sources), PARENT_A and PARENT_B, certain parents of weight ½ as nodes or −1 where there is none; LAST_MATE as the trace
+   * notes it, −1 before.
    */
   readonly places: Int32Array;
   /**
@@ -184,6 +186,7 @@ export class TraceNodes {
     this.places[4 * node + FIRST] = first;
     this.places[4 * node + PARENT_A] = parentA;
     this.places[4 * node + PARENT_B] = parentB;
+    this.places[4 * node + LAST_MATE] = -1;
     return node;
   }
 
