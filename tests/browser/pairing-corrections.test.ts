@@ -8,7 +8,7 @@ import { startService } from '../support/service.ts';
 const chromium = findChromium();
 
 it.skipIf(chromium === null)(
-  'a stay noted late offers to correct the clutch it touches; taken, it can be undone',
+  'a date of joining corrected on the page offers the clutches it touches; taken, it can be undone; so can a new name',
   async () => {
     const folder = mkdtempSync(join(tmpdir(), 'linekeeper-corrections-'));
     const service = await startService({ DATA_DIR: join(folder, 'data') });
@@ -35,7 +35,7 @@ it.skipIf(chromium === null)(
       const pairing = await post<{ id: string }>('pairings', { name: 'tank 3', members });
       const clutch = await post<{ id: string }>('clutches', { pairingId: pairing.id, laid: '2022-05-01', eggs: 6 });
       await post('clutches', { pairingId: pairing.id, laid: '2022-07-01', eggs: 5 });
-      await post(`pairings/${pairing.id}/members`, { individualId: late.id, joined: '2021-06' }, { 'if-match': '*' });
+      await post(`pairings/${pairing.id}/members`, { individualId: late.id, joined: '2022-08' }, { 'if-match': '*' });
 
       const faults: string[] = [];
       const page = await openPage(await browser.newContext({ reducedMotion: 'reduce' }), faults);
@@ -46,19 +46,46 @@ it.skipIf(chromium === null)(
         };
         return parents.sires.length;
       };
-      const offer = page.getByRole('region', { name: /clutch(es)? may have other parents/ });
-      await offer.getByText('2 clutches').waitFor();
-      expect(await offer.innerText()).toContain('T-3');
+      const offer = page.getByRole('region', { name: /clutch(es)? may have other parents now/ });
+      await page.getByRole('button', { name: 'Dates of T-3' }).click();
+      await page.getByLabel('joined').fill('2021-06');
+      await page.getByLabel('joined').press('Enter');
+      await offer.getByText('Two clutches').waitFor();
+      expect(await offer.innerText()).toContain('T-3 lived here when it was laid, but is not among the candidates.');
       await expectAccessible(page, 'pairing with corrections');
-      await offer.getByRole('button', { name: /Leave as recorded.*2022-07-01/ }).click();
-      await offer.getByText('1 clutch').waitFor();
+      await offer.getByRole('button', { name: /Leave as recorded.*2022-07-01/ }).press('Enter');
+      await offer.getByText('One clutch').waitFor();
       expect(await siresOf()).toBe(1);
-      await offer.getByRole('button', { name: /^Take those housed then/ }).click();
+      await offer.getByRole('button', { name: /^Take these parents/ }).press('Enter');
       await offer.waitFor({ state: 'detached' });
       expect(await siresOf()).toBe(2);
       await page.getByRole('button', { name: 'Undo' }).click();
       await page.getByText('are as they were').waitFor();
       expect(await siresOf()).toBe(1);
+      await offer.getByText('One clutch').waitFor();
+
+      await page.getByRole('button', { name: 'Edit name and notes' }).click();
+      await page.getByLabel('name', { exact: true }).fill('tank 3, upper shelf');
+      await page.getByLabel('notes', { exact: true }).fill('misted at dusk');
+      await expectAccessible(page, 'name and notes of a pairing');
+      await page.getByRole('button', { name: 'Write it down' }).click();
+      await page.getByRole('heading', { level: 1, name: 'tank 3, upper shelf' }).waitFor();
+      await page.getByText('misted at dusk').waitFor();
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await page.getByRole('heading', { level: 1, name: 'tank 3', exact: true }).waitFor();
+      expect(await page.getByText('misted at dusk').count()).toBe(0);
+
+      // somebody else writes meanwhile: nothing typed is lost, and theirs is shown beside it
+      await page.getByRole('button', { name: 'Edit name and notes' }).click();
+      const theirs = { method: 'PATCH', body: JSON.stringify({ name: 'tank 4' }) };
+      const headers = { 'content-type': 'application/json', 'if-match': '*' };
+      expect((await fetch(`${service.url}/api/v1/pairings/${pairing.id}`, { ...theirs, headers })).status).toBe(200);
+      await page.getByLabel('name', { exact: true }).fill('tank 3a');
+      await page.getByRole('button', { name: 'Write it down' }).click();
+      await page.getByText('Recorded meanwhile: tank 4').waitFor();
+      expect(await page.getByLabel('name', { exact: true }).inputValue()).toBe('tank 3a');
+      await page.getByRole('button', { name: 'Write it down' }).click();
+      await page.getByRole('heading', { level: 1, name: 'tank 3a' }).waitFor();
       expect(faults).toEqual([]);
     } finally {
       await browser.close();

@@ -130,8 +130,11 @@ export class NewClutchRequest {
 export class ClutchChangeRequest extends PartialType(NewClutchRequest, { skipNullProperties: false }) {
   @FlagField({
     optional: true,
-    description:
-      'true: take the parents anew from the animals that the pairing housed when it was laid; then no parents may be named.',
+    description: [
+      'Whether the parents come from the housing and follow its corrections. true without parents named: take them anew from the',
+      'animals that the pairing housed when it was laid. true with parents named, all at equal odds without a reason: they came from',
+      "the housing as it was recorded before. false: they are the keeper's own choice. Left out, it is found by comparing.",
+    ].join(' '),
   })
   parentsFromPairing?: boolean;
 }

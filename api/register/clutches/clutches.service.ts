@@ -16,8 +16,8 @@ import type { ClutchChangeRequest, LossRequest, NewClutchRequest } from './clutc
 import { Clutch } from './clutch.entity.ts';
 import { findClutch } from './clutch.queries.ts';
 import type { ClutchView } from './clutch.view.ts';
-import { housedParents } from './housed-parents.queries.ts';
-import { isSameParents, unknownParents, type Parents } from './parents.ts';
+import { housedParents } from './housing.queries.ts';
+import { isAtEqualOdds, isSameParents, unknownParents, type Parents } from './parents.ts';
 import { readSides, writeParents } from './parents.queries.ts';
 import { requestedParents } from './requested-parents.ts';
 
@@ -70,9 +70,9 @@ export class ClutchesService {
       await requireStanding(manager, 'pairing', request.pairingId, '/pairingId');
       const named = await requestedParents(manager, request, () => readSides(manager, id));
       const housed = await housedAt(manager, { ...clutch, ...sentFields(request, ['pairingId', 'laid']) });
-      const parents = request.parentsFromPairing ? askedFromPairing(named, housed) : named;
+      const parents = named ?? (request.parentsFromPairing ? housed : null);
       const laid = request.laid === undefined ? {} : dateColumns('laid', request.laid);
-      const origin = parents ? { parentsFromPairing: housed !== null && isSameParents(parents, housed) } : {};
+      const origin = originOf(request.parentsFromPairing, parents, housed);
       await writeChange(manager, clutchKind, clutch, { ...sentFields(request, plainFields), ...laid, ...origin });
       if (request.losses) await replaceLosses(manager, id, request.losses);
       if (parents) await writeParents(manager, id, parents);
@@ -86,13 +86,23 @@ async function housedAt(manager: EntityManager, clutch: Pick<Clutch, 'pairingId'
   return clutch.pairingId === null ? null : housedParents(manager, clutch.pairingId, clutch.laid);
 }
 
-/** The parents of a clutch that is to take them from its pairing; 422 where it has none, or where others are named too. */
-function askedFromPairing(named: Parents | null, housed: Parents | null): Parents {
-  const detail = named
-    ? 'Name the parents, or take them from the pairing, not both.'
-    : 'This clutch was not laid in a pairing that could tell its parents. Name them.';
-  if (named || !housed) throw new InvalidProblem(detail, [{ pointer: '/parentsFromPairing', detail }]);
-  return housed;
+/**
+ * Whether the parents count as taken from the housing: as the request says, else by comparing. 422 where the clutch has no pairing
+ * that could tell them, or where the named parents carry odds or reasons of their own.
+ */
+function originOf(
+  said: boolean | undefined,
+  parents: Parents | null,
+  housed: Parents | null,
+): { parentsFromPairing?: boolean } {
+  const refuse = (detail: string): never => {
+    throw new InvalidProblem(detail, [{ pointer: '/parentsFromPairing', detail }]);
+  };
+  if (said && !housed) refuse('This clutch was not laid in a pairing that could tell its parents. Name them.');
+  if (said && parents && !isAtEqualOdds(parents))
+    refuse('Parents with odds or reasons of their own do not come from the housing. Leave out one of the two.');
+  if (said !== undefined) return { parentsFromPairing: said };
+  return parents ? { parentsFromPairing: housed !== null && isSameParents(parents, housed) } : {};
 }
 
 async function replaceLosses(manager: EntityManager, clutchId: string, losses: readonly LossRequest[]): Promise<void> {

@@ -44,6 +44,22 @@ export function probabilities(weighted: readonly { readonly weight: number }[]):
   return weighted.map(({ weight }) => weight / sum);
 }
 
+/** Whether nothing is said but "one of these": equal odds, no reasons, nobody unknown. */
+export function isAtEqualOdds(parents: Parents): boolean {
+  const groups: (readonly (Candidate | CandidatePair)[])[] =
+    parents.mode === 'pairs' ? [parents.pairs] : [parents.sires, parents.dams];
+  return groups.every((entries) => {
+    const share = 1 / entries.length;
+    const odds = probabilities(entries);
+    return entries.every(
+      (entry, index) =>
+        entry.reason === null &&
+        !('animal' in entry && entry.animal === null) &&
+        Math.abs((odds[index] ?? 0) - share) < 1e-9,
+    );
+  });
+}
+
 /** Whether two statements name the same animals at the same odds; a reason makes a statement the keeper's own. */
 export function isSameParents(one: Parents, other: Parents): boolean {
   const oddsOf = (parents: Parents): Map<string, number> => {

@@ -46,8 +46,13 @@ export class PairingsController {
 
   @Get(':id/parent-corrections')
   @ApiOperation({
-    summary: 'Clutches whose recorded parents and the animals housed when they were laid do not agree',
-    description: 'Nothing changes by itself: take one with PATCH /clutches/{id} {"parentsFromPairing": true}.',
+    summary: 'Clutches whose recorded parents the housing contradicts',
+    description: [
+      'Offers to correct the clutches that a corrected date of joining or leaving, a laying date or a sex touches. Nothing changes',
+      'by itself: to take one, send its `housed` parents with PATCH /clutches/{id} and its version in If-Match. Parents that came from',
+      'the housing follow it; those that the keeper narrowed or gave odds are offered only once one of them did not live there, or',
+      'an animal that did is missing among several at equal odds without a reason. Clutches without a laying date are not compared.',
+    ].join(' '),
   })
   @ApiOkResponse({ type: ParentCorrectionsView })
   @ApiProblems(404)

@@ -29,9 +29,10 @@ export class PairingsService {
     return present(await findPairing(this.dataSource.manager, id), () => new NotFoundProblem('pairing', id));
   }
 
-  /** Clutches of a pairing whose recorded parents and the housing do not agree; 404 where there is no such pairing. */
+  /** Clutches of a pairing whose recorded parents the housing contradicts; 404 where there is no such pairing. */
   async corrections(id: string): Promise<ParentCorrectionsView> {
-    return { items: await findParentCorrections(this.dataSource.manager, await this.get(id)) };
+    const pairing = await this.get(id);
+    return { items: await findParentCorrections(this.dataSource.manager, pairing.id) };
   }
 
   /** Adds a pairing of the acting keeper; 409 where an animal lives elsewhere at that time, 422 where one is not there. */

@@ -1,46 +1,35 @@
 import type { EntityManager } from 'typeorm';
 import { readClutchItems } from '../clutches/clutch.queries.ts';
-import type { ClutchItemView } from '../clutches/clutch.view.ts';
-import { housedParents } from '../clutches/housed-parents.queries.ts';
-import { animalsOf } from '../clutches/parents.ts';
-import type { AnimalStatusView } from '../individuals/individual.view.ts';
+import { readHousing } from '../clutches/housing.queries.ts';
+import { correctionOf } from './parent-corrections.ts';
 import type { ParentCorrectionView } from './parent-correction.view.ts';
-import type { PairingView } from './pairing.view.ts';
+
+/** How many corrections are listed at once; those after them follow once these are made. */
+const mostCorrections = 200;
 
 /**
- * The clutches of a pairing whose parents a corrected stay or laying date touches. A clutch whose parents came from the housing is
- * listed whenever the housing says otherwise now; one whose parents the keeper named, only where one of them was not there. Looks at
- * the clutches that the pairing shows, at most 200.
+ * The clutches of a pairing whose recorded parents the housing contradicts, newest first, at most `mostCorrections`; the rules
+ * are those of `correctionOf` (clutch_pairing_index).
  */
 export async function findParentCorrections(
   manager: EntityManager,
-  pairing: PairingView,
+  pairingId: string,
 ): Promise<ParentCorrectionView[]> {
-  const members = new Map(pairing.members.map((member) => [member.individual.id, member.individual]));
-  const clutches = await readClutchItems(
-    manager,
-    pairing.clutches.map((clutch) => clutch.id),
+  const rows = await manager.query<{ id: string }[]>(
+    `select id from clutch where pairing_id = $1 and withdrawn_at is null and laid is not null
+     order by laid_earliest desc, id desc`,
+    [pairingId],
   );
-  const items = new Map(clutches.map((clutch) => [clutch.id, clutch]));
+  const order = rows.map((row) => row.id);
+  const clutches = new Map((await readClutchItems(manager, order)).map((clutch) => [clutch.id, clutch]));
+  const housing = await readHousing(manager, pairingId);
   const corrections: ParentCorrectionView[] = [];
-  for (const { id } of pairing.clutches) {
-    const clutch = items.get(id);
-    if (!clutch || clutch.withdrawn !== null) continue;
-    const recorded = recordedAnimals(clutch);
-    const housed = new Set(animalsOf(await housedParents(manager, pairing.id, clutch.laid)).map((animal) => animal.id));
-    const leaving = recorded.filter((animal) => !housed.has(animal.id));
-    const known = new Set(recorded.map((animal) => animal.id));
-    const joining = [...housed].flatMap((animal) => (known.has(animal) ? [] : (members.get(animal) ?? [])));
-    if (leaving.length > 0 || (clutch.parentsFromPairing && joining.length > 0))
-      corrections.push({ clutch, leaving, joining });
+  for (const clutch of order.flatMap((id) => clutches.get(id) ?? [])) {
+    const correction = correctionOf(clutch, housing);
+    if (!correction) continue;
+    const { id, title, version, laid, parentsFromPairing, parents } = clutch;
+    corrections.push({ clutch: { id, title, version, laid, parentsFromPairing }, recorded: parents, ...correction });
+    if (corrections.length === mostCorrections) break;
   }
   return corrections;
-}
-
-function recordedAnimals({ parents }: ClutchItemView): AnimalStatusView[] {
-  const all =
-    parents.mode === 'pairs'
-      ? parents.pairs.flatMap((pair) => [pair.a, pair.b])
-      : [...parents.sires, ...parents.dams].flatMap((candidate) => candidate.individual ?? []);
-  return [...new Map(all.map((animal) => [animal.id, animal])).values()];
 }

@@ -345,8 +345,8 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * Clutches whose recorded parents and the animals housed when they were laid do not agree
-         * @description Nothing changes by itself: take one with PATCH /clutches/{id} {"parentsFromPairing": true}.
+         * Clutches whose recorded parents the housing contradicts
+         * @description Offers to correct the clutches that a corrected date of joining or leaving, a laying date or a sex touches. Nothing changes by itself: to take one, send its `housed` parents with PATCH /clutches/{id} and its version in If-Match. Parents that came from the housing follow it; those that the keeper narrowed or gave odds are offered only once one of them did not live there, or an animal that did is missing among several at equal odds without a reason. Clutches without a laying date are not compared.
          */
         get: operations["listParentCorrectionsPairings"];
         put?: never;
@@ -1585,6 +1585,78 @@ export interface components {
             /** @description Its last 200 clutches, newest first. */
             clutches: components["schemas"]["PairingClutchView"][];
         };
+        CorrectedClutchView: {
+            /**
+             * Format: uuid
+             * @description Id of the clutch.
+             */
+            id: string;
+            /** @description What people call it, such as "clutch of 2021-04-12"; computed. */
+            title: string;
+            /** @description Its version now, for If-Match. */
+            version: number;
+            /** @description When it was laid, EDTF. */
+            laid: string | null;
+            /** @description Whether its recorded parents came from the housing; name it again to put them back. */
+            parentsFromPairing: boolean;
+        };
+        ParentCorrectionView: {
+            /** @description The clutch. */
+            clutch: components["schemas"]["CorrectedClutchView"];
+            /** @description Who may be the parents as it is recorded. */
+            recorded: components["schemas"]["ParentListsView"] | components["schemas"]["ParentPairsView"];
+            /** @description Who would be proposed now from the animals housed when it was laid; a side that the keeper narrowed or gave odds stays as recorded while all its animals lived there. */
+            housed: components["schemas"]["ParentListsView"] | components["schemas"]["ParentPairsView"];
+            /**
+             * @description Why it is offered, in a sentence or two.
+             * @example LK-02 did not live here when it was laid.
+             */
+            why: string;
+        };
+        ParentCorrectionsView: {
+            /** @description One entry a clutch, newest first; at most 200, the rest follows once these are made. */
+            items: components["schemas"]["ParentCorrectionView"][];
+        };
+        NewMemberRequest: {
+            /** @description The animal: its id or its registry number. */
+            individualId: string;
+            /**
+             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            joined?: string | null;
+            /**
+             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            left?: string | null;
+        };
+        NewPairingRequest: {
+            /** @description Its name, such as the tank. */
+            name: string;
+            /** @description Notes. */
+            notes?: string | null;
+            /** @description The animals. */
+            members?: components["schemas"]["NewMemberRequest"][];
+        };
+        PairingChangeRequest: {
+            /** @description Its name, such as the tank. */
+            name?: string;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        MemberChangeRequest: {
+            /**
+             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            joined?: string | null;
+            /**
+             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            left?: string | null;
+        };
         CandidateView: {
             /** @description The animal; null stands for one that nobody knows. */
             individual: components["schemas"]["AnimalStatusView"] | null;
@@ -1694,58 +1766,6 @@ export interface components {
             parents: components["schemas"]["ParentListsView"] | components["schemas"]["ParentPairsView"];
             /** @description Whether the parents were taken from the animals housed in its pairing when it was laid, all at equal odds. */
             parentsFromPairing: boolean;
-        };
-        ParentCorrectionView: {
-            /** @description The clutch as it is recorded. */
-            clutch: components["schemas"]["ClutchItemView"];
-            /** @description Recorded as candidates, but not housed there that day. */
-            leaving: components["schemas"]["AnimalStatusView"][];
-            /** @description Housed there that day, but not recorded as candidates. */
-            joining: components["schemas"]["AnimalStatusView"][];
-        };
-        ParentCorrectionsView: {
-            /** @description One entry a clutch, newest first. */
-            items: components["schemas"]["ParentCorrectionView"][];
-        };
-        NewMemberRequest: {
-            /** @description The animal: its id or its registry number. */
-            individualId: string;
-            /**
-             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            joined?: string | null;
-            /**
-             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            left?: string | null;
-        };
-        NewPairingRequest: {
-            /** @description Its name, such as the tank. */
-            name: string;
-            /** @description Notes. */
-            notes?: string | null;
-            /** @description The animals. */
-            members?: components["schemas"]["NewMemberRequest"][];
-        };
-        PairingChangeRequest: {
-            /** @description Its name, such as the tank. */
-            name?: string;
-            /** @description Notes. */
-            notes?: string | null;
-        };
-        MemberChangeRequest: {
-            /**
-             * @description When it joined. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            joined?: string | null;
-            /**
-             * @description When it left; left out while it lives there. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            left?: string | null;
         };
         ClutchView: {
             /**
@@ -1905,7 +1925,7 @@ export interface components {
             dams?: components["schemas"]["CandidateRequest"][];
             /** @description Candidate pairs instead of sires and dams, where sexes are not known. */
             pairs?: components["schemas"]["CandidatePairRequest"][];
-            /** @description true: take the parents anew from the animals that the pairing housed when it was laid; then no parents may be named. */
+            /** @description Whether the parents come from the housing and follow its corrections. true without parents named: take them anew from the animals that the pairing housed when it was laid. true with parents named, all at equal odds without a reason: they came from the housing as it was recorded before. false: they are the keeper's own choice. Left out, it is found by comparing. */
             parentsFromPairing?: boolean;
         };
         YoungRequest: {

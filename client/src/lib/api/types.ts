@@ -17,7 +17,7 @@ export type Source = Sent['SourceView'];
 
 export type Pairing = Sent['PairingView'];
 export type PairingMember = Sent['PairingMemberView'];
-/** A clutch whose recorded parents and the housing do not agree. */
+/** A clutch whose recorded parents the housing contradicts. */
 export type ParentCorrection = Sent['ParentCorrectionView'];
 
 /** A clutch as lists show it. */

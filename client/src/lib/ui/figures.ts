@@ -26,6 +26,14 @@ export function counted(count: number, one: string, many = `${one}s`): string {
   return `${grouped(count)} ${count === 1 ? one : many}`;
 }
 
+/** A count as a sentence begins with it: `Two clutches`; in digits from 13 on. */
+export function countedInWords(count: number, one: string, many = `${one}s`): string {
+  const word = smallNumbers[count];
+  return word === undefined ? counted(count, one, many) : `${word} ${count === 1 ? one : many}`;
+}
+
+const smallNumbers = 'No One Two Three Four Five Six Seven Eight Nine Ten Eleven Twelve'.split(' ');
+
 /** A whole number with thin spaces between thousands. */
 export function grouped(count: number): string {
   return String(count).replace(/\B(?=(\d{3})+(?!\d))/g, '\u2009');
