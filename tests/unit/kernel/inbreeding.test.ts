@@ -114,6 +114,32 @@ describe('inbreeding of a whole register', () => {
     );
   });
 
+  it.each(METHODS)('knows a pair that breeds again, in its own family only (%s)', (method) => {
+    // A family of four clutches, founders first: a pair of siblings or of unrelated animals breeds twice.
+    const family = (firstFounder: number, firstYoung: number, siblings: boolean): WrittenRegister['clutches'] => {
+      const clutch = (sire: number, dam: number, young: number): WrittenRegister['clutches'][number] => ({
+        pairs: [{ sire, dam, odds: 1 }],
+        young,
+      });
+      const again = [clutch(firstYoung, firstYoung + 1, 1), clutch(firstYoung, firstYoung + 1, 1)];
+      return siblings
+        ? [clutch(firstFounder, firstFounder + 1, 2), ...again]
+        : [clutch(firstFounder, firstFounder + 1, 1), clutch(firstFounder + 2, firstFounder + 3, 1), ...again];
+    };
+    const register = (...siblings: boolean[]): WrittenRegister => {
+      const founders = Array.from({ length: 4 * siblings.length }, () => -1);
+      const clutches = siblings.flatMap((of, place) => family(4 * place, founders.length + 4 * place, of));
+      return { founders, sources: [], sourceKinships: [], clutches };
+    };
+    const pedigree = toPedigree(register(true, false, true));
+    // As numbered, and with both parents of every pair the other way round.
+    for (const turned of [pedigree, { ...pedigree, pairSire: pedigree.pairDam, pairDam: pedigree.pairSire }])
+      expect([...computeInbreeding(turned, { method }).clutchExpected]).toEqual(
+        // Young of full siblings: ¼ (Wright 1922).
+        [0, 0.25, 0.25, 0, 0, 0, 0, 0, 0.25, 0.25],
+      );
+  });
+
   it.each(METHODS)(
     'follows a thousand and more generations, where a coefficient becomes too small for a number (%s)',
     (method) => {
