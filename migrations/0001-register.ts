@@ -254,7 +254,10 @@ const parents = `
   create index clutch_pair_a_index on clutch_pair (a_id);
   create index clutch_pair_b_index on clutch_pair (b_id);`;
 
-/** One animal lives in one place: no two memberships of it may certainly overlap. */
+/**
+ * One animal lives in one place: no two of its stays in standing pairings may certainly overlap. A constraint cannot look into
+ * another table, so each stay repeats whether its pairing stands.
+ */
 const housing = `
   create function housed(joined_earliest date, joined_latest date, left_earliest date, left_latest date)
     returns daterange language sql immutable parallel safe as $$
@@ -269,9 +272,10 @@ const housing = `
     individual_id uuid not null constraint pairing_member_individual references individual (id),
     ${edtf('joined')},
     ${edtf('left')},
+    stands boolean not null default true,
     constraint pairing_member_in_order check (joined_earliest <= left_latest),
     constraint pairing_member_one_place exclude using gist (
-      individual_id with =, housed(joined_earliest, joined_latest, left_earliest, left_latest) with &&),
+      individual_id with =, housed(joined_earliest, joined_latest, left_earliest, left_latest) with &&) where (stands),
     ${edtfRule('pairing_member', 'joined')},
     ${edtfRule('pairing_member', 'left')}
   );
@@ -326,8 +330,7 @@ const bookkeeping = `
     key text not null,
     request_hash text not null,
     status integer,
-    headers jsonb,
-    body jsonb,
+    body json,
     created_at timestamptz(3) not null default now(),
     primary key (keeper_id, key)
   );

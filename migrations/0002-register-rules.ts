@@ -7,12 +7,13 @@ export class RegisterRules1764000000001 implements MigrationInterface {
   async up(runner: QueryRunner): Promise<void> {
     await runner.query(parentRules);
     await runner.query(sexRule);
+    await runner.query(standingStays);
     await runner.query(revision);
   }
 
   async down(runner: QueryRunner): Promise<void> {
     await runner.query(`
-      drop function check_parents(), refuse_misfit_of_sex(), bump_lineage_revision() cascade;
+      drop function check_parents(), refuse_misfit_of_sex(), stand_with_pairing(), bump_lineage_revision() cascade;
       drop table lineage_revision;`);
   }
 }
@@ -70,6 +71,10 @@ const parentRules = `
     referencing new table as written for each statement execute function check_parents();
   create trigger clutch_pair_check_change after update on clutch_pair
     referencing new table as written for each statement execute function check_parents();
+  create trigger clutch_candidate_check_removal after delete on clutch_candidate
+    referencing old table as written for each statement execute function check_parents();
+  create trigger clutch_pair_check_removal after delete on clutch_pair
+    referencing old table as written for each statement execute function check_parents();
 `;
 
 const sexRule = `
@@ -84,6 +89,16 @@ const sexRule = `
   end $$;
   create trigger individual_sex_check after update of sex on individual
     for each row when (old.sex is distinct from new.sex) execute function refuse_misfit_of_sex();
+`;
+
+const standingStays = `
+  create function stand_with_pairing() returns trigger language plpgsql as $$
+  begin
+    update pairing_member set stands = new.withdrawn_at is null where pairing_id = new.id;
+    return null;
+  end $$;
+  create trigger pairing_withdrawal after update of withdrawn_at on pairing
+    for each row when ((old.withdrawn_at is null) <> (new.withdrawn_at is null)) execute function stand_with_pairing();
 `;
 
 const revision = `

@@ -192,10 +192,23 @@ async function portOfSurvivor(cluster: Cluster): Promise<number | null> {
   return null;
 }
 
+/**
+ * Starts the server, and waits while processes of a killed one still hold its memory: they end by themselves, but not at once
+ * when they were busy.
+ */
 async function launch(cluster: Cluster): Promise<number> {
+  rotate(cluster.logFile);
+  for (const until = Date.now() + startTimeoutMs; ; await pause(200)) {
+    const started = await launchOnce(cluster, until);
+    if ('port' in started) return started.port;
+    if (!started.failed.includes('pre-existing shared memory block') || Date.now() > until)
+      throw new EmbeddedDatabaseError(`PostgreSQL in ${cluster.folder} did not start.\n${started.failed}`);
+  }
+}
+
+async function launchOnce(cluster: Cluster, until: number): Promise<{ port: number } | { failed: string }> {
   const port = await freePort();
   giveUpZombie(cluster.folder);
-  rotate(cluster.logFile);
   const log = openSync(cluster.logFile, 'a', 0o600);
   const server = asServer(cluster, cluster.folder, log);
   const settings = ['listen_addresses=127.0.0.1', 'unix_socket_directories=', `port=${port}`, ...cluster.settings];
@@ -215,13 +228,12 @@ async function launch(cluster: Cluster): Promise<number> {
     });
   });
   child.unref();
-  for (const until = Date.now() + startTimeoutMs; Date.now() < until;) {
+  while (Date.now() < until) {
     const failed = await Promise.race([failure, pause(50)]);
-    if (typeof failed === 'string')
-      throw new EmbeddedDatabaseError(`PostgreSQL in ${cluster.folder} did not start.\n${failed}`);
-    if ((await tryConnect(addressOf(cluster, port, 'postgres'))) === 'open') return port;
+    if (typeof failed === 'string') return { failed };
+    if ((await tryConnect(addressOf(cluster, port, 'postgres'))) === 'open') return { port };
   }
-  throw new EmbeddedDatabaseError(`PostgreSQL in ${cluster.folder} did not start in time.\n${lastOf(cluster.logFile)}`);
+  return { failed: `It was not ready in time.\n${lastOf(cluster.logFile)}` };
 }
 
 /** Makes the database where it is missing, and marks the cluster as held by this service for as long as it lives. */

@@ -3,6 +3,7 @@ import { VersioningType, type INestApplication } from '@nestjs/common';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { NextFunction, Request, Response } from 'express';
 import helmet from 'helmet';
+import { BodyGuard } from './body.guard.ts';
 import { EtagInterceptor } from './etag.interceptor.ts';
 import { IdempotencyInterceptor } from './idempotency.interceptor.ts';
 import { Metrics } from './metrics.ts';
@@ -38,6 +39,7 @@ export function configureHttp(app: NestExpressApplication): void {
   app.useBodyParser('json', { limit: '1mb' });
   app.setGlobalPrefix('api');
   app.enableVersioning({ type: VersioningType.URI, defaultVersion: '1' });
+  app.useGlobalGuards(new BodyGuard());
   app.useGlobalPipes(validationPipe());
   app.useGlobalFilters(new ProblemFilter());
   app.useGlobalInterceptors(new EtagInterceptor(), app.get(IdempotencyInterceptor));
@@ -47,9 +49,23 @@ export function configureHttp(app: NestExpressApplication): void {
 /** A page of another site must not change the register through a reader's browser. */
 function refuseOtherSites(request: Request, _response: Response, next: NextFunction): void {
   const isChange = !['GET', 'HEAD', 'OPTIONS'].includes(request.method);
-  if (isChange && request.headers['sec-fetch-site'] === 'cross-site')
+  if (isChange && isFromOtherSite(request))
     next(new Problem('forbidden', 403, 'Not from there', 'Pages of other sites may not change the register.'));
   else next();
+}
+
+/**
+ * Browsers send Sec-Fetch-Site to https and to this machine only; at a plain address of the house's network the Origin of a form
+ * tells instead. Programs send neither.
+ */
+function isFromOtherSite({ headers }: Request): boolean {
+  if (headers['sec-fetch-site'] !== undefined) return headers['sec-fetch-site'] === 'cross-site';
+  return headers.origin !== undefined && hostOf(headers.origin) !== headers.host?.toLowerCase();
+}
+
+function hostOf(origin: string): string | null {
+  // what a browser hides behind the word "null" is another site as well
+  return URL.canParse(origin) ? new URL(origin).host : null;
 }
 
 /**
@@ -57,7 +73,8 @@ function refuseOtherSites(request: Request, _response: Response, next: NextFunct
  * whose name was made to point here (DNS rebinding) could otherwise read and write the register through a reader's browser.
  */
 export function answerOnlyToThisMachine(request: Request, _response: Response, next: NextFunction): void {
-  const name = request.hostname;
+  // a program that speaks HTTP/1.0 may send no name; no browser does
+  const name = (request.headers.host ?? 'localhost').toLowerCase().replace(/:\d*$/, '').replace(/\.$/, '');
   if (name === 'localhost' || isIP(name.replace(/^\[|\]$/g, '')) !== 0) next();
   else
     next(

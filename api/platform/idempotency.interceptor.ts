@@ -8,6 +8,8 @@ import { keepAnswer, keyedRequest, type KeyedRequest } from './transaction.ts';
 
 /** A key that was claimed this long ago by a request that never ended (a crash) may be claimed again. */
 const abandonedAfter = '2 minutes';
+/** How long an answer is kept for a repeat. */
+const keptFor = '7 days';
 
 interface StoredAnswer {
   readonly request_hash: string;
@@ -17,7 +19,7 @@ interface StoredAnswer {
 
 /**
  * Answers a repeated POST as the first time: the same Idempotency-Key with the same request gives the stored answer, with
- * another request 422. Keys belong to a keeper. Only what succeeded is kept; a refused request may be sent again.
+ * another request 422. Keys belong to a keeper. Only what succeeded is kept, for seven days; a refused request may be sent again.
  */
 @Injectable()
 export class IdempotencyInterceptor implements NestInterceptor {
@@ -66,7 +68,10 @@ export class IdempotencyInterceptor implements NestInterceptor {
        returning 1`,
       [keeperId, key, hash],
     );
-    if (claimed.length > 0) return null;
+    if (claimed.length > 0) {
+      await this.forgetOld();
+      return null;
+    }
     const [stored] = await this.dataSource.query<StoredAnswer[]>(
       'select request_hash, status, body from idempotency_key where keeper_id = $1 and key = $2',
       [keeperId, key],
@@ -78,6 +83,15 @@ export class IdempotencyInterceptor implements NestInterceptor {
     if (!stored || stored.status === null)
       throw new ConflictProblem('The same request is still being worked on. Ask again in a moment.');
     return stored;
+  }
+
+  /** A few at a time, by idempotency_key_age; those that another request is about to forget are left to it. */
+  private async forgetOld(): Promise<void> {
+    await this.dataSource.query(
+      `delete from idempotency_key where (keeper_id, key) in (
+         select keeper_id, key from idempotency_key where created_at < now() - interval '${keptFor}'
+         order by created_at limit 20 for update skip locked)`,
+    );
   }
 }
 

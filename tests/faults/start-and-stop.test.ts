@@ -1,4 +1,14 @@
-import { chmodSync, cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { get } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -20,6 +30,9 @@ const stop = async (service: Service): Promise<number | null> => {
   service.process.kill('SIGTERM');
   return service.ended;
 };
+
+const childrenOf = (pid: number | undefined): number[] =>
+  readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').trim().split(' ').map(Number);
 
 const addSpecies = async (service: Service, scientificName: string): Promise<Response> =>
   fetch(`${service.url}/api/v1/species`, {
@@ -84,6 +97,23 @@ describe('the service on its own PostgreSQL', () => {
     expect(await speciesOf(second)).toEqual(['Epipedobates anthonyi']);
   });
 
+  it('waits for a process of its killed server that is still busy', async () => {
+    const dataDir = join(folder, 'data');
+    const first = await start({ DATA_DIR: dataDir });
+    await addSpecies(first, 'Epipedobates anthonyi');
+    const [server] = serversIn(dataDir);
+    const busy = childrenOf(server).find((pid) => readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes('linekeeper'));
+    process.kill(Number(busy), 'SIGSTOP');
+    first.process.kill('SIGKILL');
+    process.kill(Number(server), 'SIGKILL');
+    await first.ended;
+    const second = start({ DATA_DIR: dataDir });
+    await new Promise((resolve) => setTimeout(resolve, 1500));
+    process.kill(Number(busy), 'SIGCONT');
+    expect(await speciesOf(await second)).toEqual(['Epipedobates anthonyi']);
+    expect(readFileSync(join(dataDir, 'postgres.log'), 'utf8')).toContain('shared memory block');
+  });
+
   it('starts over where its very first start was killed half way', async () => {
     const dataDir = join(folder, 'data');
     mkdirSync(join(dataDir, 'postgres-new', 'base'), { recursive: true });
@@ -126,6 +156,8 @@ describe('the service on its own PostgreSQL', () => {
       });
     expect(await statusFor(`localhost:${port}`)).toBe(200);
     expect(await statusFor(`[::1]:${port}`)).toBe(200);
+    expect(await statusFor('LOCALHOST.')).toBe(200);
+    expect(await statusFor('localhost.frogs.example')).toBe(421);
     expect(await statusFor('frogs.example')).toBe(421);
   });
 

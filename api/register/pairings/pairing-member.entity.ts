@@ -3,14 +3,14 @@ import { Individual } from '../individuals/individual.entity.ts';
 import { dateBoundsRule } from '../record.ts';
 import { Pairing } from './pairing.entity.ts';
 
-/** One animal's stay in a pairing. Two stays of one animal may not certainly overlap. */
+/** One animal's stay in a pairing. Two stays of one animal in standing pairings may not certainly overlap. */
 @Entity('pairing_member')
 @Check('pairing_member_in_order', 'joined_earliest <= left_latest')
 @Check('pairing_member_joined_bounds', dateBoundsRule('joined'))
 @Check('pairing_member_left_bounds', dateBoundsRule('left'))
 @Exclusion(
   'pairing_member_one_place',
-  'using gist (individual_id with =, housed(joined_earliest, joined_latest, left_earliest, left_latest) with &&)',
+  'using gist (individual_id with =, housed(joined_earliest, joined_latest, left_earliest, left_latest) with &&) where (stands)',
 )
 @Index('pairing_member_pairing_index', ['pairingId'])
 @Index('pairing_member_individual_index', ['individualId'])
@@ -43,4 +43,8 @@ export class PairingMember {
 
   @Column({ name: 'left_latest', type: 'date', nullable: true })
   leftLatest: string | null;
+
+  /** Whether the pairing stands; kept by the database when the pairing is withdrawn or restored. */
+  @Column({ type: 'boolean', default: true })
+  stands: boolean;
 }

@@ -130,6 +130,19 @@ describe('what needs a withdrawn record cannot be restored before it', () => {
     await restore('individuals', animal.id).expect(200);
   });
 
+  it('a pairing whose animal lives elsewhere meanwhile', async () => {
+    const animal = await make.individual();
+    const stay = { members: [{ individualId: animal.id, joined: '2024' }] };
+    const old = await make.pairing(stay);
+    await api.http
+      .post('/api/v1/pairings')
+      .send({ name: 'Elsewhere', ...stay })
+      .expect(409);
+    await withdraw('pairings', old.id).expect(201);
+    await make.pairing(stay);
+    expect((await restore('pairings', old.id).expect(409)).body).toMatchObject({ errors: [{ pointer: '/joined' }] });
+  });
+
   it('an animal whose code another one took meanwhile', async () => {
     const animal = await make.individual({ code: 'Taken-1' });
     await withdraw('individuals', animal.id).expect(201);
