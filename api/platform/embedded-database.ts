@@ -198,11 +198,12 @@ async function portOfSurvivor(cluster: Cluster): Promise<number | null> {
  */
 async function launch(cluster: Cluster): Promise<number> {
   rotate(cluster.logFile);
-  for (const until = Date.now() + startTimeoutMs; ; await pause(200)) {
+  for (const until = Date.now() + startTimeoutMs; ;) {
     const started = await launchOnce(cluster, until);
     if ('port' in started) return started.port;
     if (!started.failed.includes('pre-existing shared memory block') || Date.now() > until)
       throw new EmbeddedDatabaseError(`PostgreSQL in ${cluster.folder} did not start.\n${started.failed}`);
+    await pause(200);
   }
 }
 
