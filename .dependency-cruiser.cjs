@@ -2,10 +2,11 @@
 const rooms = {
   platform: [],
   people: ['platform'],
-  register: ['platform', 'people'],
-  provenance: ['platform', 'people', 'register'],
-  lineage: ['platform', 'people', 'register', 'provenance'],
-  exchange: ['platform', 'people', 'register', 'provenance', 'lineage'],
+  journal: ['platform', 'people'],
+  register: ['platform', 'people', 'journal'],
+  provenance: ['platform', 'people', 'journal', 'register'],
+  lineage: ['platform', 'people', 'journal', 'register', 'provenance'],
+  exchange: ['platform', 'people', 'journal', 'register', 'provenance', 'lineage'],
 };
 
 const arrows = Object.entries(rooms).map(([room, others]) => ({

@@ -4,7 +4,7 @@ import { TypeOrmModule } from '@nestjs/typeorm';
 import { ExchangeModule } from './exchange/exchange.module.ts';
 import { RegisterImport } from './exchange/register-import.entity.ts';
 import { LineageModule } from './lineage/lineage.module.ts';
-import { ActingKeeperGuard } from './people/acting-keeper.ts';
+import { PermissionGuard } from './people/permission.guard.ts';
 import { peopleEntities } from './people/people.entities.ts';
 import { PeopleModule } from './people/people.module.ts';
 import { dataSourceOptions } from './platform/data-source.ts';
@@ -29,7 +29,7 @@ export class AppModule {
         LineageModule,
         ExchangeModule,
       ],
-      providers: [{ provide: APP_GUARD, useClass: ActingKeeperGuard }],
+      providers: [{ provide: APP_GUARD, useClass: PermissionGuard }],
     };
   }
 }

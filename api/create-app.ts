@@ -2,7 +2,7 @@ import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import { AppModule } from './app.module.ts';
-import { configureHttp } from './platform/http.ts';
+import { configureHttp, openRequest } from './platform/http.ts';
 
 /** Builds the application on a migrated database, ready to listen: the same for the service and for its tests. */
 export async function createApp(
@@ -14,6 +14,7 @@ export async function createApp(
     bodyParser: false,
     abortOnError: false,
   });
+  app.use(openRequest);
   configureHttp(app);
   return app;
 }

@@ -1,5 +1,13 @@
 /** The closed vocabularies of the register: one word, one meaning, in the database, the API and on the screen. */
 
+/** What a keeper may do besides keeping animals; every member is a keeper. */
+export const roles = ['registrar', 'administrator'] as const;
+export type Role = (typeof roles)[number];
+
+/** Who may see a record: its keeper and the registrars (of a remark its keeper alone), every member, or anyone. */
+export const visibilities = ['private', 'club', 'public'] as const;
+export type Visibility = (typeof visibilities)[number];
+
 export const sexes = ['male', 'female', 'unsexed'] as const;
 export type Sex = (typeof sexes)[number];
 

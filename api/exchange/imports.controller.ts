@@ -1,7 +1,8 @@
 import { Controller, Get, HttpStatus, Inject, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBody, ApiConsumes, ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
-import { ActingKeeper, type Acting } from '../people/acting-keeper.ts';
+import { Needs } from '../people/permission.guard.ts';
+import { ActingKeeper, type Acting } from '../platform/acting.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
 import { ApiPage, PageQuery, type Page } from '../platform/paging.ts';
 import { ImportQuery } from './import.dto.ts';
@@ -14,6 +15,7 @@ import type { SheetRequest } from './receive-sheet.ts';
 export class ImportsController {
   constructor(@Inject(ImportsService) private readonly imports: ImportsService) {}
 
+  @Needs('add', 'import')
   @Post()
   @ApiOperation({
     summary: 'Take a register sheet into the register, whole or not at all',
@@ -45,6 +47,7 @@ export class ImportsController {
     return this.imports.check(keeper, request.sheet);
   }
 
+  @Needs('read', 'import')
   @Get()
   @ApiOperation({ summary: 'Imports of the past, newest first' })
   @ApiPage(PastImportView)

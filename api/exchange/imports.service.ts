@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
-import type { Acting } from '../people/acting-keeper.ts';
+import type { Acting } from '../platform/acting.ts';
 import type { Page, PageQuery } from '../platform/paging.ts';
 import { InvalidProblem } from '../platform/problem.ts';
 import { lockPedigree } from '../platform/revision.ts';

@@ -19,6 +19,16 @@ export class RegisterImport {
   @Column('integer')
   rows: number;
 
+  /** SHA-256 of the sheet's bytes, hexadecimal; null for sheets taken before it was kept. */
+  @Column({ name: 'sheet_sha256', type: 'text', nullable: true })
+  sheetSha256: string | null;
+
+  @Column({ name: 'withdrawn_at', type: 'timestamptz', precision: 3, nullable: true })
+  withdrawnAt: Date | null;
+
+  @Column({ name: 'withdrawn_reason', type: 'text', nullable: true })
+  withdrawnReason: string | null;
+
   @Column('jsonb')
   created: CreatedCounts;
 

@@ -1,5 +1,6 @@
 import { Controller, Get, Inject, Param, Query } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
+import { Needs } from '../people/permission.guard.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
 import { IndividualLineageService } from './individual-lineage.service.ts';
 import { LineageView } from './lineage.view.ts';
@@ -15,6 +16,7 @@ export class IndividualLineageController {
     @Inject(PedigreeChartService) private readonly charts: PedigreeChartService,
   ) {}
 
+  @Needs('read', 'lineage')
   @Get('lineage')
   @ApiOperation({
     summary: 'Inbreeding, depth, label and genome shares of one animal',
@@ -28,6 +30,7 @@ export class IndividualLineageController {
     return this.lineage.get(id);
   }
 
+  @Needs('read', 'lineage')
   @Get('pedigree')
   @ApiOperation({
     summary: 'The ancestors of one animal as a graph',

@@ -1,5 +1,6 @@
 import { Body, Controller, HttpCode, Inject, Post } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
+import { Needs } from '../people/permission.guard.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
 import { FiguresService } from './figures.service.ts';
 import { FiguresView } from './figures.view.ts';
@@ -20,6 +21,7 @@ export class LineageController {
     @Inject(FiguresService) private readonly figures: FiguresService,
   ) {}
 
+  @Needs('ask', 'lineage')
   @Post('kinship')
   @HttpCode(200)
   @ApiOperation({
@@ -32,6 +34,7 @@ export class LineageController {
     return this.kinships.among(request.individuals);
   }
 
+  @Needs('ask', 'lineage')
   @Post('forecast')
   @HttpCode(200)
   @ApiOperation({
@@ -45,6 +48,7 @@ export class LineageController {
     return this.forecasts.of(request);
   }
 
+  @Needs('ask', 'lineage')
   @Post('figures')
   @HttpCode(200)
   @ApiOperation({

@@ -1,5 +1,4 @@
-import { Check, Column, Entity, ForeignKey, PrimaryColumn } from 'typeorm';
-import { Keeper } from './keeper.entity.ts';
+import { Check, Column, Entity, PrimaryColumn } from 'typeorm';
 
 /** The club whose register this is: one row. */
 @Entity('club')
@@ -16,8 +15,7 @@ export class Club {
   @Column({ type: 'boolean', default: false })
   demo: boolean;
 
-  /** In whose name requests act until keepers sign in. */
-  @Column({ name: 'default_keeper_id', type: 'uuid' })
-  @ForeignKey(() => Keeper, { name: 'club_default_keeper' })
-  defaultKeeperId: string;
+  /** Whether anyone may read the records that are marked as public, without signing in. */
+  @Column({ name: 'public_reading', type: 'boolean', default: false })
+  publicReading: boolean;
 }

@@ -8,9 +8,11 @@ import {
   UpdateDateColumn,
   VersionColumn,
 } from 'typeorm';
+import type { Role } from '../../shared/vocabulary.ts';
 
 /** A person who keeps animals in this club. */
 @Entity('keeper')
+@Check('keeper_roles', `roles <@ array['registrar', 'administrator']`)
 @Check('keeper_name_length', 'length(name) between 1 and 120')
 @Index('keeper_name_unique', { synchronize: false })
 export class Keeper {
@@ -28,4 +30,16 @@ export class Keeper {
 
   @Column('text')
   name: string;
+
+  /** What the keeper may do besides keeping animals. */
+  @Column({ type: 'text', array: true, default: () => `'{}'` })
+  roles: Role[];
+
+  /** Argon2id with its parameters; null: cannot sign in with a password. */
+  @Column({ name: 'password_hash', type: 'text', nullable: true })
+  passwordHash: string | null;
+
+  /** When the keeper left the club: the records stay, signing in ends. */
+  @Column({ name: 'left_at', type: 'timestamptz', precision: 3, nullable: true })
+  leftAt: Date | null;
 }

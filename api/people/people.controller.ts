@@ -1,9 +1,10 @@
 import { Controller, Get, Inject, Query } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
+import { Needs } from '../people/permission.guard.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
 import { ApiPage, PageQuery, type Page } from '../platform/paging.ts';
-import { ActingKeeper, type Acting } from './acting-keeper.ts';
+import { ActingKeeper, type Acting } from '../platform/acting.ts';
 import { listKeepers, readClub } from './people.queries.ts';
 import { ClubView, KeeperView } from './people.view.ts';
 
@@ -12,6 +13,7 @@ import { ClubView, KeeperView } from './people.view.ts';
 export class PeopleController {
   constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
 
+  @Needs('read', 'keeper')
   @Get('keepers')
   @ApiOperation({ summary: 'The keepers of the club, by name' })
   @ApiPage(KeeperView)
@@ -20,6 +22,7 @@ export class PeopleController {
     return listKeepers(this.dataSource.manager, query);
   }
 
+  @Needs('read', 'club')
   @Get('club')
   @ApiOperation({ summary: 'The club, and the keeper who acts' })
   @ApiOkResponse({ type: ClubView })

@@ -2,9 +2,15 @@ import type { EntityManager } from 'typeorm';
 import { decodeCursor, encodeCursor, toPage, type Page, type PageQuery } from '../platform/paging.ts';
 import type { KeeperView } from './people.view.ts';
 
-/** Name of the club and whether it is invented. */
-export async function readClub(manager: EntityManager): Promise<{ name: string; demo: boolean } | null> {
-  const [club] = await manager.query<{ name: string; demo: boolean }[]>('select name, demo from club');
+interface ClubRow {
+  readonly name: string;
+  readonly demo: boolean;
+  readonly publicReading: boolean;
+}
+
+/** Name of the club , whether it is invented, and whether strangers may read what is public. Null until it was set up. */
+export async function readClub(manager: EntityManager): Promise<ClubRow | null> {
+  const [club] = await manager.query<ClubRow[]>('select name, demo, public_reading as "publicReading" from club');
   return club ?? null;
 }
 

@@ -14,6 +14,7 @@ const bounds = (pointer: string): ConstraintMessage =>
 const inside = 'Give a number that fits in the register: read the limits of this field.';
 const order =
   'An animal cannot be its own ancestor: a parent must stand before the clutch, and the clutch before its young. Check the parents.';
+const wrongRoles = rule('/roles', 'A role is registrar or administrator.');
 const onlyOne = (word: string): ConstraintMessage => rule('', `There is one ${word}, and it is there already.`);
 
 const species: Record<string, ConstraintMessage> = {
@@ -160,13 +161,55 @@ const remarks: Record<string, ConstraintMessage> = {
 const house: Record<string, ConstraintMessage> = {
   club_only_one: onlyOne('club'),
   club_name_length: rule('/name', 'A name has 1 to 120 characters.'),
-  club_default_keeper: missing('', 'keeper'),
   keeper_name_unique: rule('/name', 'A keeper of this name is there already.'),
   keeper_name_length: rule('/name', 'A name has 1 to 120 characters.'),
+  keeper_roles: wrongRoles,
+  access_token_keeper: missing('', 'keeper'),
+  access_token_name_length: rule('/name', 'A name has 1 to 120 characters.'),
+  access_token_scope: rule('/scope', 'A token is for read or for write.'),
+  access_token_hash_unique: rule('', 'This token is there already.'),
+  sign_in_link_kind: rule('/kind', 'A link is an invitation or a reset.'),
+  sign_in_link_hash_unique: rule('', 'This link is there already.'),
+  sign_in_link_keeper: missing('/keeperId', 'keeper'),
+  sign_in_link_roles: wrongRoles,
+  sign_in_link_note_length: rule('/note', 'A note has 1 to 120 characters.'),
+  sign_in_link_made_by: missing('', 'keeper'),
+  sign_in_link_for_somebody: rule('/keeperId', 'A link for a new password needs a keeper.'),
   lineage_revision_only_one: onlyOne('revision of the lineage'),
   register_import_keeper: missing('', 'keeper'),
   idempotency_key_keeper: missing('', 'keeper'),
   idempotency_key_pkey: rule('/Idempotency-Key', 'This Idempotency-Key is in use. Ask again in a moment.'),
+};
+
+const visible = rule('/visibility', 'A record is seen by private, club or public.');
+
+const shared: Record<string, ConstraintMessage> = {
+  individual_visibility: visible,
+  source_visibility: visible,
+  observation_visibility: visible,
+  species_import: missing('', 'import'),
+  line_import: missing('', 'import'),
+  source_import: missing('', 'import'),
+  clutch_import: missing('', 'import'),
+  individual_import: missing('', 'import'),
+  species_keeper: missing('/keeperId', 'keeper'),
+  line_keeper: missing('/keeperId', 'keeper'),
+  individual_merged_into: missing('/keptId', 'animal'),
+  individual_not_merged_into_itself: rule('/duplicateId', 'A record cannot be merged into itself. Choose two.'),
+  individual_merged_is_withdrawn: rule(
+    '',
+    'A record that was merged into another stands no more. Undo the merging first.',
+  ),
+  merge_kept: missing('/keptId', 'animal'),
+  merge_duplicate: missing('/duplicateId', 'animal'),
+  merge_keeper: missing('', 'keeper'),
+  merge_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
+  journal_entry_keeper: missing('', 'keeper'),
+  journal_entry_via: rule('', 'A change is made in a session, by a token or by the service.'),
+  journal_entry_reverses: missing('', 'journal entry'),
+  journal_unsealed_entry: missing('', 'journal entry'),
+  journal_seal_entry: missing('', 'journal entry'),
+  journal_seal_once: rule('', 'This entry has its place in the journal already.'),
 };
 
 /** Every rule that the database holds, in words. A test compares the names with the schema. */
@@ -179,4 +222,5 @@ export const constraintMessages: Record<string, ConstraintMessage> = {
   ...parents,
   ...housing,
   ...remarks,
+  ...shared,
 };

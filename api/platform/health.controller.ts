@@ -1,6 +1,7 @@
 import { Controller, Get, Header, Inject, VERSION_NEUTRAL } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiProduces, ApiServiceUnavailableResponse, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
+import { ForAnyone } from './for-anyone.ts';
 import { Metrics } from './metrics.ts';
 import { Problem } from './problem.ts';
 
@@ -13,6 +14,7 @@ export class HealthController {
     @Inject(Metrics) private readonly metrics: Metrics,
   ) {}
 
+  @ForAnyone()
   @Get('health/live')
   @ApiOperation({ summary: 'Whether the process runs' })
   @ApiOkResponse({ description: 'It runs.' })
@@ -20,6 +22,7 @@ export class HealthController {
     return { status: 'up' };
   }
 
+  @ForAnyone()
   @Get('health/ready')
   @ApiOperation({ summary: 'Whether the service can answer: its database does' })
   @ApiOkResponse({ description: 'It can.' })
@@ -33,6 +36,7 @@ export class HealthController {
     return { status: 'up' };
   }
 
+  @ForAnyone()
   @Get('metrics')
   @ApiOperation({ summary: 'Figures in the Prometheus text format' })
   @ApiProduces('text/plain')

@@ -1,8 +1,10 @@
+import { randomUUID } from 'node:crypto';
 import { isIP } from 'node:net';
 import { VersioningType, type INestApplication } from '@nestjs/common';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { NextFunction, Request, Response } from 'express';
 import helmet from 'helmet';
+import { answering } from './acting.ts';
 import { BodyGuard } from './body.guard.ts';
 import { EtagInterceptor } from './etag.interceptor.ts';
 import { IdempotencyInterceptor } from './idempotency.interceptor.ts';
@@ -44,6 +46,13 @@ export function configureHttp(app: NestExpressApplication): void {
   app.useGlobalFilters(new ProblemFilter());
   app.useGlobalInterceptors(new EtagInterceptor(), app.get(IdempotencyInterceptor));
   serveDocument(app as INestApplication);
+}
+
+/** Opens what is known of a request, for all that answers it. */
+export function openRequest(_request: Request, response: Response, next: NextFunction): void {
+  const requestId = randomUUID();
+  response.setHeader('X-Request-Id', requestId);
+  answering({ requestId }, next);
 }
 
 /** A page of another site must not change the register through a reader's browser. */

@@ -3,6 +3,7 @@ import { Inject, Injectable, type CallHandler, type ExecutionContext, type NestI
 import type { Request, Response } from 'express';
 import { from, lastValueFrom, type Observable } from 'rxjs';
 import { DataSource } from 'typeorm';
+import { currentRequest } from './acting.ts';
 import { ConflictProblem, InvalidProblem } from './problem.ts';
 import { keepAnswer, keyedRequest, type KeyedRequest } from './transaction.ts';
 
@@ -27,16 +28,17 @@ export class IdempotencyInterceptor implements NestInterceptor {
 
   intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> {
     const http = context.switchToHttp();
-    const request = http.getRequest<Request & { keeper?: { id: string } }>();
+    const request = http.getRequest<Request>();
     const key = request.headers['idempotency-key'];
-    if (request.method !== 'POST' || key === undefined || !request.keeper) return next.handle();
+    const keeper = currentRequest()?.viewer ?? null;
+    if (request.method !== 'POST' || key === undefined || keeper === null) return next.handle();
     if (typeof key !== 'string' || !/^[\x21-\x7e]{1,200}$/.test(key)) {
       const detail = 'Idempotency-Key must have 1 to 200 printable characters without spaces.';
       throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
     }
     const response = http.getResponse<Response>();
     // the framework sets the status of success before it calls interceptors
-    const keyed = { keeperId: request.keeper.id, key, status: response.statusCode, isKept: false };
+    const keyed = { keeperId: keeper.id, key, status: response.statusCode, isKept: false };
     return from(this.once(keyed, hashOf(request), next, response));
   }
 

@@ -1,15 +1,16 @@
 import type { EntityManager, EntityTarget, FindOptionsWhere, UpdateQueryBuilder } from 'typeorm';
+import { authorize } from '../people/permissions.ts';
 import { isMatch, type VersionMatch } from '../platform/etag.ts';
 import { isId } from '../platform/ids.ts';
 import { ConflictProblem, NotFoundProblem, StaleProblem } from '../platform/problem.ts';
-import type { WithdrawableRecord } from './record.ts';
+import type { Kept, WithdrawableRecord } from './record.ts';
 
 /** What people call the kinds of record. */
 export type KindWord = 'species' | 'line' | 'source' | 'animal' | 'pairing' | 'clutch' | 'observation';
 
 /** A kind of record as the change functions need to know it. */
 export interface Kind<
-  Entity extends WithdrawableRecord,
+  Entity extends WithdrawableRecord & Kept,
   View extends { readonly version: number } = { readonly version: number },
 > {
   readonly word: KindWord;
@@ -22,7 +23,7 @@ export interface Kind<
  * Locks a record for a change and compares its version with those the change was made from.
  * Errors: 404 where there is none, 412 with the record as it is now where the version is another.
  */
-export async function lockForChange<Entity extends WithdrawableRecord>(
+export async function lockForChange<Entity extends WithdrawableRecord & Kept>(
   manager: EntityManager,
   kind: Kind<Entity>,
   id: string,
@@ -31,12 +32,13 @@ export async function lockForChange<Entity extends WithdrawableRecord>(
   const where = { id } as FindOptionsWhere<Entity>;
   const record = isId(id) ? await manager.findOne(kind.entity, { where, lock: { mode: 'pessimistic_write' } }) : null;
   if (!record) throw new NotFoundProblem(kind.word, id);
+  authorize('change', kind.word === 'animal' ? 'individual' : kind.word, record);
   if (!isMatch(match, record.version)) throw new StaleProblem(await kind.find(manager, id));
   return record;
 }
 
 /** As `lockForChange`, and refuses with 409 to change what was withdrawn. */
-export async function lockStanding<Entity extends WithdrawableRecord>(
+export async function lockStanding<Entity extends WithdrawableRecord & Kept>(
   manager: EntityManager,
   kind: Kind<Entity>,
   id: string,
@@ -48,13 +50,13 @@ export async function lockStanding<Entity extends WithdrawableRecord>(
   return record;
 }
 
-type Patch<Entity extends WithdrawableRecord> = Parameters<UpdateQueryBuilder<Entity>['set']>[0];
+type Patch<Entity extends WithdrawableRecord & Kept> = Parameters<UpdateQueryBuilder<Entity>['set']>[0];
 
 /**
  * Writes a change of a record that was locked before. The version stands in the condition as well, so that a change of a
  * record that somebody else changed can never be written, whatever the caller forgot.
  */
-export async function writeChange<Entity extends WithdrawableRecord>(
+export async function writeChange<Entity extends WithdrawableRecord & Kept>(
   manager: EntityManager,
   kind: Kind<Entity>,
   record: Entity,

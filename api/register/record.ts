@@ -24,6 +24,11 @@ export abstract class WithdrawableRecord extends RegisterRecord {
   withdrawnReason: string | null;
 }
 
+/** A record that some keeper entered; null where nobody remembers who did. */
+export interface Kept {
+  readonly keeperId: string | null;
+}
+
 /** The rule that a vague date has its text and both bounds, or nothing at all, and that the bounds are in order. */
 export function dateBoundsRule(column: string): string {
   return `num_nonnulls("${column}", ${column}_earliest, ${column}_latest) in (0, 3) and ${column}_earliest <= ${column}_latest`;

@@ -6,7 +6,7 @@ import { lockPedigree } from '../platform/revision.ts';
 import { inTransaction } from '../platform/transaction.ts';
 import { lockForChange, writeChange, type Kind } from './change.ts';
 import { present } from './present.ts';
-import type { WithdrawableRecord } from './record.ts';
+import type { Kept, WithdrawableRecord } from './record.ts';
 import { dependantsOf, missingBeneath } from './withdrawal.queries.ts';
 
 type Versioned = { readonly version: number };
@@ -17,7 +17,7 @@ export class WithdrawalService {
   constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
 
   /** Withdraws a record; 409 names the standing records that need it, or says that it is withdrawn already. 404, 412. */
-  async withdraw<Entity extends WithdrawableRecord, View extends Versioned>(
+  async withdraw<Entity extends WithdrawableRecord & Kept, View extends Versioned>(
     kind: Kind<Entity, View>,
     id: string,
     match: VersionMatch,
@@ -40,7 +40,7 @@ export class WithdrawalService {
   }
 
   /** Restores a withdrawn record; 409 where it stands, or where a record that it needs is itself withdrawn. 404, 412. */
-  async restore<Entity extends WithdrawableRecord, View extends Versioned>(
+  async restore<Entity extends WithdrawableRecord & Kept, View extends Versioned>(
     kind: Kind<Entity, View>,
     id: string,
     match: VersionMatch,

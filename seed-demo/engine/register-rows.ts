@@ -11,8 +11,12 @@ export function registerRows(
 ): Record<'keeper' | 'club' | 'species' | 'species_range' | 'line' | 'source', Row[]> {
   const { plan } = draft;
   return {
-    keeper: plan.keepers.map((name) => ({ id: ids.keeper(name), name })),
-    club: [{ name: plan.name, demo: true, default_keeper_id: ids.keeper(plan.keepers[0] ?? '') }],
+    keeper: plan.keepers.map((name, index) => ({
+      id: ids.keeper(name),
+      name,
+      roles: index === 0 ? ['registrar', 'administrator'] : index === 1 ? ['registrar'] : [],
+    })),
+    club: [{ name: plan.name, demo: true }],
     species: plan.species.map((each) => ({
       id: ids.species(each.scientificName),
       scientific_name: each.scientificName,

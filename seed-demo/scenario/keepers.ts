@@ -1,4 +1,4 @@
-/** The keepers of the Mirewell Amphibian Circle. None of them exists. The first one keeps the register. */
+/** The keepers of the Mirewell Amphibian Circle. None of them exists. The first one keeps the register, as its registrar and administrator. */
 export const keepers = {
   orla: 'Orla Venndrick',
   tobiah: 'Tobiah Quillmere',

@@ -1,22 +1,36 @@
+import { randomBytes } from 'node:crypto';
 import supertest from 'supertest';
 import type TestAgent from 'supertest/lib/agent.js';
 import { DataSource } from 'typeorm';
 import { createApp } from '../../api/create-app.ts';
-import { prepareRegister } from '../../api/people/first-start.ts';
+import { hashOfSecret, tokenPrefix } from '../../api/people/recognise-keeper.ts';
+import type { Role } from '../../shared/vocabulary.ts';
 import { createDatabase } from './database.ts';
+
+/** Somebody who speaks to the service. */
+export interface TestKeeper {
+  readonly id: string;
+  readonly name: string;
+  /** Sends this keeper's token for reading and writing. */
+  readonly http: TestAgent;
+}
 
 /** The whole service on a database of its own, listening on a free port. */
 export interface TestApi {
-  /** Speaks to the service; addresses begin at the host: `/api/v1/...`. */
+  /** Speaks to the service as "Keeper", who is registrar and administrator; addresses begin at the host: `/api/v1/...`. */
   readonly http: TestAgent;
+  /** Speaks to the service without saying who asks. */
+  readonly stranger: TestAgent;
   readonly dataSource: DataSource;
   /** Address of the service, `http://127.0.0.1:port`. */
   readonly url: string;
   readonly databaseUrl: string;
+  /** Adds a keeper to the club; left out, without any role besides. */
+  addKeeper(name: string, roles?: readonly Role[]): Promise<TestKeeper>;
   close(): Promise<void>;
 }
 
-/** Starts the service on a fresh register with its default keeper. */
+/** Starts the service on a fresh register with one keeper who may do everything. */
 export async function startApi(): Promise<TestApi> {
   const database = await createDatabase();
   const api = await startApiOn(database.url);
@@ -33,8 +47,40 @@ export async function startApi(): Promise<TestApi> {
 export async function startApiOn(databaseUrl: string): Promise<TestApi> {
   const app = await createApp(databaseUrl, { quiet: true });
   const dataSource = app.get(DataSource);
-  await prepareRegister(dataSource, null);
+  await dataSource.query(`insert into club (name) values ('My register') on conflict do nothing`);
   await app.listen(0, '127.0.0.1');
   const url = await app.getUrl();
-  return { http: supertest.agent(url), dataSource, url, databaseUrl, close: () => app.close() };
+  const addKeeper = (name: string, roles: readonly Role[] = []): Promise<TestKeeper> =>
+    addKeeperTo(dataSource, url, name, roles);
+  const keeper = await addKeeper('Keeper', ['registrar', 'administrator']);
+  return {
+    http: keeper.http,
+    stranger: supertest.agent(url),
+    dataSource,
+    url,
+    databaseUrl,
+    addKeeper,
+    close: () => app.close(),
+  };
+}
+
+async function addKeeperTo(
+  dataSource: DataSource,
+  url: string,
+  name: string,
+  roles: readonly Role[],
+): Promise<TestKeeper> {
+  const [row] = await dataSource.query<{ id: string }[]>(
+    `insert into keeper (name, roles) values ($1, $2) on conflict (lower(name)) do update set roles = excluded.roles returning id`,
+    [name, roles],
+  );
+  const id = row?.id ?? '';
+  const token = tokenPrefix + randomBytes(24).toString('base64url');
+  await dataSource.query(
+    `insert into access_token (keeper_id, name, scope, token_hash) values ($1, 'test', 'write', $2)`,
+    [id, hashOfSecret(token)],
+  );
+  const http = supertest.agent(url);
+  http.set('Authorization', `Bearer ${token}`);
+  return { id, name, http };
 }

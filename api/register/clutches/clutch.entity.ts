@@ -16,7 +16,13 @@ import { WithdrawableRecord, dateBoundsRule } from '../record.ts';
 @Index('clutch_code_unique', { synchronize: false })
 @Index('clutch_pairing_index', ['pairingId'])
 @Index('clutch_laid_index', ['laidEarliest', 'laidLatest', 'id'])
+@Index('clutch_import_index', { synchronize: false })
 export class Clutch extends WithdrawableRecord {
+  /** The sheet that brought it. */
+  @Column({ name: 'import_id', type: 'uuid', nullable: true })
+  @ForeignKey('RegisterImport', { name: 'clutch_import' })
+  importId: string | null;
+
   @Column({ name: 'keeper_id', type: 'uuid' })
   @ForeignKey(() => Keeper, { name: 'clutch_keeper' })
   keeperId: string;

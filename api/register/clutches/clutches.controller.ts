@@ -1,7 +1,8 @@
 import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
-import { ActingKeeper, type Acting } from '../../people/acting-keeper.ts';
+import { Needs } from '../../people/permission.guard.ts';
+import { ActingKeeper, type Acting } from '../../platform/acting.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
@@ -23,6 +24,7 @@ export class ClutchesController {
     @Inject(WithdrawalService) private readonly withdrawals: WithdrawalService,
   ) {}
 
+  @Needs('read', 'clutch')
   @Get()
   @ApiOperation({ summary: 'Clutches, newest first' })
   @ApiPage(ClutchItemView)
@@ -31,6 +33,7 @@ export class ClutchesController {
     return listClutches(this.dataSource.manager, query);
   }
 
+  @Needs('read', 'clutch')
   @Get(':id')
   @ApiOperation({ summary: 'One clutch' })
   @ApiOkResponse({ type: ClutchView })
@@ -39,6 +42,7 @@ export class ClutchesController {
     return this.clutches.get(id);
   }
 
+  @Needs('add', 'clutch')
   @Post()
   @ApiOperation({ summary: 'Add a clutch' })
   @ApiCreatedResponse({ type: ClutchView })
@@ -47,6 +51,7 @@ export class ClutchesController {
     return this.clutches.add(keeper, request);
   }
 
+  @Needs('change', 'clutch')
   @Patch(':id')
   @ApiOperation({ summary: 'Change a clutch' })
   @ApiIfMatch()
@@ -60,6 +65,7 @@ export class ClutchesController {
     return this.clutches.change(id, match, request);
   }
 
+  @Needs('change', 'clutch')
   @Post(':id/offspring')
   @ApiOperation({ summary: 'Raise young from a clutch' })
   @ApiCreatedResponse({ type: OffspringView })
@@ -72,6 +78,7 @@ export class ClutchesController {
     return this.offspring.raise(keeper, id, request);
   }
 
+  @Needs('change', 'clutch')
   @Post(':id/withdrawal')
   @ApiOperation({ summary: 'Withdraw a clutch that no standing record needs' })
   @ApiIfMatch()
@@ -85,6 +92,7 @@ export class ClutchesController {
     return this.withdrawals.withdraw(clutchKind, id, match, request.reason);
   }
 
+  @Needs('change', 'clutch')
   @Delete(':id/withdrawal')
   @ApiOperation({ summary: 'Restore a withdrawn clutch' })
   @ApiIfMatch()

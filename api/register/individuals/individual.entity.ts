@@ -1,5 +1,5 @@
 import { Check, Column, Entity, ForeignKey, Index, Unique } from 'typeorm';
-import type { Sex, SexBasis, Status } from '../../../shared/vocabulary.ts';
+import type { Sex, SexBasis, Status, Visibility } from '../../../shared/vocabulary.ts';
 import { Keeper } from '../../people/keeper.entity.ts';
 import { Clutch } from '../clutches/clutch.entity.ts';
 import { Line } from '../lines/line.entity.ts';
@@ -43,7 +43,25 @@ import { Species } from '../species/species.entity.ts';
 @Index('individual_species_index', ['speciesId', 'number'])
 @Index('individual_keeper_index', ['keeperId', 'number'])
 @Index('individual_hatched_index', ['hatchedEarliest', 'hatchedLatest', 'id'])
+@Check('individual_visibility', `visibility in ('private', 'club', 'public')`)
+@Index('individual_import_index', { synchronize: false })
+@Check('individual_not_merged_into_itself', 'merged_into_id <> id')
+@Check('individual_merged_is_withdrawn', 'merged_into_id is null or withdrawn_at is not null')
+@Index('individual_merged_into_index', { synchronize: false })
 export class Individual extends WithdrawableRecord {
+  @Column({ type: 'text', default: 'club' })
+  visibility: Visibility;
+
+  /** The sheet that brought it. */
+  @Column({ name: 'import_id', type: 'uuid', nullable: true })
+  @ForeignKey('RegisterImport', { name: 'individual_import' })
+  importId: string | null;
+
+  /** The record of the same animal that goes on in its place. */
+  @Column({ name: 'merged_into_id', type: 'uuid', nullable: true })
+  @ForeignKey(() => Individual, { name: 'individual_merged_into' })
+  mergedIntoId: string | null;
+
   /** Serial of the registry number, as text since it is 64 bits wide. */
   @Column({ type: 'bigint', default: () => `nextval('registry_serial')` })
   number: string;

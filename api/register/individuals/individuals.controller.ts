@@ -1,7 +1,8 @@
 import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
-import { ActingKeeper, type Acting } from '../../people/acting-keeper.ts';
+import { Needs } from '../../people/permission.guard.ts';
+import { ActingKeeper, type Acting } from '../../platform/acting.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
@@ -21,6 +22,7 @@ export class IndividualsController {
     @Inject(WithdrawalService) private readonly withdrawals: WithdrawalService,
   ) {}
 
+  @Needs('read', 'individual')
   @Get()
   @ApiOperation({ summary: 'Animals' })
   @ApiPage(IndividualItemView)
@@ -29,6 +31,7 @@ export class IndividualsController {
     return listIndividuals(this.dataSource.manager, query);
   }
 
+  @Needs('read', 'individual')
   @Get(':id')
   @ApiOperation({ summary: 'One animal, whole' })
   @ApiOkResponse({ type: IndividualView })
@@ -37,6 +40,7 @@ export class IndividualsController {
     return this.individuals.get(id);
   }
 
+  @Needs('add', 'individual')
   @Post()
   @ApiOperation({ summary: 'Add an animal' })
   @ApiCreatedResponse({ type: IndividualView })
@@ -45,6 +49,7 @@ export class IndividualsController {
     return this.individuals.add(keeper, request);
   }
 
+  @Needs('change', 'individual')
   @Patch(':id')
   @ApiOperation({ summary: 'Change an animal' })
   @ApiIfMatch()
@@ -58,6 +63,7 @@ export class IndividualsController {
     return this.individuals.change(id, match, request);
   }
 
+  @Needs('change', 'individual')
   @Post(':id/withdrawal')
   @ApiOperation({ summary: 'Withdraw an animal that is no parent of a standing clutch' })
   @ApiIfMatch()
@@ -71,6 +77,7 @@ export class IndividualsController {
     return this.withdrawals.withdraw(individualKind, id, match, request.reason);
   }
 
+  @Needs('change', 'individual')
   @Delete(':id/withdrawal')
   @ApiOperation({ summary: 'Restore a withdrawn animal' })
   @ApiIfMatch()

@@ -1,6 +1,7 @@
 import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
+import { Needs } from '../../people/permission.guard.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
@@ -20,6 +21,7 @@ export class LinesController {
     @Inject(WithdrawalService) private readonly withdrawals: WithdrawalService,
   ) {}
 
+  @Needs('read', 'line')
   @Get()
   @ApiOperation({ summary: 'Lines, by name' })
   @ApiPage(LineView)
@@ -28,6 +30,7 @@ export class LinesController {
     return listLines(this.dataSource.manager, query);
   }
 
+  @Needs('read', 'line')
   @Get(':id')
   @ApiOperation({ summary: 'One line' })
   @ApiOkResponse({ type: LineView })
@@ -36,6 +39,7 @@ export class LinesController {
     return this.lines.get(id);
   }
 
+  @Needs('add', 'line')
   @Post()
   @ApiOperation({ summary: 'Add a line' })
   @ApiCreatedResponse({ type: LineView })
@@ -44,6 +48,7 @@ export class LinesController {
     return this.lines.add(request);
   }
 
+  @Needs('change', 'line')
   @Patch(':id')
   @ApiOperation({ summary: 'Change a line' })
   @ApiIfMatch()
@@ -57,6 +62,7 @@ export class LinesController {
     return this.lines.change(id, match, request);
   }
 
+  @Needs('change', 'line')
   @Post(':id/withdrawal')
   @ApiOperation({ summary: 'Withdraw a line that no standing record needs' })
   @ApiIfMatch()
@@ -70,6 +76,7 @@ export class LinesController {
     return this.withdrawals.withdraw(lineKind, id, match, request.reason);
   }
 
+  @Needs('change', 'line')
   @Delete(':id/withdrawal')
   @ApiOperation({ summary: 'Restore a withdrawn line' })
   @ApiIfMatch()

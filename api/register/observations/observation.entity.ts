@@ -1,5 +1,5 @@
 import { Check, Column, Entity, ForeignKey, Index } from 'typeorm';
-import type { ObservationKind } from '../../../shared/vocabulary.ts';
+import type { ObservationKind, Visibility } from '../../../shared/vocabulary.ts';
 import { Keeper } from '../../people/keeper.entity.ts';
 import { Clutch } from '../clutches/clutch.entity.ts';
 import { Individual } from '../individuals/individual.entity.ts';
@@ -19,7 +19,11 @@ import { Source } from '../sources/source.entity.ts';
 @Index('observation_pairing_index', ['pairingId'])
 @Index('observation_clutch_index', ['clutchId'])
 @Index('observation_source_index', ['sourceId'])
+@Check('observation_visibility', `visibility in ('private', 'club', 'public')`)
 export class Observation extends WithdrawableRecord {
+  @Column({ type: 'text', default: 'club' })
+  visibility: Visibility;
+
   @Column({ name: 'keeper_id', type: 'uuid' })
   @ForeignKey(() => Keeper, { name: 'observation_keeper' })
   keeperId: string;

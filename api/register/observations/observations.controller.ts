@@ -1,7 +1,8 @@
 import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
-import { ActingKeeper, type Acting } from '../../people/acting-keeper.ts';
+import { Needs } from '../../people/permission.guard.ts';
+import { ActingKeeper, type Acting } from '../../platform/acting.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
@@ -21,6 +22,7 @@ export class ObservationsController {
     @Inject(WithdrawalService) private readonly withdrawals: WithdrawalService,
   ) {}
 
+  @Needs('read', 'observation')
   @Get()
   @ApiOperation({ summary: 'Observations, newest first' })
   @ApiPage(ObservationView)
@@ -29,6 +31,7 @@ export class ObservationsController {
     return listObservations(this.dataSource.manager, query);
   }
 
+  @Needs('read', 'observation')
   @Get(':id')
   @ApiOperation({ summary: 'One observation' })
   @ApiOkResponse({ type: ObservationView })
@@ -37,6 +40,7 @@ export class ObservationsController {
     return this.observations.get(id);
   }
 
+  @Needs('add', 'observation')
   @Post()
   @ApiOperation({ summary: 'Add an observation' })
   @ApiCreatedResponse({ type: ObservationView })
@@ -45,6 +49,7 @@ export class ObservationsController {
     return this.observations.add(keeper, request);
   }
 
+  @Needs('change', 'observation')
   @Patch(':id')
   @ApiOperation({ summary: 'Change an observation' })
   @ApiIfMatch()
@@ -58,6 +63,7 @@ export class ObservationsController {
     return this.observations.change(id, match, request);
   }
 
+  @Needs('change', 'observation')
   @Post(':id/withdrawal')
   @ApiOperation({ summary: 'Withdraw an observation that no standing record needs' })
   @ApiIfMatch()
@@ -71,6 +77,7 @@ export class ObservationsController {
     return this.withdrawals.withdraw(observationKind, id, match, request.reason);
   }
 
+  @Needs('change', 'observation')
   @Delete(':id/withdrawal')
   @ApiOperation({ summary: 'Restore a withdrawn observation' })
   @ApiIfMatch()

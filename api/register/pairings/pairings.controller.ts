@@ -1,7 +1,8 @@
 import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
-import { ActingKeeper, type Acting } from '../../people/acting-keeper.ts';
+import { Needs } from '../../people/permission.guard.ts';
+import { ActingKeeper, type Acting } from '../../platform/acting.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
@@ -28,6 +29,7 @@ export class PairingsController {
     @Inject(WithdrawalService) private readonly withdrawals: WithdrawalService,
   ) {}
 
+  @Needs('read', 'pairing')
   @Get()
   @ApiOperation({ summary: 'Pairings, by name' })
   @ApiPage(PairingView)
@@ -36,6 +38,7 @@ export class PairingsController {
     return listPairings(this.dataSource.manager, query);
   }
 
+  @Needs('read', 'pairing')
   @Get(':id')
   @ApiOperation({ summary: 'One pairing' })
   @ApiOkResponse({ type: PairingView })
@@ -44,6 +47,7 @@ export class PairingsController {
     return this.pairings.get(id);
   }
 
+  @Needs('read', 'pairing')
   @Get(':id/parent-corrections')
   @ApiOperation({
     summary: 'Clutches whose recorded parents the housing contradicts',
@@ -60,6 +64,7 @@ export class PairingsController {
     return this.pairings.corrections(id);
   }
 
+  @Needs('add', 'pairing')
   @Post()
   @ApiOperation({ summary: 'Add a pairing' })
   @ApiCreatedResponse({ type: PairingView })
@@ -68,6 +73,7 @@ export class PairingsController {
     return this.pairings.add(keeper, request);
   }
 
+  @Needs('change', 'pairing')
   @Patch(':id')
   @ApiOperation({ summary: 'Change a pairing' })
   @ApiIfMatch()
@@ -81,6 +87,7 @@ export class PairingsController {
     return this.pairings.change(id, match, request);
   }
 
+  @Needs('change', 'pairing')
   @Post(':id/members')
   @ApiOperation({ summary: 'Let an animal join a pairing' })
   @ApiIfMatch()
@@ -94,6 +101,7 @@ export class PairingsController {
     return this.pairings.addMember(id, match, request);
   }
 
+  @Needs('change', 'pairing')
   @Patch(':id/members/:memberId')
   @ApiOperation({ summary: 'Say when an animal joined or left a pairing' })
   @ApiIfMatch()
@@ -108,6 +116,7 @@ export class PairingsController {
     return this.pairings.changeMember(id, memberId, match, request);
   }
 
+  @Needs('change', 'pairing')
   @Delete(':id/members/:memberId')
   @ApiOperation({ summary: 'Remove a stay that was entered by mistake' })
   @ApiIfMatch()
@@ -121,6 +130,7 @@ export class PairingsController {
     return this.pairings.removeMember(id, memberId, match);
   }
 
+  @Needs('change', 'pairing')
   @Post(':id/withdrawal')
   @ApiOperation({ summary: 'Withdraw a pairing that no standing record needs' })
   @ApiIfMatch()
@@ -134,6 +144,7 @@ export class PairingsController {
     return this.withdrawals.withdraw(pairingKind, id, match, request.reason);
   }
 
+  @Needs('change', 'pairing')
   @Delete(':id/withdrawal')
   @ApiOperation({ summary: 'Restore a withdrawn pairing' })
   @ApiIfMatch()

@@ -1,5 +1,5 @@
 import { Check, Column, Entity, ForeignKey, Index } from 'typeorm';
-import type { SourceKind } from '../../../shared/vocabulary.ts';
+import type { SourceKind, Visibility } from '../../../shared/vocabulary.ts';
 import { Keeper } from '../../people/keeper.entity.ts';
 import { WithdrawableRecord, dateBoundsRule } from '../record.ts';
 
@@ -11,7 +11,17 @@ import { WithdrawableRecord, dateBoundsRule } from '../record.ts';
 @Check('source_base_kinship', 'base_kinship >= 0 and base_kinship <= 1')
 @Check('source_date_bounds', dateBoundsRule('date'))
 @Index('source_code_unique', { synchronize: false })
+@Check('source_visibility', `visibility in ('private', 'club', 'public')`)
+@Index('source_import_index', { synchronize: false })
 export class Source extends WithdrawableRecord {
+  @Column({ type: 'text', default: 'club' })
+  visibility: Visibility;
+
+  /** The sheet that brought it. */
+  @Column({ name: 'import_id', type: 'uuid', nullable: true })
+  @ForeignKey('RegisterImport', { name: 'source_import' })
+  importId: string | null;
+
   @Column({ name: 'keeper_id', type: 'uuid' })
   @ForeignKey(() => Keeper, { name: 'source_keeper' })
   keeperId: string;

@@ -1,7 +1,8 @@
 import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
-import { ActingKeeper, type Acting } from '../../people/acting-keeper.ts';
+import { Needs } from '../../people/permission.guard.ts';
+import { ActingKeeper, type Acting } from '../../platform/acting.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
@@ -21,6 +22,7 @@ export class SourcesController {
     @Inject(WithdrawalService) private readonly withdrawals: WithdrawalService,
   ) {}
 
+  @Needs('read', 'source')
   @Get()
   @ApiOperation({ summary: 'Sources, oldest first' })
   @ApiPage(SourceView)
@@ -29,6 +31,7 @@ export class SourcesController {
     return listSources(this.dataSource.manager, query);
   }
 
+  @Needs('read', 'source')
   @Get(':id')
   @ApiOperation({ summary: 'One source' })
   @ApiOkResponse({ type: SourceView })
@@ -37,6 +40,7 @@ export class SourcesController {
     return this.sources.get(id);
   }
 
+  @Needs('add', 'source')
   @Post()
   @ApiOperation({ summary: 'Add a source' })
   @ApiCreatedResponse({ type: SourceView })
@@ -45,6 +49,7 @@ export class SourcesController {
     return this.sources.add(keeper, request);
   }
 
+  @Needs('change', 'source')
   @Patch(':id')
   @ApiOperation({ summary: 'Change a source' })
   @ApiIfMatch()
@@ -58,6 +63,7 @@ export class SourcesController {
     return this.sources.change(id, match, request);
   }
 
+  @Needs('change', 'source')
   @Post(':id/withdrawal')
   @ApiOperation({ summary: 'Withdraw a source that no standing record needs' })
   @ApiIfMatch()
@@ -71,6 +77,7 @@ export class SourcesController {
     return this.withdrawals.withdraw(sourceKind, id, match, request.reason);
   }
 
+  @Needs('change', 'source')
   @Delete(':id/withdrawal')
   @ApiOperation({ summary: 'Restore a withdrawn source' })
   @ApiIfMatch()

@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import type { Acting } from '../../people/acting-keeper.ts';
+import type { Acting } from '../../platform/acting.ts';
 import { dateColumns } from '../../platform/dates.ts';
 import type { VersionMatch } from '../../platform/etag.ts';
 import { newId } from '../../platform/ids.ts';

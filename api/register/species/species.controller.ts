@@ -1,6 +1,7 @@
 import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
+import { Needs } from '../../people/permission.guard.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
@@ -20,6 +21,7 @@ export class SpeciesController {
     @Inject(WithdrawalService) private readonly withdrawals: WithdrawalService,
   ) {}
 
+  @Needs('read', 'species')
   @Get()
   @ApiOperation({ summary: 'Species profiles, by scientific name' })
   @ApiPage(SpeciesView)
@@ -28,6 +30,7 @@ export class SpeciesController {
     return listSpecies(this.dataSource.manager, query);
   }
 
+  @Needs('read', 'species')
   @Get(':id')
   @ApiOperation({ summary: 'One species profile' })
   @ApiOkResponse({ type: SpeciesView })
@@ -36,6 +39,7 @@ export class SpeciesController {
     return this.species.get(id);
   }
 
+  @Needs('add', 'species')
   @Post()
   @ApiOperation({ summary: 'Add a species profile' })
   @ApiCreatedResponse({ type: SpeciesView })
@@ -44,6 +48,7 @@ export class SpeciesController {
     return this.species.add(request);
   }
 
+  @Needs('change', 'species')
   @Patch(':id')
   @ApiOperation({ summary: 'Change a species profile' })
   @ApiIfMatch()
@@ -57,6 +62,7 @@ export class SpeciesController {
     return this.species.change(id, match, request);
   }
 
+  @Needs('change', 'species')
   @Post(':id/withdrawal')
   @ApiOperation({ summary: 'Withdraw a species profile that no standing record needs' })
   @ApiIfMatch()
@@ -70,6 +76,7 @@ export class SpeciesController {
     return this.withdrawals.withdraw(speciesKind, id, match, request.reason);
   }
 
+  @Needs('change', 'species')
   @Delete(':id/withdrawal')
   @ApiOperation({ summary: 'Restore a withdrawn species profile' })
   @ApiIfMatch()

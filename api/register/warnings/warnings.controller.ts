@@ -1,6 +1,7 @@
 import { Body, Controller, Delete, HttpCode, Inject, Param, Post } from '@nestjs/common';
 import { ApiCreatedResponse, ApiNoContentResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
-import { ActingKeeper, type Acting } from '../../people/acting-keeper.ts';
+import { Needs } from '../../people/permission.guard.ts';
+import { ActingKeeper, type Acting } from '../../platform/acting.ts';
 import { ApiProblems } from '../../platform/api-problems.ts';
 import { TextField } from '../../platform/fields.ts';
 import { WarningView } from './warning.view.ts';
@@ -17,6 +18,7 @@ export class ConfirmationRequest {
 export class WarningsController {
   constructor(@Inject(WarningsService) private readonly warnings: WarningsService) {}
 
+  @Needs('change', 'individual')
   @Post('individuals/:id/warnings/:code/confirmation')
   @ApiOperation({ summary: 'Accept a warning of an animal, with a reason; it stands again once its figures change' })
   @ApiCreatedResponse({ type: WarningView })
@@ -30,6 +32,7 @@ export class WarningsController {
     return this.warnings.confirm(keeper, 'individual', id, code, request.reason);
   }
 
+  @Needs('change', 'individual')
   @Delete('individuals/:id/warnings/:code/confirmation')
   @HttpCode(204)
   @ApiOperation({ summary: 'Take the confirmation of a warning of an animal back' })
@@ -39,6 +42,7 @@ export class WarningsController {
     return this.warnings.takeBack('individual', id, code);
   }
 
+  @Needs('change', 'clutch')
   @Post('clutches/:id/warnings/:code/confirmation')
   @ApiOperation({ summary: 'Accept a warning of a clutch, with a reason; it stands again once its figures change' })
   @ApiCreatedResponse({ type: WarningView })
@@ -52,6 +56,7 @@ export class WarningsController {
     return this.warnings.confirm(keeper, 'clutch', id, code, request.reason);
   }
 
+  @Needs('change', 'clutch')
   @Delete('clutches/:id/warnings/:code/confirmation')
   @HttpCode(204)
   @ApiOperation({ summary: 'Take the confirmation of a warning of a clutch back' })

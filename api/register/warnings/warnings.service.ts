@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
-import type { Acting } from '../../people/acting-keeper.ts';
+import type { Acting } from '../../platform/acting.ts';
 import { isId } from '../../platform/ids.ts';
 import { NotFoundProblem, Problem } from '../../platform/problem.ts';
 import { inTransaction } from '../../platform/transaction.ts';

@@ -1,0 +1,54 @@
+import { Inject, Injectable, SetMetadata, type CanActivate, type ExecutionContext } from '@nestjs/common';
+import { Reflector } from '@nestjs/core';
+import type { Request } from 'express';
+import { DataSource } from 'typeorm';
+import { currentRequest, SignInProblem, type Viewer } from '../platform/acting.ts';
+import { forAnyoneKey } from '../platform/for-anyone.ts';
+import { readClub } from './people.queries.ts';
+import { ForbiddenProblem, may, permissionsOf, type Action, type Subject } from './permissions.ts';
+import { recogniseKeeper } from './recognise-keeper.ts';
+
+const needKey = 'linekeeper:need';
+type Need = readonly [Action, Subject];
+
+/** What a route needs; a route that says nothing is refused to everybody. */
+export const Needs = (action: Action, subject: Subject): MethodDecorator & ClassDecorator =>
+  SetMetadata(needKey, [action, subject] satisfies Need);
+
+/** Finds out who asks, and refuses what the permission table does not allow. */
+@Injectable()
+export class PermissionGuard implements CanActivate {
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(Reflector) private readonly reflector: Reflector,
+  ) {}
+
+  async canActivate(context: ExecutionContext): Promise<boolean> {
+    const request = context.switchToHttp().getRequest<Request>();
+    const handler = [context.getHandler(), context.getClass()];
+    const need = this.reflector.getAllAndOverride<Need | undefined>(needKey, handler);
+    const isForAnyone = this.reflector.getAllAndOverride<boolean | undefined>(forAnyoneKey, handler) ?? false;
+    if (isForAnyone && isForMachines(request.path)) return true;
+    const who = await recogniseKeeper(this.dataSource.manager, request);
+    const asked = currentRequest();
+    if (!asked) throw new Error('the middleware that opens a request is missing');
+    asked.viewer = who;
+    if (isForAnyone) return true;
+    if (!need) throw new ForbiddenProblem('Nobody may do this.');
+    await this.requirePermission(who, need);
+    return true;
+  }
+
+  private async requirePermission(who: Viewer, [action, subject]: Need): Promise<void> {
+    const publicReading = who === null && ((await readClub(this.dataSource.manager))?.publicReading ?? false);
+    if (!may(permissionsOf(who, { publicReading }), action, subject)) {
+      if (who === null) throw new SignInProblem();
+      throw new ForbiddenProblem('Your role in the club does not include this. Ask an administrator.');
+    }
+    if (who?.scope === 'read' && !['read', 'ask'].includes(action))
+      throw new ForbiddenProblem('This token is for reading only. Make one for writing under Club, My account.');
+  }
+}
+
+/** Whoever watches the service needs no keeper, and no database to be told that there is none. */
+const isForMachines = (path: string): boolean => path.startsWith('/api/health/') || path === '/api/metrics';

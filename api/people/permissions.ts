@@ -1,0 +1,81 @@
+import { createMongoAbility, subject, type MongoAbility, type RawRuleOf } from '@casl/ability';
+import { Problem } from '../platform/problem.ts';
+import { SignInProblem, viewer, type Viewer } from '../platform/acting.ts';
+
+/**
+ * What can be done. `change` includes withdrawing and restoring; `ask` is a question that is put by POST and writes nothing.
+ */
+export type Action = 'read' | 'ask' | 'add' | 'change' | 'merge';
+
+/** What it can be done to. `account`: one's own password, sessions and tokens. */
+export type Subject =
+  | 'account'
+  | 'club'
+  | 'keeper'
+  | 'link'
+  | 'species'
+  | 'line'
+  | 'source'
+  | 'individual'
+  | 'pairing'
+  | 'clutch'
+  | 'observation'
+  | 'warning'
+  | 'lineage'
+  | 'import'
+  | 'journal';
+
+/** A record as far as a permission looks at it. */
+type Owned = Readonly<Record<'keeperId', string | null>>;
+
+type ClubAbility = MongoAbility<[Action, Subject | (Owned & { readonly __caslSubjectType__?: Subject })]>;
+export type PermissionRule = RawRuleOf<ClubAbility>;
+
+const register: Subject[] = ['species', 'line', 'source', 'individual', 'pairing', 'clutch', 'observation'];
+const shownToStrangers: Subject[] = ['species', 'line', 'source', 'individual', 'observation', 'lineage'];
+
+/**
+ * The permission table of the club: what is not here is refused. Which single records somebody may see is another question, answered
+ * by visibility.ts.
+ */
+export function permissionsOf(who: Viewer, club: { readonly publicReading: boolean }): PermissionRule[] {
+  if (who === null) return club.publicReading ? [{ action: 'read', subject: shownToStrangers }] : [];
+  const own = { keeperId: who.id };
+  const rules: PermissionRule[] = [
+    { action: ['read', 'ask'], subject: ['club', 'keeper', ...register, 'warning', 'lineage', 'import', 'journal'] },
+    { action: 'add', subject: [...register, 'import'] },
+    { action: 'change', subject: [...register, 'import'], conditions: own },
+    { action: ['read', 'add', 'change'], subject: 'account' },
+  ];
+  if (who.roles.includes('registrar'))
+    rules.push({ action: 'change', subject: [...register, 'import'] }, { action: 'merge', subject: 'individual' });
+  if (who.roles.includes('administrator'))
+    rules.push(
+      { action: 'change', subject: ['club', 'keeper'] },
+      { action: ['read', 'add', 'change'], subject: 'link' },
+    );
+  return rules;
+}
+
+/** Whether somebody may do something to records of a kind at all, or to one record in particular. */
+export function may(rules: PermissionRule[], action: Action, kind: Subject, record?: Owned): boolean {
+  const ability = createMongoAbility<ClubAbility>(rules);
+  return ability.can(action, record === undefined ? kind : (subject(kind, { keeperId: record.keeperId })));
+}
+
+/** 403: the keeper who acts may not do this. */
+export class ForbiddenProblem extends Problem {
+  constructor(detail: string) {
+    super('forbidden', 403, 'Not yours to do', detail);
+  }
+}
+
+/** Refuses with 403 (a stranger: 401) what the acting keeper may not do to a record. */
+export function authorize(action: Action, kind: Subject, record: Owned): void {
+  const who = viewer();
+  if (may(permissionsOf(who, { publicReading: false }), action, kind, record)) return;
+  if (who === null) throw new SignInProblem();
+  throw new ForbiddenProblem(
+    'This record belongs to another keeper. Ask its keeper or a registrar to change it; you can add a remark of your own.',
+  );
+}

@@ -1,0 +1,51 @@
+import { createHash } from 'node:crypto';
+import type { Request } from 'express';
+import type { EntityManager } from 'typeorm';
+import type { Role } from '../../shared/vocabulary.ts';
+import { SignInProblem, type Viewer } from '../platform/acting.ts';
+
+interface KeeperRow {
+  readonly id: string;
+  readonly name: string;
+  readonly roles: Role[];
+}
+
+/** What a program's token begins with, so that one that leaked can be found in texts. */
+export const tokenPrefix = 'lk_';
+
+/** What is stored in place of a token or a link's secret: it cannot be turned back, and needs no salt, being random itself. */
+export function hashOfSecret(secret: string): Buffer {
+  return createHash('sha256').update(secret).digest();
+}
+
+/**
+ * Who sends a request: the keeper of its bearer token, else of its session, else nobody. 401 where a token is given that is
+ * unknown, revoked or expired: a program should hear that, not be taken for a stranger.
+ */
+export async function recogniseKeeper(manager: EntityManager, request: Request): Promise<Viewer> {
+  const token = /^Bearer (\S+)$/i.exec(request.headers.authorization ?? '')?.[1];
+  if (request.headers.authorization !== undefined) return keeperOfToken(manager, token ?? '');
+  const keeperId = (request as { session?: { keeperId?: string } }).session?.keeperId;
+  if (keeperId === undefined) return null;
+  const [keeper] = await manager.query<KeeperRow[]>(
+    'select id, name, roles from keeper where id = $1 and left_at is null',
+    [keeperId],
+  );
+  return keeper ? { ...keeper, via: 'session', scope: 'write' } : null;
+}
+
+/** access_token_hash_unique. Last use is noted once a minute at most, so that reading does not become writing. */
+async function keeperOfToken(manager: EntityManager, token: string): Promise<Viewer> {
+  const [found] = await manager.query<(KeeperRow & { tokenId: string; scope: 'read' | 'write'; isNoted: boolean })[]>(
+    `select k.id, k.name, k.roles, t.id as "tokenId", t.scope, coalesce(t.last_used_at > now() - interval '1 minute', false) as "isNoted"
+     from access_token t join keeper k on k.id = t.keeper_id
+     where t.token_hash = $1 and t.revoked_at is null and (t.expires_at is null or t.expires_at > now()) and k.left_at is null`,
+    [hashOfSecret(token)],
+  );
+  if (!found)
+    throw new SignInProblem('This token is unknown, revoked or expired. Make a new one under Club, My account.');
+  if (!found.isNoted)
+    await manager.query('update access_token set last_used_at = now() where id = $1', [found.tokenId]);
+  const { id, name, roles, scope } = found;
+  return { id, name, roles, via: 'token', scope };
+}
