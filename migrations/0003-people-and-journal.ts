@@ -100,12 +100,16 @@ const visibility = ['individual', 'source', 'observation']
   )
   .join('');
 
+/**
+ * Which sheet brought a record. Animals and clutches name it without a foreign key: only the sheet's own COPY writes the column, in the
+ * transaction that writes the import, and no import is ever deleted; checking row by row would cost a tenth of a large import.
+ */
 const imports = `
   alter table register_import add column sheet_sha256 text, add column withdrawn_at timestamptz(3), add column withdrawn_reason text;
   ${['species', 'line', 'source', 'clutch', 'individual']
     .map(
       (table) => `
-  alter table ${table} add column import_id uuid constraint ${table}_import references register_import (id);
+  alter table ${table} add column import_id uuid${['clutch', 'individual'].includes(table) ? '' : ` constraint ${table}_import references register_import (id)`};
   create index ${table}_import_index on ${table} (import_id) where import_id is not null;`,
     )
     .join('')}

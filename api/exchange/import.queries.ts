@@ -17,14 +17,20 @@ export async function tellPlanner(manager: EntityManager): Promise<void> {
 }
 
 /** Notes that a sheet was taken and gives the id of the note. */
-export async function insertImport(manager: EntityManager, keeperId: string, view: ImportView): Promise<string> {
+export async function insertImport(
+  manager: EntityManager,
+  keeperId: string,
+  view: ImportView,
+  sheetSha256: string,
+): Promise<string> {
   const [row] = await manager.query<{ id: string }[]>(
-    'insert into register_import (keeper_id, rows, created, warnings) values ($1, $2, $3, $4) returning id',
+    'insert into register_import (keeper_id, rows, created, warnings, sheet_sha256) values ($1, $2, $3, $4, $5) returning id',
     [
       keeperId,
       view.rows,
       JSON.stringify(view.created),
       JSON.stringify({ total: view.warningCount, items: view.warnings }),
+      sheetSha256,
     ],
   );
   if (!row) throw new Error('the database gave no id for an import');

@@ -11,6 +11,7 @@ import { readKnowledge } from './knowledge.queries.ts';
 import { warnOfImplausible } from './plausibility-warnings.ts';
 import { writePlan } from './plan-writer.ts';
 import type { ProblemList } from './problem-list.ts';
+import type { ReceivedSheet } from './receive-sheet.ts';
 import { type SheetPlan, planSheet } from './sheet-plan.ts';
 import type { Sheet } from './sheet-reader.ts';
 import { SheetReport } from './sheet-report.ts';
@@ -28,15 +29,16 @@ export class ImportsService {
    *
    * @throws InvalidProblem with every problem of the sheet; then nothing is written
    */
-  take(keeper: Acting, sheet: Sheet): Promise<ImportView> {
+  take(keeper: Acting, sheet: ReceivedSheet): Promise<ImportView> {
     return inTransaction(this.dataSource, async (manager) => {
       await allowLongWork(manager);
       await lockPedigree(manager);
       const plan = await this.understand(manager, keeper, sheet);
-      await writePlan(manager, plan, keeper.id);
-      if (plan.table.length >= manyRows) await tellPlanner(manager);
       const view = viewOf(plan, sheet.warnings);
-      return { ...view, id: await insertImport(manager, keeper.id, view) };
+      const id = await insertImport(manager, keeper.id, view, sheet.sha256);
+      await writePlan(manager, plan, keeper.id, id);
+      if (plan.table.length >= manyRows) await tellPlanner(manager);
+      return { ...view, id };
     });
   }
 

@@ -15,13 +15,18 @@ import {
 import type { SheetPlan } from './sheet-plan.ts';
 
 /**
- * Writes all records of a plan by COPY, in an order in which every reference finds what it names. Must run inside a
+ * Writes all records of a plan by COPY, each with the import that brought it, in an order in which every reference finds what it names. Must run inside a
  * transaction that holds the lock of the pedigree. The candidates of all clutches are one statement, as the rules of the
  * schema ask.
  */
-export async function writePlan(manager: EntityManager, plan: SheetPlan, keeperId: string): Promise<void> {
+export async function writePlan(
+  manager: EntityManager,
+  plan: SheetPlan,
+  keeperId: string,
+  importId: string,
+): Promise<void> {
   const client = await connectionOf(manager);
-  const records = new PlannedRecords(plan, keeperId);
+  const records = new PlannedRecords(plan, keeperId, importId);
   const steps: readonly (readonly [string, Iterable<readonly CopyValue[]>])[] = [
     [speciesTarget, records.species()],
     [lineTarget, records.lines()],

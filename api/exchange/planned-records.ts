@@ -22,6 +22,7 @@ export class PlannedRecords {
   constructor(
     private readonly plan: SheetPlan,
     private readonly keeperId: string,
+    private readonly importId: string,
   ) {
     this.#speciesIds = plan.speciesIds.map((id) => id ?? newId());
     this.#lineIds = plan.lines.map(({ id }) => id ?? newId());
@@ -33,13 +34,15 @@ export class PlannedRecords {
   /** For `speciesTarget`. */
   *species(): Rows {
     for (const [number, name] of this.plan.species.entries())
-      if (this.plan.speciesIds[number] === null) yield [this.#speciesIds[number] ?? null, name];
+      if (this.plan.speciesIds[number] === null)
+        yield [this.#speciesIds[number] ?? null, this.importId, this.keeperId, name];
   }
 
   /** For `lineTarget`. */
   *lines(): Rows {
     for (const [number, { species, name, id }] of this.plan.lines.entries())
-      if (id === null) yield [this.#lineIds[number] ?? null, this.#speciesIds[species] ?? null, name];
+      if (id === null)
+        yield [this.#lineIds[number] ?? null, this.importId, this.keeperId, this.#speciesIds[species] ?? null, name];
   }
 
   /** For `sourceTarget`. */
@@ -47,7 +50,7 @@ export class PlannedRecords {
     for (const [number, source] of this.plan.sources.entries()) {
       if (source.existing !== null) continue;
       const { kind, date, baseKinship, countryOfExport, label, labelNote } = sourceValues(source);
-      const head = [this.#sourceIds[number] ?? null, this.keeperId, source.code || null, kind];
+      const head = [this.#sourceIds[number] ?? null, this.importId, this.keeperId, source.code || null, kind];
       yield [...head, ...dateValues(date ?? ''), countryOfExport, label, labelNote, baseKinship];
     }
   }
@@ -58,6 +61,7 @@ export class PlannedRecords {
       if (existing === null)
         yield [
           this.#clutchIds[number] ?? null,
+          this.importId,
           this.keeperId,
           code || null,
           ...dateValues(laid),
@@ -73,6 +77,7 @@ export class PlannedRecords {
       const clutch = clutchOf[animal] ?? -1;
       yield [
         this.#animalIds[animal] ?? null,
+        this.importId,
         this.keeperId,
         table.text('code', animal),
         this.#speciesIds[speciesOf[animal] ?? -1] ?? null,
@@ -131,12 +136,12 @@ export class PlannedRecords {
   }
 }
 
-export const speciesTarget = 'species (id, scientific_name)';
-export const lineTarget = 'line (id, species_id, name)';
-export const sourceTarget = `source (id, keeper_id, code, kind, date, date_earliest, date_latest,
+export const speciesTarget = 'species (id, import_id, keeper_id, scientific_name)';
+export const lineTarget = 'line (id, import_id, keeper_id, species_id, name)';
+export const sourceTarget = `source (id, import_id, keeper_id, code, kind, date, date_earliest, date_latest,
   country_of_export, label_as_received, label_note, base_kinship)`;
-export const clutchTarget = 'clutch (id, keeper_id, code, laid, laid_earliest, laid_latest, tier)';
-export const individualTarget = `individual (id, keeper_id, code, species_id, line_id, sex, source_id, clutch_id, clutch_tier, tier,
+export const clutchTarget = 'clutch (id, import_id, keeper_id, code, laid, laid_earliest, laid_latest, tier)';
+export const individualTarget = `individual (id, import_id, keeper_id, code, species_id, line_id, sex, source_id, clutch_id, clutch_tier, tier,
   hatched, hatched_earliest, hatched_latest, out_of_water, out_of_water_earliest, out_of_water_latest,
   died, died_earliest, died_latest, status, notes)`;
 export const candidateTarget =

@@ -10,15 +10,15 @@ import { readSheet } from './sheet-reader.ts';
 /** Largest register sheet in bytes. */
 const largestSheet = 100_000_000;
 
-/** A request whose body was read as a register sheet. */
-export interface SheetRequest extends Request {
-  sheet?: Sheet;
+/** A sheet as it was sent. */
+export interface ReceivedSheet extends Sheet {
+  /** SHA-256 of its bytes, hexadecimal. */
+  readonly sha256: string;
 }
 
-interface Received {
-  readonly sheet: Sheet;
-  /** What stands for the bytes when requests are compared. */
-  readonly fingerprint: string;
+/** A request whose body was read as a register sheet. */
+export interface SheetRequest extends Request {
+  sheet?: ReceivedSheet;
 }
 
 /**
@@ -34,9 +34,9 @@ export class ReceiveSheet implements NestMiddleware<SheetRequest, Response> {
       return;
     }
     this.receive(request, response).then(
-      ({ sheet, fingerprint }) => {
+      (sheet) => {
         request.sheet = sheet;
-        request.body = fingerprint;
+        request.body = `sha256 ${sheet.sha256}`;
         next();
       },
       (error: unknown) => {
@@ -48,7 +48,7 @@ export class ReceiveSheet implements NestMiddleware<SheetRequest, Response> {
     );
   }
 
-  private async receive(request: SheetRequest, response: Response): Promise<Received> {
+  private async receive(request: SheetRequest, response: Response): Promise<ReceivedSheet> {
     const encoding = request.headers['content-encoding'] ?? 'identity';
     if (encoding !== 'identity') throw wrongType(`The body is packed (${encoding}); send it as it is.`);
     if (Number(request.headers['content-length'] ?? 0) > largestSheet + 10_000) throw tooLarge();
@@ -68,10 +68,10 @@ function refuseOtherCharsets(contentType: string): void {
     throw wrongType(`A register sheet is read as UTF-8, not as ${charset.slice(0, 40)}.`);
 }
 
-async function receive(stream: Readable): Promise<Received> {
+async function receive(stream: Readable): Promise<ReceivedSheet> {
   const hash = createHash('sha256');
   const sheet = await readSheet(measured(stream, (chunk) => void hash.update(chunk)));
-  return { sheet, fingerprint: `sha256 ${hash.digest('hex')}` };
+  return { ...sheet, sha256: hash.digest('hex') };
 }
 
 async function* measured(stream: Readable, see: (chunk: Buffer) => void): AsyncGenerator<Buffer> {
@@ -86,8 +86,8 @@ async function* measured(stream: Readable, see: (chunk: Buffer) => void): AsyncG
 }
 
 /** Reads the file of a form while it arrives. */
-function receiveFile(request: SheetRequest, response: Response): Promise<Received> {
-  let received: Received | undefined;
+function receiveFile(request: SheetRequest, response: Response): Promise<ReceivedSheet> {
+  let received: ReceivedSheet | undefined;
   const storage: multer.StorageEngine = {
     _handleFile: (_request, file, done) => {
       receive(file.stream).then(

@@ -190,8 +190,6 @@ const shared: Record<string, ConstraintMessage> = {
   species_import: missing('', 'import'),
   line_import: missing('', 'import'),
   source_import: missing('', 'import'),
-  clutch_import: missing('', 'import'),
-  individual_import: missing('', 'import'),
   species_keeper: missing('/keeperId', 'keeper'),
   line_keeper: missing('/keeperId', 'keeper'),
   individual_merged_into: missing('/keptId', 'animal'),

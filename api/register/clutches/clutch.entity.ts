@@ -18,9 +18,8 @@ import { WithdrawableRecord, dateBoundsRule } from '../record.ts';
 @Index('clutch_laid_index', ['laidEarliest', 'laidLatest', 'id'])
 @Index('clutch_import_index', { synchronize: false })
 export class Clutch extends WithdrawableRecord {
-  /** The sheet that brought it. */
+  /** The sheet that brought it; no foreign key, see the migration. */
   @Column({ name: 'import_id', type: 'uuid', nullable: true })
-  @ForeignKey('RegisterImport', { name: 'clutch_import' })
   importId: string | null;
 
   @Column({ name: 'keeper_id', type: 'uuid' })

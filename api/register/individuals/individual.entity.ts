@@ -52,9 +52,8 @@ export class Individual extends WithdrawableRecord {
   @Column({ type: 'text', default: 'club' })
   visibility: Visibility;
 
-  /** The sheet that brought it. */
+  /** The sheet that brought it; no foreign key, see the migration. */
   @Column({ name: 'import_id', type: 'uuid', nullable: true })
-  @ForeignKey('RegisterImport', { name: 'individual_import' })
   importId: string | null;
 
   /** The record of the same animal that goes on in its place. */
