@@ -14,6 +14,7 @@ export class PeopleAndJournal1764000000002 implements MigrationInterface {
 
   async down(runner: QueryRunner): Promise<void> {
     await runner.query(`
+      alter table idempotency_key drop column journal_entry_id;
       drop table journal_seal, journal_unsealed, journal_entry, merge, rate_limit, service_secret, setup_code, sign_in_link, access_token, session;
       drop function keep_journal() cascade;
       alter table individual drop column visibility, drop column import_id, drop column merged_into_id;
@@ -142,7 +143,8 @@ const merges = `
 
 /**
  * An entry is written with the change that it tells of, a seal shortly after. Writers touch no common row; only the sealer, one
- * at a time, gives entries their places in the chain. journal_unsealed is the sealer's list of work.
+ * at a time, gives entries their places in the chain. journal_unsealed is the sealer's list of work. about_ids are records besides
+ * the entry's own whose history shows it too: the young that were raised, the two that were merged.
  */
 const journal = `
   create table journal_entry (
@@ -160,10 +162,12 @@ const journal = `
     before json,
     after json,
     reason text,
-    reverses_id uuid constraint journal_entry_reverses references journal_entry (id)
+    reverses_id uuid constraint journal_entry_reverses references journal_entry (id),
+    about_ids uuid[] not null default '{}'
   );
   create index journal_entry_record_index on journal_entry (record_id, id);
   create index journal_entry_keeper_index on journal_entry (keeper_id, id);
+  create index journal_entry_about_index on journal_entry using gin (about_ids) where about_ids <> '{}';
   create index journal_entry_reverses_index on journal_entry (reverses_id) where reverses_id is not null;
   create table journal_unsealed (
     entry_id uuid primary key constraint journal_unsealed_entry references journal_entry (id)
@@ -174,7 +178,8 @@ const journal = `
     previous_hash bytea not null,
     hash bytea not null,
     sealed_at timestamptz(3) not null default now()
-  );`;
+  );
+  alter table idempotency_key add column journal_entry_id uuid;`;
 
 const journalIsKept = `
   create function keep_journal() returns trigger language plpgsql as $$

@@ -68,3 +68,36 @@ export const flagCodes = [
   'parents-uncertain',
 ] as const;
 export type FlagCode = (typeof flagCodes)[number];
+
+/** What an entry of the journal tells of. */
+export const journalActions = [
+  'added',
+  'changed',
+  'withdrawn',
+  'restored',
+  'raised',
+  'raising-undone',
+  'raising-restored',
+  'imported',
+  'import-undone',
+  'import-restored',
+  'merged',
+  'unmerged',
+  'confirmed',
+  'unconfirmed',
+  'joined',
+  'roles-changed',
+  'left',
+  'returned',
+  'password-changed',
+  'password-reset',
+  'signed-out-everywhere',
+  'token-made',
+  'token-revoked',
+  'link-made',
+  'link-revoked',
+  'club-changed',
+  'set-up',
+  'seeded',
+] as const;
+export type JournalAction = (typeof journalActions)[number];

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import type { Acting } from '../platform/acting.ts';
+import { writeEntry } from '../platform/journal-entry.ts';
 import type { Page, PageQuery } from '../platform/paging.ts';
 import { InvalidProblem } from '../platform/problem.ts';
 import { lockPedigree } from '../platform/revision.ts';
@@ -38,6 +39,14 @@ export class ImportsService {
       const id = await insertImport(manager, keeper.id, view, sheet.sha256);
       await writePlan(manager, plan, keeper.id, id);
       if (plan.table.length >= manyRows) await tellPlanner(manager);
+      await writeEntry(manager, {
+        action: 'imported',
+        kind: 'import',
+        recordId: id,
+        ownerId: keeper.id,
+        before: null,
+        after: { rows: view.rows, created: view.created, warnings: view.warningCount, sheetSha256: sheet.sha256 },
+      });
       return { ...view, id };
     });
   }

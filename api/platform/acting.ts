@@ -22,6 +22,8 @@ export interface RequestContext {
   readonly requestId: string;
   /** Undefined until it was decided who asks. */
   viewer?: Viewer;
+  /** The main entry that the request wrote into the journal: the first. */
+  journalEntryId?: string;
 }
 
 const context = new AsyncLocalStorage<RequestContext>();

@@ -8,6 +8,7 @@ import { answering } from './acting.ts';
 import { BodyGuard } from './body.guard.ts';
 import { EtagInterceptor } from './etag.interceptor.ts';
 import { IdempotencyInterceptor } from './idempotency.interceptor.ts';
+import { JournalEntryInterceptor } from './journal-entry.interceptor.ts';
 import { Metrics } from './metrics.ts';
 import { serveDocument } from './openapi.ts';
 import { Problem } from './problem.ts';
@@ -44,7 +45,7 @@ export function configureHttp(app: NestExpressApplication): void {
   app.useGlobalGuards(new BodyGuard());
   app.useGlobalPipes(validationPipe());
   app.useGlobalFilters(new ProblemFilter());
-  app.useGlobalInterceptors(new EtagInterceptor(), app.get(IdempotencyInterceptor));
+  app.useGlobalInterceptors(new EtagInterceptor(), new JournalEntryInterceptor(), app.get(IdempotencyInterceptor));
   serveDocument(app as INestApplication);
 }
 

@@ -16,6 +16,7 @@ interface StoredAnswer {
   readonly request_hash: string;
   readonly status: number | null;
   readonly body: unknown;
+  readonly journal_entry_id: string | null;
 }
 
 /**
@@ -46,6 +47,8 @@ export class IdempotencyInterceptor implements NestInterceptor {
     const stored = await this.claim(keyed, hash);
     if (stored) {
       response.status(stored.status ?? 201).setHeader('Idempotency-Replayed', 'true');
+      const asked = currentRequest();
+      if (asked && stored.journal_entry_id !== null) asked.journalEntryId = stored.journal_entry_id;
       return stored.body;
     }
     try {
@@ -75,7 +78,7 @@ export class IdempotencyInterceptor implements NestInterceptor {
       return null;
     }
     const [stored] = await this.dataSource.query<StoredAnswer[]>(
-      'select request_hash, status, body from idempotency_key where keeper_id = $1 and key = $2',
+      'select request_hash, status, body, journal_entry_id from idempotency_key where keeper_id = $1 and key = $2',
       [keeperId, key],
     );
     if (stored && stored.request_hash !== hash) {

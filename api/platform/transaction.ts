@@ -1,5 +1,6 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
 import type { DataSource, EntityManager } from 'typeorm';
+import { currentRequest } from './acting.ts';
 
 /** A POST that carries an Idempotency-Key: its answer is kept in the very transaction that does the work. */
 export interface KeyedRequest {
@@ -12,6 +13,12 @@ export interface KeyedRequest {
 
 export const keyedRequest = new AsyncLocalStorage<KeyedRequest>();
 
+type Step = () => Promise<void>;
+
+/** What is still to be done in each open transaction once its work is done. */
+const lastSteps = new WeakMap<EntityManager, Step[]>();
+const committed = new WeakMap<DataSource, Set<() => void>>();
+
 /**
  * Runs `work` in one transaction: all of it is written, or nothing. What `work` gives is the answer of the request; for a
  * request with an Idempotency-Key it is stored with the work, so that a repeat after a lost connection or a crash gets
@@ -21,23 +28,56 @@ export async function inTransaction<T>(
   dataSource: DataSource,
   work: (manager: EntityManager) => Promise<T>,
 ): Promise<T> {
-  return dataSource.transaction(async (manager) => {
-    const answer = await work(manager);
-    const request = keyedRequest.getStore();
-    if (request && !request.isKept) {
-      await keepAnswer(manager, request, answer);
-      request.isKept = true;
-    }
+  const asked = currentRequest();
+  const entryBefore = asked?.journalEntryId;
+  try {
+    const answer = await dataSource.transaction((manager) => workWhole(manager, work));
+    for (const listener of committed.get(dataSource) ?? []) listener();
     return answer;
-  });
+  } catch (error) {
+    // what was rolled back left no entry
+    if (asked) asked.journalEntryId = entryBefore;
+    throw error;
+  }
+}
+
+async function workWhole<T>(manager: EntityManager, work: (manager: EntityManager) => Promise<T>): Promise<T> {
+  const steps: Step[] = [];
+  lastSteps.set(manager, steps);
+  const answer = await work(manager);
+  for (const step of steps) await step();
+  const request = keyedRequest.getStore();
+  if (request && !request.isKept) {
+    await keepAnswer(manager, request, answer);
+    request.isKept = true;
+  }
+  return answer;
+}
+
+/** Adds a step that runs when the work of this transaction is done, before anything of it is committed. */
+export function beforeCommit(manager: EntityManager, step: () => Promise<void>): void {
+  const steps = lastSteps.get(manager);
+  if (!steps) throw new Error('this change runs outside of inTransaction, where nobody would note it');
+  steps.push(step);
+}
+
+/** Calls `listener` after every transaction that `inTransaction` committed; gives the function that ends it. */
+export function onCommit(dataSource: DataSource, listener: () => void): () => void {
+  const listeners = committed.get(dataSource) ?? new Set();
+  committed.set(dataSource, listeners.add(listener));
+  return () => listeners.delete(listener);
 }
 
 /** Stores the answer of a keyed request. */
 export async function keepAnswer(manager: EntityManager, request: KeyedRequest, answer: unknown): Promise<void> {
-  await manager.query('update idempotency_key set status = $3, body = $4 where keeper_id = $1 and key = $2', [
-    request.keeperId,
-    request.key,
-    request.status,
-    JSON.stringify(answer ?? null),
-  ]);
+  await manager.query(
+    'update idempotency_key set status = $3, body = $4, journal_entry_id = $5 where keeper_id = $1 and key = $2',
+    [
+      request.keeperId,
+      request.key,
+      request.status,
+      JSON.stringify(answer ?? null),
+      currentRequest()?.journalEntryId ?? null,
+    ],
+  );
 }

@@ -3,6 +3,8 @@ import { authorize } from '../people/permissions.ts';
 import { isMatch, type VersionMatch } from '../platform/etag.ts';
 import { isId } from '../platform/ids.ts';
 import { ConflictProblem, NotFoundProblem, StaleProblem } from '../platform/problem.ts';
+import { noteChange } from './kept/note-change.ts';
+import type { RecordKind } from './kept/kept-form.queries.ts';
 import type { Kept, WithdrawableRecord } from './record.ts';
 
 /** What people call the kinds of record. */
@@ -19,8 +21,11 @@ export interface Kind<
   readonly find: (manager: EntityManager, id: string) => Promise<View | null>;
 }
 
+/** The name of the table that holds a kind of record. */
+export const tableOf = (word: KindWord): RecordKind => (word === 'animal' ? 'individual' : word);
+
 /**
- * Locks a record for a change and compares its version with those the change was made from.
+ * Locks a record for a change, compares its version with those the change was made from, and notes it for the journal.
  * Errors: 404 where there is none, 412 with the record as it is now where the version is another.
  */
 export async function lockForChange<Entity extends WithdrawableRecord & Kept>(
@@ -32,8 +37,9 @@ export async function lockForChange<Entity extends WithdrawableRecord & Kept>(
   const where = { id } as FindOptionsWhere<Entity>;
   const record = isId(id) ? await manager.findOne(kind.entity, { where, lock: { mode: 'pessimistic_write' } }) : null;
   if (!record) throw new NotFoundProblem(kind.word, id);
-  authorize('change', kind.word === 'animal' ? 'individual' : kind.word, record);
+  authorize('change', tableOf(kind.word), record);
   if (!isMatch(match, record.version)) throw new StaleProblem(await kind.find(manager, id));
+  await noteChange(manager, tableOf(kind.word), id);
   return record;
 }
 

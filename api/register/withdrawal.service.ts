@@ -5,6 +5,7 @@ import { ConflictProblem, NotFoundProblem } from '../platform/problem.ts';
 import { lockPedigree } from '../platform/revision.ts';
 import { inTransaction } from '../platform/transaction.ts';
 import { lockForChange, writeChange, type Kind } from './change.ts';
+import { sayOfChange } from './kept/note-change.ts';
 import { present } from './present.ts';
 import type { Kept, WithdrawableRecord } from './record.ts';
 import { dependantsOf, missingBeneath } from './withdrawal.queries.ts';
@@ -35,6 +36,7 @@ export class WithdrawalService {
           { dependants },
         );
       await writeChange(manager, kind, record, { withdrawnAt: new Date(), withdrawnReason: reason } as never);
+      sayOfChange(manager, id, { reason });
       return present(await kind.find(manager, id), () => new NotFoundProblem(kind.word, id));
     });
   }

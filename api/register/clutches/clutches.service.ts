@@ -8,6 +8,7 @@ import { InvalidProblem, NotFoundProblem } from '../../platform/problem.ts';
 import { lockPedigree } from '../../platform/revision.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
+import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
 import { requireStanding } from '../standing.queries.ts';
 import { refuseImpossibleClutch } from '../warnings/impossible.queries.ts';
@@ -55,6 +56,7 @@ export class ClutchesService {
         ...dateColumns('laid', laid),
         parentsFromPairing: housed !== null && isSameParents(parents, housed),
       });
+      noteAdded(manager, 'clutch', id);
       await writeLosses(manager, id, request.losses ?? []);
       await writeParents(manager, id, parents);
       await refuseImpossibleClutch(manager, id, '/laid');

@@ -7,6 +7,7 @@ import { lockPedigree } from '../../platform/revision.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { insertIndividuals } from '../individuals/individual-origin.ts';
 import { readIndividualItems } from '../individuals/individual.queries.ts';
+import { noteRaised } from '../kept/note-raised.ts';
 import { requireStanding } from '../standing.queries.ts';
 import { refuseImpossibleClutch } from '../warnings/impossible.queries.ts';
 import type { OffspringRequest, YoungRequest } from './clutch.dto.ts';
@@ -37,6 +38,11 @@ export class OffspringService {
       const animals = young.map((animal) => ({ lineId, ...animal, id: newId(), speciesId, clutchId }));
       await insertIndividuals(manager, keeper.id, animals);
       await refuseImpossibleClutch(manager, clutchId, '/animals');
+      await noteRaised(
+        manager,
+        clutchId,
+        animals.map((animal) => animal.id),
+      );
       return {
         items: await readIndividualItems(
           manager,

@@ -8,6 +8,7 @@ import { NotFoundProblem } from '../../platform/problem.ts';
 import { lockPedigree } from '../../platform/revision.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
+import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
 import { requireStanding } from '../standing.queries.ts';
 import { refuseImpossibleIndividual } from '../warnings/impossible.queries.ts';
@@ -43,6 +44,7 @@ export class IndividualsService {
       await requireOrigins(manager, request);
       const id = newId();
       await insertIndividuals(manager, keeper.id, [{ id, ...request }]);
+      noteAdded(manager, 'individual', id);
       await refuseImpossibleIndividual(manager, id);
       return present(await findIndividual(manager, id), () => new NotFoundProblem('animal', id));
     });

@@ -1,11 +1,13 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
+import { acting } from '../../platform/acting.ts';
 import type { VersionMatch } from '../../platform/etag.ts';
 import { newId } from '../../platform/ids.ts';
 import { NotFoundProblem } from '../../platform/problem.ts';
 import { lockPedigree } from '../../platform/revision.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
+import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
 import { requireStanding } from '../standing.queries.ts';
 import type { LineChangeRequest, NewLineRequest } from './line.dto.ts';
@@ -31,7 +33,8 @@ export class LinesService {
       await lockPedigree(manager);
       await requireStanding(manager, 'species', request.speciesId, '/speciesId');
       const id = newId();
-      await manager.insert(Line, { id, ...request });
+      await manager.insert(Line, { id, keeperId: acting().id, ...request });
+      noteAdded(manager, 'line', id);
       return present(await findLine(manager, id), () => new NotFoundProblem('line', id));
     });
   }

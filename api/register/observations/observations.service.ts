@@ -7,6 +7,7 @@ import { newId } from '../../platform/ids.ts';
 import { InvalidProblem, NotFoundProblem } from '../../platform/problem.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
+import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
 import { requireStanding } from '../standing.queries.ts';
 import { observationSubjects, type NewObservationRequest, type ObservationChangeRequest } from './observation.dto.ts';
@@ -41,6 +42,7 @@ export class ObservationsService {
         ...sentFields(request, [...observationSubjects, 'kind', 'text', 'svlMm', 'massG']),
         ...dateColumns('observedOn', request.observedOn),
       });
+      noteAdded(manager, 'observation', id);
       return present(await findObservation(manager, id), () => new NotFoundProblem('observation', id));
     });
   }

@@ -8,6 +8,7 @@ import { NotFoundProblem } from '../../platform/problem.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
 import { resolveIndividuals } from '../individuals/resolve-individuals.queries.ts';
+import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
 import type { MemberChangeRequest, NewMemberRequest, NewPairingRequest, PairingChangeRequest } from './pairing.dto.ts';
 import { PairingMember } from './pairing-member.entity.ts';
@@ -40,6 +41,7 @@ export class PairingsService {
     return inTransaction(this.dataSource, async (manager) => {
       const id = newId();
       await manager.insert(Pairing, { id, keeperId: keeper.id, ...sentFields(request, ['name', 'notes']) });
+      noteAdded(manager, 'pairing', id);
       await addMembers(manager, id, request.members ?? [], (index) => `/members/${index}/individualId`);
       return present(await findPairing(manager, id), () => new NotFoundProblem('pairing', id));
     });

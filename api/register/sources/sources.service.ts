@@ -8,6 +8,7 @@ import { NotFoundProblem } from '../../platform/problem.ts';
 import { lockPedigree } from '../../platform/revision.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
+import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
 import type { NewSourceRequest, SourceChangeRequest } from './source.dto.ts';
 import { Source } from './source.entity.ts';
@@ -51,6 +52,7 @@ export class SourcesService {
         ...sentFields(request, plainFields),
         ...dateColumns('date', request.date ?? null),
       });
+      noteAdded(manager, 'source', id);
       return present(await findSource(manager, id), () => new NotFoundProblem('source', id));
     });
   }

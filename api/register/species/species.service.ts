@@ -1,10 +1,12 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
+import { acting } from '../../platform/acting.ts';
 import type { VersionMatch } from '../../platform/etag.ts';
 import { newId } from '../../platform/ids.ts';
 import { InvalidProblem, NotFoundProblem } from '../../platform/problem.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
+import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
 import type { NewSpeciesRequest, SpeciesChangeRequest, SpeciesRangeRequest } from './species.dto.ts';
 import { Species } from './species.entity.ts';
@@ -29,7 +31,8 @@ export class SpeciesService {
     return inTransaction(this.dataSource, async (manager) => {
       const id = newId();
       const { ranges = [], ...profile } = request;
-      await manager.insert(Species, { id, ...profile });
+      await manager.insert(Species, { id, keeperId: acting().id, ...profile });
+      noteAdded(manager, 'species', id);
       await writeRanges(manager, id, ranges);
       return present(await findSpecies(manager, id), () => new NotFoundProblem('species', id));
     });

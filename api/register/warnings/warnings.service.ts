@@ -4,6 +4,10 @@ import type { Acting } from '../../platform/acting.ts';
 import { isId } from '../../platform/ids.ts';
 import { NotFoundProblem, Problem } from '../../platform/problem.ts';
 import { inTransaction } from '../../platform/transaction.ts';
+import { lockForChange } from '../change.ts';
+import { clutchKind } from '../clutches/clutches.service.ts';
+import { individualKind } from '../individuals/individuals.service.ts';
+import { sayOfChange } from '../kept/note-change.ts';
 import { warningCodes } from './facts.ts';
 import {
   readClutchWarnings,
@@ -24,6 +28,8 @@ export class WarningsService {
   /** Accepts a warning of a record in its present words, with a reason; 404 where the record carries no such warning. */
   async confirm(keeper: Acting, kind: WarnedKind, id: string, code: string, reason: string): Promise<WarningView> {
     return inTransaction(this.dataSource, async (manager) => {
+      await this.lock(manager, kind, id);
+      sayOfChange(manager, id, { action: 'confirmed', reason });
       const warning = await findWarning(manager, kind, id, code);
       await storeConfirmation(manager, kind, id, warning, reason, keeper.id);
       return findWarning(manager, kind, id, code);
@@ -32,11 +38,19 @@ export class WarningsService {
 
   /** Takes the confirmation of a warning back; 404 where there is none. */
   async takeBack(kind: WarnedKind, id: string, code: string): Promise<void> {
-    if (!isId(id)) throw new NotFoundProblem(words[kind], id);
-    const isCode = warningCodes.some((known) => known === code);
-    const wasThere = isCode && (await removeConfirmation(this.dataSource.manager, kind, id, code));
-    if (!wasThere)
-      throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} has no confirmed warning ${code}.`);
+    await inTransaction(this.dataSource, async (manager) => {
+      await this.lock(manager, kind, id);
+      sayOfChange(manager, id, { action: 'unconfirmed' });
+      const isCode = warningCodes.some((known) => known === code);
+      const wasThere = isCode && (await removeConfirmation(manager, kind, id, code));
+      if (!wasThere)
+        throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} has no confirmed warning ${code}.`);
+    });
+  }
+
+  private async lock(manager: EntityManager, kind: WarnedKind, id: string): Promise<void> {
+    if (kind === 'individual') await lockForChange(manager, individualKind, id, 'any');
+    else await lockForChange(manager, clutchKind, id, 'any');
   }
 }
 

@@ -1,0 +1,45 @@
+import type { EntityManager } from 'typeorm';
+import type { JournalAction } from '../../../shared/vocabulary.ts';
+import { writeEntry, type KeptForm } from '../../platform/journal-entry.ts';
+import { asKept } from './kept-form.queries.ts';
+
+/** A young of a clutch as an entry tells of it. */
+export interface KeptYoung {
+  readonly id: string;
+  readonly version: number;
+  readonly form: KeptForm;
+}
+
+/** The young as the database keeps them, in the order of the ids. */
+export async function youngAsKept(manager: EntityManager, ids: readonly string[]): Promise<KeptYoung[]> {
+  const young: KeptYoung[] = [];
+  for (const id of ids) {
+    const kept = await asKept(manager, 'individual', id);
+    if (kept) young.push({ id, version: kept.version, form: kept.form });
+  }
+  return young;
+}
+
+/**
+ * Writes one entry for all young that were raised at once (or taken back, or restored): it stands in the history of the clutch and of
+ * each of them.
+ */
+export async function noteRaised(
+  manager: EntityManager,
+  clutchId: string,
+  ids: readonly string[],
+  undoing?: { readonly action: JournalAction; readonly reversesId: string; readonly before: readonly KeptYoung[] },
+): Promise<string> {
+  const clutch = await asKept(manager, 'clutch', clutchId);
+  return writeEntry(manager, {
+    action: undoing?.action ?? 'raised',
+    kind: 'clutch',
+    recordId: clutchId,
+    recordVersion: clutch?.version ?? null,
+    ownerId: clutch?.ownerId ?? null,
+    before: undoing ? { young: undoing.before } : null,
+    after: { young: await youngAsKept(manager, ids) },
+    reversesId: undoing?.reversesId ?? null,
+    aboutIds: ids,
+  });
+}
