@@ -9,6 +9,8 @@ import { peopleEntities } from './people/people.entities.ts';
 import { PeopleModule } from './people/people.module.ts';
 import { dataSourceOptions } from './platform/data-source.ts';
 import { PlatformModule } from './platform/platform.module.ts';
+import { RateLimitGuard } from './platform/rate-limit.guard.ts';
+import type { Settings } from './platform/settings.ts';
 import { registerEntities } from './register/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
 
@@ -18,18 +20,22 @@ export const entities = [...peopleEntities, ...registerEntities, RegisterImport]
 /** The rooms of the house, on a database. */
 @Module({})
 export class AppModule {
-  static on(databaseUrl: string): DynamicModule {
+  static on(databaseUrl: string, settings: Settings): DynamicModule {
     return {
       module: AppModule,
       imports: [
         TypeOrmModule.forRoot(dataSourceOptions(databaseUrl, entities)),
-        PlatformModule,
+        PlatformModule.with(settings),
         PeopleModule,
         RegisterModule,
         LineageModule,
         ExchangeModule,
       ],
-      providers: [{ provide: APP_GUARD, useClass: PermissionGuard }],
+      // in this order: first who asks, then how much
+      providers: [
+        { provide: APP_GUARD, useClass: PermissionGuard },
+        { provide: APP_GUARD, useClass: RateLimitGuard },
+      ],
     };
   }
 }

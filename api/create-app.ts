@@ -1,20 +1,28 @@
 import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
+import type { DestinationStream } from 'pino';
 import { AppModule } from './app.module.ts';
-import { configureHttp, openRequest } from './platform/http.ts';
+import { configureHttp } from './platform/http.ts';
+import { FrameworkLog, openLog } from './platform/log.ts';
+import { readSettings, type Settings } from './platform/settings.ts';
 
-/** Builds the application on a migrated database, ready to listen: the same for the service and for its tests. */
+/**
+ * Builds the application on a migrated database, ready to listen: the same for the service and for its tests. What is not set
+ * is as for a person who sets nothing. `logTo` takes the log in place of the standard output.
+ */
 export async function createApp(
   databaseUrl: string,
-  options: { quiet?: boolean } = {},
+  given: Partial<Settings> = {},
+  logTo?: DestinationStream,
 ): Promise<NestExpressApplication> {
-  const app = await NestFactory.create<NestExpressApplication>(AppModule.on(databaseUrl), {
-    logger: options.quiet ? false : ['error', 'warn'],
+  const settings = { ...readSettings({}), ...given };
+  const log = openLog(settings.logLevel, logTo);
+  const app = await NestFactory.create<NestExpressApplication>(AppModule.on(databaseUrl, settings), {
+    logger: new FrameworkLog(log),
     bodyParser: false,
     abortOnError: false,
   });
-  app.use(openRequest);
-  configureHttp(app);
+  configureHttp(app, settings, log);
   return app;
 }

@@ -8,7 +8,7 @@ import { migrate } from './platform/data-source.ts';
 import { answerOnlyToThisMachine } from './platform/http.ts';
 import { openDatabase, type Database } from './platform/database.ts';
 import { EmbeddedDatabaseError } from './platform/embedded-database.ts';
-import { readSettings, SettingsError, type Settings } from './platform/settings.ts';
+import { isLoopback, readSettings, SettingsError, type Settings } from './platform/settings.ts';
 
 const clientFolder = fileURLToPath(new URL('../../client/build', import.meta.url));
 
@@ -26,7 +26,7 @@ async function main(): Promise<void> {
 
 async function serve(settings: Settings, database: Database): Promise<void> {
   await migrate(database.url);
-  const app = await createApp(database.url);
+  const app = await createApp(database.url, settings);
   await prepareRegister(app.get(DataSource), settings.seedDemo ? seedDemo : null);
   if (isLoopback(settings.host)) app.use(answerOnlyToThisMachine);
   serveClient(app.getHttpAdapter().getInstance(), clientFolder);
@@ -45,8 +45,6 @@ async function serve(settings: Settings, database: Database): Promise<void> {
   const address = await app.getUrl();
   console.log(`Linekeeper is at ${address.replace('127.0.0.1', 'localhost')}`);
 }
-
-const isLoopback = (host: string): boolean => host === 'localhost' || host === '::1' || host.startsWith('127.');
 
 function fail(error: unknown): void {
   const isForThePerson = error instanceof SettingsError || error instanceof EmbeddedDatabaseError;

@@ -86,7 +86,7 @@ const signIn = `
     value text not null,
     created_at timestamptz(3) not null default now()
   );
-  create table rate_limit (
+  create unlogged table rate_limit (
     key varchar(255) primary key,
     points integer not null default 0,
     expire bigint

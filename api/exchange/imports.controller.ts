@@ -3,6 +3,7 @@ import { ApiBody, ApiConsumes, ApiCreatedResponse, ApiOkResponse, ApiOperation, 
 import type { Response } from 'express';
 import { Needs } from '../people/permission.guard.ts';
 import { ActingKeeper, type Acting } from '../platform/acting.ts';
+import { Costs, sending } from '../platform/allowances.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
 import { ApiPage, PageQuery, type Page } from '../platform/paging.ts';
 import { ImportQuery } from './import.dto.ts';
@@ -16,6 +17,7 @@ export class ImportsController {
   constructor(@Inject(ImportsService) private readonly imports: ImportsService) {}
 
   @Needs('add', 'import')
+  @Costs(sending)
   @Post()
   @ApiOperation({
     summary: 'Take a register sheet into the register, whole or not at all',
@@ -34,7 +36,7 @@ export class ImportsController {
   })
   @ApiCreatedResponse({ type: ImportView, description: 'The sheet was taken.' })
   @ApiOkResponse({ type: ImportView, description: 'The sheet was checked and could be taken; nothing was stored.' })
-  @ApiProblems(400, 409, 413, 415, 422)
+  @ApiProblems(400, 409, 413, 415, 422, 503)
   async importSheet(
     @ActingKeeper() keeper: Acting,
     @Query() query: ImportQuery,

@@ -1,6 +1,7 @@
 import { Body, Controller, HttpCode, Inject, Post } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { Needs } from '../people/permission.guard.ts';
+import { asking, Costs, entries } from '../platform/allowances.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
 import { FiguresService } from './figures.service.ts';
 import { FiguresView } from './figures.view.ts';
@@ -22,6 +23,7 @@ export class LineageController {
   ) {}
 
   @Needs('ask', 'lineage')
+  @Costs(asking, (request) => 1 + Math.ceil(entries(request, 'individuals') ** 2 / 2500))
   @Post('kinship')
   @HttpCode(200)
   @ApiOperation({
@@ -35,6 +37,7 @@ export class LineageController {
   }
 
   @Needs('ask', 'lineage')
+  @Costs(asking, (request) => 1 + Math.ceil((entries(request, 'sires') * entries(request, 'dams')) / 40))
   @Post('forecast')
   @HttpCode(200)
   @ApiOperation({
@@ -49,6 +52,7 @@ export class LineageController {
   }
 
   @Needs('ask', 'lineage')
+  @Costs(asking, (request) => 1 + Math.ceil(entries(request, 'individuals') / 10))
   @Post('figures')
   @HttpCode(200)
   @ApiOperation({

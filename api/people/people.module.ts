@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
+import { MetricsController } from './metrics.controller.ts';
 import { PeopleController } from './people.controller.ts';
 
 /** Keepers, and who acts. */
-@Module({ controllers: [PeopleController] })
+@Module({ controllers: [PeopleController, MetricsController] })
 export class PeopleModule {}

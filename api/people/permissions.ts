@@ -23,7 +23,8 @@ export type Subject =
   | 'warning'
   | 'lineage'
   | 'import'
-  | 'journal';
+  | 'journal'
+  | 'metrics';
 
 /** A record as far as a permission looks at it. */
 type Owned = Readonly<Record<'keeperId', string | null>>;
@@ -53,6 +54,7 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
     rules.push(
       { action: 'change', subject: ['club', 'keeper'] },
       { action: ['read', 'add', 'change'], subject: 'link' },
+      { action: 'read', subject: 'metrics' },
     );
   return rules;
 }
@@ -60,7 +62,7 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
 /** Whether somebody may do something to records of a kind at all, or to one record in particular. */
 export function may(rules: PermissionRule[], action: Action, kind: Subject, record?: Owned): boolean {
   const ability = createMongoAbility<ClubAbility>(rules);
-  return ability.can(action, record === undefined ? kind : (subject(kind, { keeperId: record.keeperId })));
+  return ability.can(action, record === undefined ? kind : subject(kind, { keeperId: record.keeperId }));
 }
 
 /** 403: the keeper who acts may not do this. */

@@ -1,18 +1,14 @@
-import { Controller, Get, Header, Inject, VERSION_NEUTRAL } from '@nestjs/common';
-import { ApiOkResponse, ApiOperation, ApiProduces, ApiServiceUnavailableResponse, ApiTags } from '@nestjs/swagger';
+import { Controller, Get, Inject, VERSION_NEUTRAL } from '@nestjs/common';
+import { ApiOkResponse, ApiOperation, ApiServiceUnavailableResponse, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
 import { ForAnyone } from './for-anyone.ts';
-import { Metrics } from './metrics.ts';
 import { Problem } from './problem.ts';
 
 /** For those who watch the service. */
 @ApiTags('health')
 @Controller({ version: VERSION_NEUTRAL })
 export class HealthController {
-  constructor(
-    @Inject(DataSource) private readonly dataSource: DataSource,
-    @Inject(Metrics) private readonly metrics: Metrics,
-  ) {}
+  constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
 
   @ForAnyone()
   @Get('health/live')
@@ -34,14 +30,5 @@ export class HealthController {
       throw new Problem('unavailable', 503, 'Not now', 'The database does not answer.');
     }
     return { status: 'up' };
-  }
-
-  @ForAnyone()
-  @Get('metrics')
-  @ApiOperation({ summary: 'Figures in the Prometheus text format' })
-  @ApiProduces('text/plain')
-  @Header('Content-Type', 'text/plain; version=0.0.4; charset=utf-8')
-  async figures(): Promise<string> {
-    return this.metrics.registry.metrics();
   }
 }

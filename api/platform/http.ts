@@ -4,23 +4,29 @@ import { VersioningType, type INestApplication } from '@nestjs/common';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { NextFunction, Request, Response } from 'express';
 import helmet from 'helmet';
-import { answering } from './acting.ts';
+import type { Logger } from 'pino';
+import { answering, type RequestContext } from './acting.ts';
 import { BodyGuard } from './body.guard.ts';
 import { EtagInterceptor } from './etag.interceptor.ts';
 import { IdempotencyInterceptor } from './idempotency.interceptor.ts';
 import { JournalEntryInterceptor } from './journal-entry.interceptor.ts';
+import { logRequests } from './log.ts';
 import { Metrics } from './metrics.ts';
 import { serveDocument } from './openapi.ts';
 import { Problem } from './problem.ts';
 import { ProblemFilter } from './problem.filter.ts';
+import type { Settings } from './settings.ts';
 import { validationPipe } from './validation.ts';
 
 /** Sets an application up the way the service and its tests both run it. */
-export function configureHttp(app: NestExpressApplication): void {
+export function configureHttp(app: NestExpressApplication, settings: Settings, log: Logger): void {
+  app.set('trust proxy', settings.trustProxy);
   app.set('query parser', 'simple');
   app.disable('x-powered-by');
   // entity tags are the versions of records; Express would add its own, weak ones, to everything else
   app.set('etag', false);
+  app.use(openRequest(settings.trustProxy > 0));
+  app.use(logRequests(log));
   app.use(app.get(Metrics).measure);
   app.use(
     helmet({
@@ -49,11 +55,19 @@ export function configureHttp(app: NestExpressApplication): void {
   serveDocument(app as INestApplication);
 }
 
-/** Opens what is known of a request, for all that answers it. */
-export function openRequest(_request: Request, response: Response, next: NextFunction): void {
-  const requestId = randomUUID();
-  response.setHeader('X-Request-Id', requestId);
-  answering({ requestId }, next);
+/**
+ * Opens what is known of a request, for all that answers it. The id that a proxy of ours gave it is taken over, so that its log
+ * and ours can be laid side by side; a stranger's never is.
+ */
+function openRequest(isBehindProxy: boolean): (request: Request, response: Response, next: NextFunction) => void {
+  return (request, response, next) => {
+    const given = isBehindProxy ? request.headers['x-request-id'] : undefined;
+    const requestId = typeof given === 'string' && /^[\w.-]{8,64}$/.test(given) ? given : randomUUID();
+    const context: RequestContext = { requestId };
+    response.locals['context'] = context;
+    response.setHeader('X-Request-Id', requestId);
+    answering(context, next);
+  };
 }
 
 /** A page of another site must not change the register through a reader's browser. */

@@ -1,13 +1,22 @@
-import { Global, Module } from '@nestjs/common';
+import { Global, Module, type DynamicModule } from '@nestjs/common';
 import { HealthController } from './health.controller.ts';
 import { IdempotencyInterceptor } from './idempotency.interceptor.ts';
 import { Metrics } from './metrics.ts';
+import { MetricsDoor } from './metrics-door.ts';
+import { RateLimits } from './rate-limits.ts';
+import { settingsKey, type Settings } from './settings.ts';
 
 /** What every room stands on. */
 @Global()
-@Module({
-  controllers: [HealthController],
-  providers: [{ provide: Metrics, useFactory: () => new Metrics() }, IdempotencyInterceptor],
-  exports: [Metrics, IdempotencyInterceptor],
-})
-export class PlatformModule {}
+@Module({})
+export class PlatformModule {
+  static with(settings: Settings): DynamicModule {
+    const shared = [Metrics, MetricsDoor, RateLimits, IdempotencyInterceptor];
+    return {
+      module: PlatformModule,
+      controllers: [HealthController],
+      providers: [{ provide: settingsKey, useValue: settings }, ...shared],
+      exports: [settingsKey, ...shared],
+    };
+  }
+}

@@ -1,7 +1,9 @@
 import { Catch, HttpException, Logger, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
 import type { Request, Response } from 'express';
+import { currentRequest } from './acting.ts';
 import { databaseProblem } from './database-problem.ts';
 import { Problem } from './problem.ts';
+import { routeOf } from './route.ts';
 
 /** Turns whatever was thrown into a problem document (RFC 9457). Nothing of a stack or of SQL ever leaves. */
 @Catch()
@@ -18,9 +20,13 @@ export class ProblemFilter implements ExceptionFilter {
     }
     const problem = asProblem(thrown);
     if (problem.status >= 500)
-      this.log.error(`${request.method} ${request.path}`, thrown instanceof Error ? thrown.stack : String(thrown));
+      this.log.error(
+        `${request.method} ${routeOf(request)} (${currentRequest()?.requestId}) failed`,
+        thrown instanceof Error ? thrown.stack : String(thrown),
+      );
     response
       .status(problem.status)
+      .set(problem.headers)
       .type('application/problem+json')
       .send(
         JSON.stringify({

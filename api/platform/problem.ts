@@ -13,6 +13,8 @@ export class Problem extends Error {
   readonly title: string;
   readonly errors: readonly ProblemError[] | undefined;
   readonly extra: Readonly<Record<string, unknown>>;
+  /** Header fields that the answer carries besides. */
+  readonly headers: Readonly<Record<string, string>> = {};
 
   constructor(
     slug: string,

@@ -30,7 +30,7 @@ async function benchService(): Promise<void> {
   const database = await startEmbeddedDatabase(folder);
   try {
     await migrate(database.url);
-    const app = await createApp(database.url, { quiet: true });
+    const app = await createApp(database.url, { logLevel: 'silent' });
     await prepareRegister(app.get(DataSource), null);
     await app.listen(0, '127.0.0.1');
     const service = { url: await app.getUrl(), databaseUrl: database.url };

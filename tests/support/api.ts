@@ -1,9 +1,11 @@
 import { randomBytes } from 'node:crypto';
+import type { DestinationStream } from 'pino';
 import supertest from 'supertest';
 import type TestAgent from 'supertest/lib/agent.js';
 import { DataSource } from 'typeorm';
 import { createApp } from '../../api/create-app.ts';
 import { hashOfSecret, tokenPrefix } from '../../api/people/recognise-keeper.ts';
+import type { Settings } from '../../api/platform/settings.ts';
 import type { Role } from '../../shared/vocabulary.ts';
 import { createDatabase } from './database.ts';
 
@@ -30,10 +32,10 @@ export interface TestApi {
   close(): Promise<void>;
 }
 
-/** Starts the service on a fresh register with one keeper who may do everything. */
-export async function startApi(): Promise<TestApi> {
+/** Starts the service on a fresh register with one keeper who may do everything; silent, if nothing is set. */
+export async function startApi(settings: Partial<Settings> = {}, log?: DestinationStream): Promise<TestApi> {
   const database = await createDatabase();
-  const api = await startApiOn(database.url);
+  const api = await startApiOn(database.url, settings, log);
   return {
     ...api,
     close: async () => {
@@ -44,8 +46,12 @@ export async function startApi(): Promise<TestApi> {
 }
 
 /** Starts the service on a database that exists: a second copy of it, or one that a test prepared. */
-export async function startApiOn(databaseUrl: string): Promise<TestApi> {
-  const app = await createApp(databaseUrl, { quiet: true });
+export async function startApiOn(
+  databaseUrl: string,
+  settings: Partial<Settings> = {},
+  log?: DestinationStream,
+): Promise<TestApi> {
+  const app = await createApp(databaseUrl, { logLevel: 'silent', ...settings }, log);
   const dataSource = app.get(DataSource);
   await dataSource.query(`insert into club (name) values ('My register') on conflict do nothing`);
   await app.listen(0, '127.0.0.1');

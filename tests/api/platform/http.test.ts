@@ -170,7 +170,9 @@ describe('those who watch the service', () => {
     expect((await api.http.get('/api/health/ready')).body).toEqual({ status: 'up' });
     const metrics = await api.http.get('/api/metrics');
     expect(metrics.headers['content-type']).toMatch(/^text\/plain/);
-    expect(metrics.text).toContain('http_request_duration_seconds_count{method="GET",status="200"}');
+    expect(metrics.text).toContain(
+      'http_request_duration_seconds_count{method="GET",route="/api/health/live",status="200"}',
+    );
   });
 
   it('see 503, not a fault, when the database is gone', async () => {

@@ -16,7 +16,7 @@ let document: OpenAPIObject;
 
 beforeAll(async () => {
   database = await createDatabase();
-  app = await createApp(database.url, { quiet: true });
+  app = await createApp(database.url, { logLevel: 'silent' });
   await app.init();
   document = apiDocument(app);
 });

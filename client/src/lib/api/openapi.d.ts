@@ -34,23 +34,6 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
-    "/api/metrics": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /** Figures in the Prometheus text format */
-        get: operations["figuresHealth"];
-        put?: never;
-        post?: never;
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
     "/api/v1/keepers": {
         parameters: {
             query?: never;
@@ -77,6 +60,26 @@ export interface paths {
         };
         /** The club, and the keeper who acts */
         get: operations["getClubPeople"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/metrics": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Figures in the Prometheus text format
+         * @description For administrators and for the bearer of METRICS_TOKEN. Open to anyone while that is not set and the service is reached from its own machine only.
+         */
+        get: operations["figuresMetrics"];
         put?: never;
         post?: never;
         delete?: never;
@@ -2682,23 +2685,6 @@ export interface operations {
             };
         };
     };
-    figuresHealth: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-        };
-    };
     listKeepersPeople: {
         parameters: {
             query?: {
@@ -2730,8 +2716,35 @@ export interface operations {
                     };
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -2756,6 +2769,71 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ClubView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    figuresMetrics: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
         };
@@ -2793,8 +2871,35 @@ export interface operations {
                     };
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -2834,6 +2939,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
                 headers: {
@@ -2845,6 +2968,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -2873,8 +3005,35 @@ export interface operations {
                     "application/json": components["schemas"]["SpeciesView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -2919,6 +3078,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -2957,6 +3134,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3001,6 +3187,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -3046,6 +3250,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     restoreSpeciesSpecies: {
@@ -3068,6 +3281,24 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SpeciesView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
             /** @description not-found: there is no such record. */
@@ -3099,6 +3330,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3143,8 +3383,35 @@ export interface operations {
                     };
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3184,6 +3451,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
                 headers: {
@@ -3195,6 +3480,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3223,8 +3517,35 @@ export interface operations {
                     "application/json": components["schemas"]["LineView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3269,6 +3590,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -3307,6 +3646,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3351,6 +3699,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -3396,6 +3762,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     restoreLineLines: {
@@ -3418,6 +3793,24 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["LineView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
             /** @description not-found: there is no such record. */
@@ -3449,6 +3842,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3495,8 +3897,35 @@ export interface operations {
                     };
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3536,6 +3965,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
                 headers: {
@@ -3547,6 +3994,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3575,8 +4031,35 @@ export interface operations {
                     "application/json": components["schemas"]["SourceView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3621,6 +4104,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -3659,6 +4160,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3703,6 +4213,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -3748,6 +4276,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     restoreSourceSources: {
@@ -3770,6 +4307,24 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SourceView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
             /** @description not-found: there is no such record. */
@@ -3801,6 +4356,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3869,8 +4433,35 @@ export interface operations {
                     };
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3910,6 +4501,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
                 headers: {
@@ -3921,6 +4530,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3949,8 +4567,35 @@ export interface operations {
                     "application/json": components["schemas"]["IndividualView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3995,6 +4640,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -4033,6 +4696,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4077,6 +4749,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -4122,6 +4812,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     restoreIndividualIndividuals: {
@@ -4144,6 +4843,24 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["IndividualView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
             /** @description not-found: there is no such record. */
@@ -4175,6 +4892,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4221,8 +4947,35 @@ export interface operations {
                     };
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4262,6 +5015,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
                 headers: {
@@ -4273,6 +5044,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4301,8 +5081,35 @@ export interface operations {
                     "application/json": components["schemas"]["PairingView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4347,6 +5154,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -4392,6 +5217,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     listParentCorrectionsPairings: {
@@ -4413,8 +5247,35 @@ export interface operations {
                     "application/json": components["schemas"]["ParentCorrectionsView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4459,6 +5320,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -4504,6 +5383,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     removePairingMemberPairings: {
@@ -4527,6 +5415,24 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
             /** @description not-found: there is no such record. */
@@ -4558,6 +5464,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4603,6 +5518,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -4641,6 +5574,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4685,6 +5627,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -4730,6 +5690,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     restorePairingPairings: {
@@ -4752,6 +5721,24 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PairingView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
             /** @description not-found: there is no such record. */
@@ -4783,6 +5770,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4835,8 +5831,35 @@ export interface operations {
                     };
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4876,6 +5899,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
                 headers: {
@@ -4887,6 +5928,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4915,8 +5965,35 @@ export interface operations {
                     "application/json": components["schemas"]["ClutchView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4961,6 +6038,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -5006,6 +6101,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     raiseOffspringClutches: {
@@ -5040,6 +6144,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -5060,6 +6182,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5104,6 +6235,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -5149,6 +6298,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     restoreClutchClutches: {
@@ -5171,6 +6329,24 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ClutchView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
             /** @description not-found: there is no such record. */
@@ -5202,6 +6378,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5252,8 +6437,35 @@ export interface operations {
                     };
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5293,6 +6505,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
                 headers: {
@@ -5304,6 +6534,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5332,8 +6571,35 @@ export interface operations {
                     "application/json": components["schemas"]["ObservationView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5378,6 +6644,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -5416,6 +6700,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5460,6 +6753,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -5505,6 +6816,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
         };
     };
     restoreObservationObservations: {
@@ -5527,6 +6847,24 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ObservationView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
             /** @description not-found: there is no such record. */
@@ -5558,6 +6896,15 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5600,6 +6947,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -5611,6 +6976,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5639,8 +7013,35 @@ export interface operations {
                 };
                 content?: never;
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5683,6 +7084,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -5694,6 +7113,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5722,8 +7150,35 @@ export interface operations {
                 };
                 content?: never;
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5753,8 +7208,35 @@ export interface operations {
                     "application/json": components["schemas"]["LineageView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5787,6 +7269,24 @@ export interface operations {
                     "application/json": components["schemas"]["PedigreeView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description not-found: there is no such record. */
             404: {
                 headers: {
@@ -5798,6 +7298,15 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5837,8 +7346,35 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5878,8 +7414,35 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5919,8 +7482,35 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -5961,8 +7551,35 @@ export interface operations {
                     };
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -6029,6 +7646,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
                 headers: {
@@ -6058,6 +7693,24 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
                 headers: {
                     [name: string]: unknown;
                 };
