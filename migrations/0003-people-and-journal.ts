@@ -23,6 +23,9 @@ export class PeopleAndJournal1764000000002 implements MigrationInterface {
       alter table clutch drop column import_id;
       alter table line drop column import_id, drop column keeper_id;
       alter table species drop column import_id, drop column keeper_id;
+      drop index species_name_unique, line_name_unique;
+      create unique index species_name_unique on species (lower(scientific_name));
+      create unique index line_name_unique on line (species_id, lower(name));
       alter table register_import drop column sheet_sha256, drop column withdrawn_at, drop column withdrawn_reason;
       alter table keeper drop column roles, drop column password_hash, drop column left_at;
       alter table club drop column public_reading, add column default_keeper_id uuid constraint club_default_keeper references keeper (id);
@@ -104,6 +107,7 @@ const visibility = ['individual', 'source', 'observation']
 /**
  * Which sheet brought a record. Animals and clutches name it without a foreign key: only the sheet's own COPY writes the column, in the
  * transaction that writes the import, and no import is ever deleted; checking row by row would cost a tenth of a large import.
+ * A name is free again once its species or line is withdrawn, as a code always was, so that a sheet can be taken again after an undo.
  */
 const imports = `
   alter table register_import add column sheet_sha256 text, add column withdrawn_at timestamptz(3), add column withdrawn_reason text;
@@ -114,6 +118,9 @@ const imports = `
   create index ${table}_import_index on ${table} (import_id) where import_id is not null;`,
     )
     .join('')}
+  drop index species_name_unique, line_name_unique;
+  create unique index species_name_unique on species (lower(scientific_name)) where withdrawn_at is null;
+  create unique index line_name_unique on line (species_id, lower(name)) where withdrawn_at is null;
   ${['species', 'line']
     .map(
       (table) => `

@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { decodeCursor, encodeCursor, toPage, type Page, type PageQuery } from '../platform/paging.ts';
-import type { CreatedCounts, ImportView, PastImportView } from './import.view.ts';
+import { countStanding } from './import-undo.queries.ts';
+import type { CreatedCounts, ImportView, ImportWarning, PastImportView, WholeImportView } from './import.view.ts';
 
 /** Lets this transaction take longer than a usual request: a sheet may hold a million animals. */
 export async function allowLongWork(manager: EntityManager): Promise<void> {
@@ -45,7 +46,12 @@ interface ImportRow {
   readonly rows: number;
   readonly created: CreatedCounts;
   readonly warning_count: string;
+  readonly withdrawn_at: Date | null;
+  readonly withdrawn_reason: string | null;
 }
+
+const columns = `i.id, i.created_at, k.name as keeper, i.keeper_id, i.rows, i.created, i.warnings ->> 'total' as warning_count,
+  i.withdrawn_at, i.withdrawn_reason`;
 
 const order = 'newest';
 
@@ -53,7 +59,7 @@ const order = 'newest';
 export async function listImports(manager: EntityManager, query: PageQuery): Promise<Page<PastImportView>> {
   const after = query.after === undefined ? null : decodeCursor(order, 2, query.after);
   const rows = await manager.query<ImportRow[]>(
-    `select i.id, i.created_at, k.name as keeper, i.keeper_id, i.rows, i.created, i.warnings ->> 'total' as warning_count
+    `select ${columns}
      from register_import i join keeper k on k.id = i.keeper_id
      ${after === null ? '' : 'where (i.created_at, i.id) < ($2::timestamptz, $3::uuid)'}
      order by i.created_at desc, i.id desc limit $1`,
@@ -61,6 +67,18 @@ export async function listImports(manager: EntityManager, query: PageQuery): Pro
   );
   const total = query.total ? await countImports(manager) : undefined;
   return toPage(rows, query.limit, viewOf, (row) => encodeCursor(order, [row.created_at.toISOString(), row.id]), total);
+}
+
+/** One import, whole, by its id (primary key), or null. */
+export async function findImport(manager: EntityManager, id: string): Promise<WholeImportView | null> {
+  const [row] = await manager.query<(ImportRow & { sheet_sha256: string | null; items: ImportWarning[] })[]>(
+    `select ${columns}, i.sheet_sha256, i.warnings -> 'items' as items
+     from register_import i join keeper k on k.id = i.keeper_id where i.id = $1`,
+    [id],
+  );
+  if (!row) return null;
+  const standing = await countStanding(manager, id);
+  return { ...viewOf(row), warnings: row.items, standing, sheetSha256: row.sheet_sha256 };
 }
 
 async function countImports(manager: EntityManager): Promise<number> {
@@ -77,5 +95,7 @@ function viewOf(row: ImportRow): PastImportView {
     rows: row.rows,
     created: row.created,
     warningCount: Number(row.warning_count),
+    withdrawn:
+      row.withdrawn_at === null ? null : { at: row.withdrawn_at.toISOString(), reason: row.withdrawn_reason ?? '' },
   };
 }

@@ -1,4 +1,5 @@
 import { Shown } from '../platform/fields.ts';
+import { WithdrawnView } from '../register/record.view.ts';
 
 /** How many records a sheet made; what was there before is not counted. */
 export class CreatedCounts {
@@ -75,4 +76,23 @@ export class PastImportView {
 
   @Shown({ description: 'How many warnings there were.', type: 'integer', minimum: 0 })
   warningCount: number;
+
+  @Shown({ description: 'Set when the import was undone; null while it stands.', type: WithdrawnView, nullable: true })
+  withdrawn: WithdrawnView | null;
+}
+
+/** An import of the past, whole. */
+export class WholeImportView extends PastImportView {
+  @Shown({ description: 'What should be looked at, by row; the first 1000.', type: [ImportWarning] })
+  warnings: ImportWarning[];
+
+  @Shown({ description: 'How much of what the sheet made still stands.', type: CreatedCounts })
+  standing: CreatedCounts;
+
+  @Shown({
+    description: 'SHA-256 of the sheet, hexadecimal; null for sheets taken before it was kept, which cannot be undone.',
+    type: String,
+    nullable: true,
+  })
+  sheetSha256: string | null;
 }

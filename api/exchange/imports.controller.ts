@@ -1,4 +1,4 @@
-import { Controller, Get, HttpStatus, Inject, Post, Query, Req, Res } from '@nestjs/common';
+import { Body, Controller, Delete, Get, HttpStatus, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBody, ApiConsumes, ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { Needs } from '../people/permission.guard.ts';
@@ -6,15 +6,20 @@ import { ActingKeeper, type Acting } from '../platform/acting.ts';
 import { Costs, sending } from '../platform/allowances.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
 import { ApiPage, PageQuery, type Page } from '../platform/paging.ts';
+import { WithdrawalRequest } from '../register/withdrawal.dto.ts';
 import { ImportQuery } from './import.dto.ts';
-import { ImportView, PastImportView } from './import.view.ts';
+import { ImportView, PastImportView, WholeImportView } from './import.view.ts';
+import { ImportUndoService } from './import-undo.service.ts';
 import { ImportsService } from './imports.service.ts';
 import type { SheetRequest } from './receive-sheet.ts';
 
 @ApiTags('imports')
 @Controller('imports')
 export class ImportsController {
-  constructor(@Inject(ImportsService) private readonly imports: ImportsService) {}
+  constructor(
+    @Inject(ImportsService) private readonly imports: ImportsService,
+    @Inject(ImportUndoService) private readonly undo: ImportUndoService,
+  ) {}
 
   @Needs('add', 'import')
   @Costs(sending)
@@ -56,5 +61,42 @@ export class ImportsController {
   @ApiProblems(422)
   listImports(@Query() query: PageQuery): Promise<Page<PastImportView>> {
     return this.imports.list(query);
+  }
+
+  @Needs('read', 'import')
+  @Get(':id')
+  @ApiOperation({ summary: 'One import of the past, and how much of it still stands' })
+  @ApiOkResponse({ type: WholeImportView })
+  @ApiProblems(404)
+  getImport(@Param('id') id: string): Promise<WholeImportView> {
+    return this.undo.get(id);
+  }
+
+  @Needs('change', 'import')
+  @Post(':id/withdrawal')
+  @ApiOperation({
+    summary: 'Undo an import: withdraw everything that it made and that still stands',
+    description:
+      'All of it or nothing, and only while no standing record from outside needs one that the import made: young, clutches, animals of its ' +
+      'lines, stays in pairings, remarks, mergings. Else 409 names the first twenty as `dependants`, with their number as `total`, private ' +
+      'records of other keepers among them as `privateCount`. The sheet can then be taken again. Its keeper and registrars may do it.',
+  })
+  @ApiCreatedResponse({ type: WholeImportView })
+  @ApiProblems(400, 404, 409, 422)
+  undoImport(@Param('id') id: string, @Body() request: WithdrawalRequest): Promise<WholeImportView> {
+    return this.undo.withdraw(id, request.reason);
+  }
+
+  @Needs('change', 'import')
+  @Delete(':id/withdrawal')
+  @ApiOperation({
+    summary: 'Restore an import that was undone, as a whole',
+    description:
+      '409 names as `taken` the records that have codes or names of it meanwhile, or as `dependants` the withdrawn records that it needs.',
+  })
+  @ApiOkResponse({ type: WholeImportView })
+  @ApiProblems(404, 409)
+  restoreImport(@Param('id') id: string): Promise<WholeImportView> {
+    return this.undo.restore(id);
   }
 }

@@ -175,15 +175,18 @@ async function readSources(
   return new Map(rows.map(({ id, code }) => [sameKey(code), id]));
 }
 
+/** Not a row that went with the undo of its import: its name is as free as if the sheet had never come. */
+const notUndone = `not exists (select from register_import m where m.id = r.import_id and m.withdrawn_at = r.withdrawn_at)`;
+
 /** All species and lines: there are few, and a sheet may leave its species to be found out. */
 async function readNames(
   manager: EntityManager,
 ): Promise<{ species: Map<string, KnownName>; lines: Map<string, KnownName> }> {
   const species = await manager.query<{ id: string; name: string; withdrawn: boolean }[]>(
-    'select id, scientific_name as name, withdrawn_at is not null as withdrawn from species',
+    `select id, scientific_name as name, withdrawn_at is not null as withdrawn from species r where ${notUndone} order by withdrawn_at nulls last`,
   );
   const lines = await manager.query<{ id: string; speciesId: string; name: string; withdrawn: boolean }[]>(
-    'select id, species_id as "speciesId", name, withdrawn_at is not null as withdrawn from line',
+    `select id, species_id as "speciesId", name, withdrawn_at is not null as withdrawn from line r where ${notUndone} order by withdrawn_at nulls last`,
   );
   return {
     species: new Map(species.map(({ id, name, withdrawn }) => [sameKey(name), { id, isWithdrawn: withdrawn }])),

@@ -29,10 +29,6 @@ export interface SheetRequest extends Request {
 @Injectable()
 export class ReceiveSheet implements NestMiddleware<SheetRequest, Response> {
   use(request: SheetRequest, response: Response, next: NextFunction): void {
-    if (request.method !== 'POST') {
-      next();
-      return;
-    }
     this.receive(request, response).then(
       (sheet) => {
         request.sheet = sheet;

@@ -31,3 +31,26 @@ export async function requireStanding(
     : `There is no ${words[table]} with this id.`;
   throw new InvalidProblem(detail, [{ pointer, detail }]);
 }
+
+/**
+ * Holds records until the transaction ends, so that nobody withdraws or merges them meanwhile, without holding up others who
+ * only name them too (primary key). For changes that do not hold the lock of the lineage. 422 where one was withdrawn a moment ago.
+ */
+export async function holdStanding(
+  manager: EntityManager,
+  table: keyof typeof words,
+  ids: readonly string[],
+  pointerOf: (index: number) => string,
+): Promise<void> {
+  const rows = await manager.query<{ id: string; withdrawn: boolean }[]>(
+    `select id, withdrawn_at is not null as withdrawn from ${table} where id = any($1::uuid[]) order by id for share`,
+    [ids],
+  );
+  const errors = rows
+    .filter(({ withdrawn }) => withdrawn)
+    .map(({ id }) => ({
+      pointer: pointerOf(ids.indexOf(id)),
+      detail: `This ${words[table]} was withdrawn a moment ago. Look again, then choose another or restore it.`,
+    }));
+  if (errors.length > 0) throw new InvalidProblem('Some records stand no longer; each is named below.', errors);
+}

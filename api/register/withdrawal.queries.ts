@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { dateInWords } from '../../shared/edtf.ts';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import type { SourceKind } from '../../shared/vocabulary.ts';
 import type { KindWord } from './change.ts';
@@ -6,12 +7,13 @@ import { clutchTitle, sourceTitle } from './titles.ts';
 
 /** A record that stands in the way, as a problem document names it. */
 export interface Dependant {
-  readonly kind: 'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch';
+  readonly kind: 'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch' | 'observation' | 'merge';
   readonly id: string;
   readonly name: string;
 }
 
-interface DependantRow {
+/** What a name is made of. */
+export interface DependantRow {
   readonly kind: Dependant['kind'];
   readonly id: string;
   readonly name: string | null;
@@ -20,7 +22,7 @@ interface DependantRow {
 }
 
 /** At most this many are named; the first ones are enough to know what to do. */
-const named = 20;
+export const named = 20;
 
 const individual = (where: string): string =>
   `(select 'individual' as kind, i.id, i.number::text as name, i.code, null as date from individual i where i.withdrawn_at is null and ${where} limit ${named})`;
@@ -88,10 +90,17 @@ async function ask(manager: EntityManager, questions: readonly string[], id: str
   return rows.map((row) => ({ kind: row.kind, id: row.id, name: nameOf(row) }));
 }
 
-function nameOf(row: DependantRow): string {
+/** What people call such a record. */
+export function nameOf(row: DependantRow): string {
   if (row.kind === 'individual')
     return [formatRegistryNumber(row.name ?? ''), row.code].filter((part) => part !== null).join(' ');
   if (row.kind === 'clutch') return clutchTitle({ laid: row.date, code: row.code });
   if (row.kind === 'source') return sourceTitle({ kind: (row.name ?? 'unknown') as SourceKind, date: row.date });
+  if (row.kind === 'observation')
+    return row.date === null
+      ? `${row.name ?? 'note'} without a date`
+      : `${row.name ?? 'note'} of ${dateInWords(row.date)}`;
+  if (row.kind === 'merge')
+    return `${formatRegistryNumber(row.name ?? '')} merged into ${formatRegistryNumber(row.code ?? '')}`;
   return row.name ?? '';
 }

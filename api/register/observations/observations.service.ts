@@ -9,7 +9,7 @@ import { inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
 import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
-import { requireStanding } from '../standing.queries.ts';
+import { holdStanding, requireStanding } from '../standing.queries.ts';
 import { observationSubjects, type NewObservationRequest, type ObservationChangeRequest } from './observation.dto.ts';
 import { Observation } from './observation.entity.ts';
 import { findObservation } from './observation.queries.ts';
@@ -67,8 +67,9 @@ async function requireSubject(manager: EntityManager, request: NewObservationReq
     const detail = 'Say what it is about: exactly one of individualId, pairingId, clutchId and sourceId.';
     throw new InvalidProblem(detail, [{ pointer: '/individualId', detail }]);
   }
-  await requireStanding(manager, 'individual', request.individualId, '/individualId');
-  await requireStanding(manager, 'pairing', request.pairingId, '/pairingId');
-  await requireStanding(manager, 'clutch', request.clutchId, '/clutchId');
-  await requireStanding(manager, 'source', request.sourceId, '/sourceId');
+  for (const table of ['individual', 'pairing', 'clutch', 'source'] as const) {
+    const id = request[`${table}Id`];
+    await requireStanding(manager, table, id, `/${table}Id`);
+    if (id) await holdStanding(manager, table, [id.toLowerCase()], () => `/${table}Id`);
+  }
 }

@@ -10,6 +10,7 @@ import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
 import { resolveIndividuals } from '../individuals/resolve-individuals.queries.ts';
 import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
+import { holdStanding } from '../standing.queries.ts';
 import type { MemberChangeRequest, NewMemberRequest, NewPairingRequest, PairingChangeRequest } from './pairing.dto.ts';
 import { PairingMember } from './pairing-member.entity.ts';
 import { Pairing } from './pairing.entity.ts';
@@ -111,6 +112,12 @@ async function addMembers(
   const animals = await resolveIndividuals(
     manager,
     members.map((member, index) => ({ text: member.individualId, pointer: pointerOf(index) })),
+  );
+  await holdStanding(
+    manager,
+    'individual',
+    animals.map((animal) => animal.id),
+    pointerOf,
   );
   const rows = animals.map((animal, index) => ({
     id: newId(),

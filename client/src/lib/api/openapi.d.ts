@@ -695,6 +695,47 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/imports/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One import of the past, and how much of it still stands */
+        get: operations["getImportImports"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/imports/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Undo an import: withdraw everything that it made and that still stands
+         * @description All of it or nothing, and only while no standing record from outside needs one that the import made: young, clutches, animals of its lines, stays in pairings, remarks, mergings. Else 409 names the first twenty as `dependants`, with their number as `total`, private records of other keepers among them as `privateCount`. The sheet can then be taken again. Its keeper and registrars may do it.
+         */
+        post: operations["undoImportImports"];
+        /**
+         * Restore an import that was undone, as a whole
+         * @description 409 names as `taken` the records that have codes or names of it meanwhile, or as `dependants` the withdrawn records that it needs.
+         */
+        delete: operations["restoreImportImports"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -2632,6 +2673,41 @@ export interface components {
             created: components["schemas"]["CreatedCounts"];
             /** @description How many warnings there were. */
             warningCount: number;
+            /** @description Set when the import was undone; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+        };
+        WholeImportView: {
+            /**
+             * Format: uuid
+             * @description Id of the import.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When it was made, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /** @description Name of the keeper who made it. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of the keeper who made it.
+             */
+            keeperId: string;
+            /** @description Animals in the sheet. */
+            rows: number;
+            /** @description What the sheet made. */
+            created: components["schemas"]["CreatedCounts"];
+            /** @description How many warnings there were. */
+            warningCount: number;
+            /** @description Set when the import was undone; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description What should be looked at, by row; the first 1000. */
+            warnings: components["schemas"]["ImportWarning"][];
+            /** @description How much of what the sheet made still stands. */
+            standing: components["schemas"]["CreatedCounts"];
+            /** @description SHA-256 of the sheet, hexadecimal; null for sheets taken before it was kept, which cannot be undone. */
+            sheetSha256: string | null;
         };
     };
     responses: never;
@@ -7711,6 +7787,217 @@ export interface operations {
             };
             /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
             503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getImportImports: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WholeImportView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    undoImportImports: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WholeImportView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreImportImports: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WholeImportView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
