@@ -3,6 +3,8 @@ import { APP_GUARD } from '@nestjs/core';
 import { TypeOrmModule } from '@nestjs/typeorm';
 import { ExchangeModule } from './exchange/exchange.module.ts';
 import { RegisterImport } from './exchange/register-import.entity.ts';
+import { journalEntities } from './journal/journal.entities.ts';
+import { JournalModule } from './journal/journal.module.ts';
 import { LineageModule } from './lineage/lineage.module.ts';
 import { PermissionGuard } from './people/permission.guard.ts';
 import { peopleEntities } from './people/people.entities.ts';
@@ -15,7 +17,7 @@ import { registerEntities } from './register/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
 
 /** Every table that has an entity. */
-export const entities = [...peopleEntities, ...registerEntities, RegisterImport];
+export const entities = [...peopleEntities, ...journalEntities, ...registerEntities, RegisterImport];
 
 /** The rooms of the house, on a database. */
 @Module({})
@@ -27,6 +29,7 @@ export class AppModule {
         TypeOrmModule.forRoot(dataSourceOptions(databaseUrl, entities)),
         PlatformModule.with(settings),
         PeopleModule,
+        JournalModule,
         RegisterModule,
         LineageModule,
         ExchangeModule,

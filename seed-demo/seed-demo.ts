@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { writeEntry } from '../api/platform/journal-entry.ts';
 import { formatRegistryNumber } from '../shared/registry-number.ts';
 import { buildClub } from './engine/build-club.ts';
 import { tables, type ClubRows, type Row } from './engine/rows.ts';
@@ -13,6 +14,8 @@ export async function seedDemo(manager: EntityManager): Promise<void> {
   const numbers = await takeNumbers(manager, rows.individual.length);
   const numbered = withNumbers(rows, numbers);
   for (const table of tables) await insertRows(manager, table, numbered[table]);
+  const counts = Object.fromEntries(tables.map((table) => [table, numbered[table].length]));
+  await writeEntry(manager, { action: 'seeded', kind: 'club', recordId: null, before: null, after: counts });
 }
 
 /** Gives the animals their registry numbers, also where a confirmed warning speaks of them. */

@@ -1,12 +1,27 @@
-import { Module, RequestMethod, type MiddlewareConsumer, type NestModule } from '@nestjs/common';
-import { ImportUndoService } from './import-undo.service.ts';
+import {
+  Inject,
+  Module,
+  RequestMethod,
+  type MiddlewareConsumer,
+  type NestModule,
+  type OnModuleInit,
+} from '@nestjs/common';
+import { JournalKinds } from '../journal/journal-kinds.ts';
+import { importKind } from './import-kind.ts';
 import { ImportsController } from './imports.controller.ts';
+import { ImportUndoService } from './import-undo.service.ts';
 import { ImportsService } from './imports.service.ts';
 import { ReceiveSheet } from './receive-sheet.ts';
 
 /** Register sheets into the register. */
 @Module({ controllers: [ImportsController], providers: [ImportsService, ImportUndoService, ReceiveSheet] })
-export class ExchangeModule implements NestModule {
+export class ExchangeModule implements NestModule, OnModuleInit {
+  constructor(@Inject(JournalKinds) private readonly kinds: JournalKinds) {}
+
+  onModuleInit(): void {
+    this.kinds.add(importKind);
+  }
+
   configure(consumer: MiddlewareConsumer): void {
     consumer.apply(ReceiveSheet).forRoutes({ path: 'imports', method: RequestMethod.POST });
   }

@@ -44,7 +44,8 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
   const own = { keeperId: who.id };
   const rules: PermissionRule[] = [
     { action: ['read', 'ask'], subject: ['club', 'keeper', ...register, 'warning', 'lineage', 'import', 'journal'] },
-    { action: 'add', subject: [...register, 'import'] },
+    // to add to the journal is to undo what it tells of; that needs the permission for the change itself
+    { action: 'add', subject: [...register, 'import', 'journal'] },
     { action: 'change', subject: [...register, 'import'], conditions: own },
     { action: ['read', 'add', 'change'], subject: 'account' },
   ];

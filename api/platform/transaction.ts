@@ -42,10 +42,9 @@ export async function inTransaction<T>(
 }
 
 async function workWhole<T>(manager: EntityManager, work: (manager: EntityManager) => Promise<T>): Promise<T> {
-  const steps: Step[] = [];
-  lastSteps.set(manager, steps);
+  lastSteps.set(manager, []);
   const answer = await work(manager);
-  for (const step of steps) await step();
+  await finishSteps(manager);
   const request = keyedRequest.getStore();
   if (request && !request.isKept) {
     await keepAnswer(manager, request, answer);
@@ -59,6 +58,12 @@ export function beforeCommit(manager: EntityManager, step: () => Promise<void>):
   const steps = lastSteps.get(manager);
   if (!steps) throw new Error('this change runs outside of inTransaction, where nobody would note it');
   steps.push(step);
+}
+
+/** Runs the last steps now, for work whose answer tells what they wrote. */
+export async function finishSteps(manager: EntityManager): Promise<void> {
+  const steps = lastSteps.get(manager) ?? [];
+  for (let step = steps.shift(); step; step = steps.shift()) await step();
 }
 
 /** Calls `listener` after every transaction that `inTransaction` committed; gives the function that ends it. */

@@ -1,4 +1,5 @@
-import { Module } from '@nestjs/common';
+import { Inject, Module, type OnModuleInit } from '@nestjs/common';
+import { JournalKinds } from '../journal/journal-kinds.ts';
 import { ClutchesController } from './clutches/clutches.controller.ts';
 import { ClutchesService } from './clutches/clutches.service.ts';
 import { OffspringService } from './clutches/offspring.service.ts';
@@ -14,6 +15,7 @@ import { SourcesController } from './sources/sources.controller.ts';
 import { SourcesService } from './sources/sources.service.ts';
 import { SpeciesController } from './species/species.controller.ts';
 import { SpeciesService } from './species/species.service.ts';
+import { registerKinds } from './undo/register-kinds.ts';
 import { WarningsController } from './warnings/warnings.controller.ts';
 import { WarningsService } from './warnings/warnings.service.ts';
 import { WithdrawalService } from './withdrawal.service.ts';
@@ -43,4 +45,10 @@ import { WithdrawalService } from './withdrawal.service.ts';
     WarningsService,
   ],
 })
-export class RegisterModule {}
+export class RegisterModule implements OnModuleInit {
+  constructor(@Inject(JournalKinds) private readonly kinds: JournalKinds) {}
+
+  onModuleInit(): void {
+    for (const kind of registerKinds) this.kinds.add(kind);
+  }
+}

@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
 import type { VersionMatch } from '../platform/etag.ts';
 import { ConflictProblem, NotFoundProblem } from '../platform/problem.ts';
 import { lockPedigree } from '../platform/revision.ts';
@@ -25,18 +25,7 @@ export class WithdrawalService {
     reason: string,
   ): Promise<View> {
     return inTransaction(this.dataSource, async (manager) => {
-      // nothing can become dependent on the record while the lock is held
-      await lockPedigree(manager);
-      const record = await lockForChange(manager, kind, id, match);
-      if (record.withdrawnAt !== null) throw new ConflictProblem(`This ${kind.word} is withdrawn already.`);
-      const dependants = await dependantsOf(manager, kind.word, id);
-      if (dependants.length > 0)
-        throw new ConflictProblem(
-          `Other records need this ${kind.word}. Withdraw them first, or change what they say.`,
-          { dependants },
-        );
-      await writeChange(manager, kind, record, { withdrawnAt: new Date(), withdrawnReason: reason } as never);
-      sayOfChange(manager, id, { reason });
+      await withdrawRecord(manager, kind, id, match, reason);
       return present(await kind.find(manager, id), () => new NotFoundProblem(kind.word, id));
     });
   }
@@ -48,16 +37,47 @@ export class WithdrawalService {
     match: VersionMatch,
   ): Promise<View> {
     return inTransaction(this.dataSource, async (manager) => {
-      await lockPedigree(manager);
-      const record = await lockForChange(manager, kind, id, match);
-      if (record.withdrawnAt === null) throw new ConflictProblem(`This ${kind.word} is not withdrawn.`);
-      const missing = await missingBeneath(manager, kind.word, id);
-      if (missing.length > 0)
-        throw new ConflictProblem(`This ${kind.word} needs records that are withdrawn. Restore them first.`, {
-          dependants: missing,
-        });
-      await writeChange(manager, kind, record, { withdrawnAt: null, withdrawnReason: null } as never);
+      await restoreRecord(manager, kind, id, match);
       return present(await kind.find(manager, id), () => new NotFoundProblem(kind.word, id));
     });
   }
+}
+
+/** Withdraws a record within a transaction; errors as for the service. */
+export async function withdrawRecord<Entity extends WithdrawableRecord & Kept>(
+  manager: EntityManager,
+  kind: Kind<Entity>,
+  id: string,
+  match: VersionMatch,
+  reason: string,
+): Promise<void> {
+  // nothing can become dependent on the record while the lock is held
+  await lockPedigree(manager);
+  const record = await lockForChange(manager, kind, id, match);
+  if (record.withdrawnAt !== null) throw new ConflictProblem(`This ${kind.word} is withdrawn already.`);
+  const dependants = await dependantsOf(manager, kind.word, id);
+  if (dependants.length > 0)
+    throw new ConflictProblem(`Other records need this ${kind.word}. Withdraw them first, or change what they say.`, {
+      dependants,
+    });
+  await writeChange(manager, kind, record, { withdrawnAt: new Date(), withdrawnReason: reason } as never);
+  sayOfChange(manager, id, { reason });
+}
+
+/** Restores a record within a transaction; errors as for the service. */
+export async function restoreRecord<Entity extends WithdrawableRecord & Kept>(
+  manager: EntityManager,
+  kind: Kind<Entity>,
+  id: string,
+  match: VersionMatch,
+): Promise<void> {
+  await lockPedigree(manager);
+  const record = await lockForChange(manager, kind, id, match);
+  if (record.withdrawnAt === null) throw new ConflictProblem(`This ${kind.word} is not withdrawn.`);
+  const missing = await missingBeneath(manager, kind.word, id);
+  if (missing.length > 0)
+    throw new ConflictProblem(`This ${kind.word} needs records that are withdrawn. Restore them first.`, {
+      dependants: missing,
+    });
+  await writeChange(manager, kind, record, { withdrawnAt: null, withdrawnReason: null } as never);
 }

@@ -38,9 +38,10 @@ export function animalsOf(parents: Parents): ParentAnimal[] {
   return [...new Map(all.map((animal) => [animal.id, animal])).values()];
 }
 
-/** Weights as probabilities that sum to 1. */
+/** Weights as probabilities that sum to 1; weights that do so already stay to the last digit. */
 export function probabilities(weighted: readonly { readonly weight: number }[]): number[] {
   const sum = weighted.reduce((total, { weight }) => total + weight, 0);
+  if (Math.abs(sum - 1) < 1e-12) return weighted.map(({ weight }) => weight);
   return weighted.map(({ weight }) => weight / sum);
 }
 

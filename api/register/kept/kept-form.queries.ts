@@ -70,8 +70,18 @@ export interface Kept {
  * from them (ranks in time, bounds of dates, version). Null where there is none (primary key; each kind of row by its first key).
  */
 export async function asKept(manager: EntityManager, kind: RecordKind, id: string): Promise<Kept | null> {
-  const [row] = await manager.query<Kept[]>(statementFor(manager, kind), [id]);
-  return row ?? null;
+  return (await allAsKept(manager, kind, [id])).get(id) ?? null;
+}
+
+/** Several records as `asKept` gives one, by their ids, in the order asked for. */
+export async function allAsKept(
+  manager: EntityManager,
+  kind: RecordKind,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, Kept>> {
+  const rows = await manager.query<(Kept & { id: string })[]>(statementFor(manager, kind), [ids]);
+  const found = new Map(rows.map(({ id, ...kept }) => [id, kept]));
+  return new Map(ids.flatMap((id): [string, Kept][] => (found.has(id) ? [[id, found.get(id) as Kept]] : [])));
 }
 
 const statements = new Map<RecordKind, string>();
@@ -90,9 +100,9 @@ function makeStatement(manager: EntityManager, kind: RecordKind): string {
     return `'${name}', (select coalesce(json_agg(${form} order by ${order}), '[]') from ${tableOf(manager, child.entity)} c where c.${child.of} = r.id)`;
   });
   const has = (column: string): boolean => own.some(({ databaseName }) => databaseName === column);
-  return `select ${objectOf('r', keptColumns(own), rows)} as form, r.version,
+  return `select ${objectOf('r', keptColumns(own), rows)} as form, r.id, r.version,
     ${has('keeper_id') ? 'r.keeper_id' : 'null'} as "ownerId", ${has('visibility') ? 'r.visibility' : `'club'`} as visibility
-    from ${kind} r where r.id = $1`;
+    from ${kind} r where r.id = any($1)`;
 }
 
 const tableOf = (manager: EntityManager, entity: EntityTarget<ObjectLiteral>): string =>

@@ -1,23 +1,19 @@
 import type { EntityManager } from 'typeorm';
 import type { JournalAction } from '../../../shared/vocabulary.ts';
 import { writeEntry, type KeptForm } from '../../platform/journal-entry.ts';
-import { asKept } from './kept-form.queries.ts';
+import { allAsKept, asKept } from './kept-form.queries.ts';
 
 /** A young of a clutch as an entry tells of it. */
 export interface KeptYoung {
-  readonly id: string;
+  readonly individualId: string;
   readonly version: number;
   readonly form: KeptForm;
 }
 
 /** The young as the database keeps them, in the order of the ids. */
 export async function youngAsKept(manager: EntityManager, ids: readonly string[]): Promise<KeptYoung[]> {
-  const young: KeptYoung[] = [];
-  for (const id of ids) {
-    const kept = await asKept(manager, 'individual', id);
-    if (kept) young.push({ id, version: kept.version, form: kept.form });
-  }
-  return young;
+  const young = await allAsKept(manager, 'individual', ids);
+  return [...young].map(([individualId, { version, form }]) => ({ individualId, version, form }));
 }
 
 /**

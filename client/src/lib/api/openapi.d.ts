@@ -88,6 +88,77 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/journal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The journal, newest first; with `record` the history of one record */
+        get: operations["listJournalJournal"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/journal/head": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Where the chain of the journal stands: the hash to keep */
+        get: operations["getJournalHeadJournal"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/journal/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One entry of the journal */
+        get: operations["getJournalEntryJournal"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/journal/{id}/reversal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Undo the change that an entry tells of
+         * @description Needs the permission for the change itself. The reversal is a change with an entry of its own, which can be reversed again. Refused with 409 where the record was changed since; `since` lists the later entries, newest first.
+         */
+        post: operations["reverseJournalEntryJournal"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/species": {
         parameters: {
             query?: never;
@@ -780,6 +851,93 @@ export interface components {
             demo: boolean;
             /** @description The keeper in whose name this request acts. */
             actingKeeper: components["schemas"]["KeeperView"];
+        };
+        JournalRecordView: {
+            /** @description Kind of record: individual, clutch, pairing, source, line, species, observation, import, keeper ... */
+            kind: string;
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description What people call it. */
+            title: string;
+        };
+        JournalChangeView: {
+            /**
+             * @description Name of the field, as the API calls it; of another record without "Id".
+             * @example hatched
+             */
+            field: string;
+            /** @description What it was; null where there was nothing. */
+            before: string | null;
+            /** @description What it became; null where there is nothing. */
+            after: string | null;
+        };
+        JournalSealView: {
+            /** @description Place in the chain, from 1. */
+            sequence: number;
+            /** @description SHA-256 over this entry and the hash before it, hexadecimal. */
+            hash: string;
+        };
+        JournalEntryView: {
+            /**
+             * Format: uuid
+             * @description Id of the entry.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description When, RFC 3339 in UTC.
+             */
+            at: string;
+            /** @description Who acted; null where it was the service itself. */
+            keeper: components["schemas"]["KeeperView"] | null;
+            /**
+             * @description By what: a session of the browser, a token of a program, or the service itself.
+             * @enum {string}
+             */
+            via: "session" | "token" | "service";
+            /**
+             * @description What was done.
+             * @enum {string}
+             */
+            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
+            /** @description The record; null where it was none in particular. */
+            record: components["schemas"]["JournalRecordView"] | null;
+            /** @description What changed, field by field, as far as you may see it. */
+            changes: components["schemas"]["JournalChangeView"][];
+            /** @description The reason that was given. */
+            reason: string | null;
+            /**
+             * Format: uuid
+             * @description Id of the entry whose change this one undid.
+             */
+            reverses: string | null;
+            /**
+             * Format: uuid
+             * @description Id of the entry that undid this one.
+             */
+            reversedBy: string | null;
+            /** @description Whether there is a way to undo a change of this kind; the record may have changed since. */
+            isUndoable: boolean;
+            /** @description Its place in the chain; null in the first moments. */
+            seal: components["schemas"]["JournalSealView"] | null;
+        };
+        JournalHeadView: {
+            /** @description How many entries are sealed. */
+            sequence: number;
+            /** @description Hash of the newest seal, hexadecimal; 64 zeros while there is none. */
+            hash: string;
+            /**
+             * Format: date-time
+             * @description When it was sealed, RFC 3339 in UTC.
+             */
+            sealedAt: string | null;
+            /** @description How many entries wait for their seal. */
+            unsealed: number;
+            /** @description For how many seconds the oldest of them waits; 0 where none does. */
+            oldestUnsealedSeconds: number;
         };
         WithdrawnView: {
             /**
@@ -2896,6 +3054,266 @@ export interface operations {
             };
             /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
             403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listJournalJournal: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description The history of one record. */
+                record?: string;
+                /** @description Entries about records of one kind. */
+                kind?: string;
+                /** @description What one keeper did. */
+                keeper?: string;
+                /** @description Entries of one kind of change. */
+                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
+                /** @description From this day on (UTC). */
+                from?: string;
+                /** @description Up to this day, itself included (UTC). */
+                to?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["JournalEntryView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getJournalHeadJournal: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JournalHeadView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getJournalEntryJournal: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JournalEntryView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    reverseJournalEntryJournal: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The entry that undid the change. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JournalEntryView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };

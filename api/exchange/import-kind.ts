@@ -1,0 +1,20 @@
+import type { EntityManager } from 'typeorm';
+import type { JournalKind } from '../journal/journal-kinds.ts';
+
+/** Sheets by their ids (primary key). */
+async function titles(manager: EntityManager, ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
+  const rows = await manager.query<{ id: string; rows: number }[]>(
+    'select id, rows from register_import where id = any($1)',
+    [ids],
+  );
+  return new Map(
+    rows.map(({ id, rows: animals }) => [id, `sheet of ${animals} ${animals === 1 ? 'animal' : 'animals'}`]),
+  );
+}
+
+/** What the journal has to know of imports: every member may read of them. */
+export const importKind: JournalKind = {
+  kind: 'import',
+  seen: (id) => `exists (select from register_import r where r.id = ${id})`,
+  titles,
+};

@@ -1,0 +1,134 @@
+import type { EntityManager } from 'typeorm';
+import { formatRegistryNumber } from '../../../shared/registry-number.ts';
+import type { SourceKind } from '../../../shared/vocabulary.ts';
+import type { JournalKind, NameOf, ToldRows } from '../../journal/journal-kinds.ts';
+import type { RecordKind } from '../kept/kept-form.queries.ts';
+import { seenIn } from '../seen-records.ts';
+import { clutchTitle, sourceTitle } from '../titles.ts';
+import { undoRaising, raiseAgain } from './undo-raising.ts';
+import { undoAdding, undoChange, undoConfirmation, undoRestoring, undoWithdrawal } from './undo-change.ts';
+
+type Row = Readonly<Record<string, string | null>>;
+
+/** The columns that a title is made of, and how. */
+interface Titled {
+  readonly columns: string;
+  readonly title: (row: Row) => string;
+}
+
+const individualTitle = (row: Row): string =>
+  [formatRegistryNumber(row['number'] ?? ''), row['code']].filter((part) => part !== null).join(' ');
+
+const titled: Record<RecordKind, Titled> = {
+  species: { columns: 'r.scientific_name as name', title: (row) => row['name'] ?? '' },
+  line: { columns: 'r.name', title: (row) => row['name'] ?? '' },
+  source: {
+    columns: 'r.kind, r.date, r.code',
+    title: ({ kind = null, date = null }) => sourceTitle({ kind: (kind ?? 'unknown') as SourceKind, date }),
+  },
+  individual: { columns: 'r.number::text, r.code', title: individualTitle },
+  pairing: { columns: 'r.name', title: (row) => row['name'] ?? '' },
+  clutch: { columns: 'r.laid, r.code', title: ({ laid = null, code = null }) => clutchTitle({ laid, code }) },
+  observation: {
+    columns: 'r.kind, r.observed_on as date',
+    title: ({ kind = null, date = null }) => `${kind ?? 'note'} of ${date ?? 'no date'}`,
+  },
+};
+
+const inPercent = (probability: unknown): string => `${Number((Number(probability) * 100).toPrecision(3))} %`;
+const textOf = (value: unknown): string => (typeof value === 'string' ? value : '');
+const because = (reason: unknown): string => (textOf(reason) === '' ? '' : ` (${textOf(reason)})`);
+const animal = (nameOf: NameOf, id: unknown): string => (id === null ? 'unknown' : nameOf('individual', textOf(id)));
+
+const warnings: ToldRows = {
+  field: 'confirmedWarnings',
+  line: ({ code, reason }) => `${textOf(code)}${because(reason)}`,
+};
+
+const young: ToldRows = { field: 'young', line: ({ individualId }, nameOf) => animal(nameOf, individualId) };
+
+const rows: Partial<Record<RecordKind, Readonly<Record<string, ToldRows>>>> = {
+  species: {
+    ranges: {
+      field: 'ranges',
+      line: ({ trait, usualLeast, usualMost, extremeLeast, extremeMost, source }) =>
+        `${textOf(trait)}: usual ${span(usualLeast, usualMost)}, ever ${span(extremeLeast, extremeMost)}${because(source)}`,
+    },
+  },
+  individual: { warnings },
+  pairing: {
+    members: {
+      field: 'members',
+      line: ({ individualId, joined, left }, nameOf) =>
+        `${animal(nameOf, individualId)}, from ${textOf(joined) || '?'} to ${textOf(left) || 'now'}`,
+    },
+  },
+  clutch: {
+    candidates: {
+      field: 'parents',
+      line: ({ role, individualId, probability, reason }, nameOf) =>
+        `${textOf(role)} ${animal(nameOf, individualId)}, ${inPercent(probability)}${because(reason)}`,
+    },
+    pairs: {
+      field: 'parents',
+      line: ({ aId, bId, probability, reason }, nameOf) =>
+        `${animal(nameOf, aId)} with ${animal(nameOf, bId)}, ${inPercent(probability)}${because(reason)}`,
+    },
+    losses: { field: 'losses', line: ({ cause, count }) => `${textOf(cause)}: ${String(count)}` },
+    warnings,
+    young,
+  },
+};
+
+function span(least: unknown, most: unknown): string {
+  const known = (value: unknown): string => (typeof value === 'number' ? String(value) : '?');
+  return `${known(least)} to ${known(most)}`;
+}
+
+const hidden: Partial<Record<RecordKind, string>> = {
+  individual: 'a private animal',
+  source: 'a private source',
+  clutch: 'a private clutch',
+  pairing: 'a private pairing',
+};
+
+const broughtByImports: readonly RecordKind[] = ['species', 'line', 'source', 'individual', 'clutch'];
+
+/** What the journal has to know of the records of the register. */
+export const registerKinds: readonly JournalKind[] = (Object.keys(titled) as RecordKind[]).map((kind) => ({
+  kind,
+  seen: (id) => `exists (select from ${kind} r where r.id = ${id} and ${seenIn[kind]('r')})`,
+  titles: (manager, ids) => readTitles(manager, kind, ids),
+  ...(hidden[kind] === undefined ? {} : { hidden: hidden[kind] }),
+  ...(broughtByImports.includes(kind)
+    ? { origins: (id: string) => `select r.import_id from ${kind} r where r.id = ${id} and r.import_id is not null` }
+    : {}),
+  dates: ['date', 'laid', 'hatched', 'outOfWater', 'died', 'sexedOn', 'observedOn'],
+  rows: rows[kind] ?? {},
+  undo: {
+    added: undoAdding,
+    changed: undoChange,
+    withdrawn: undoWithdrawal,
+    restored: undoRestoring,
+    ...(kind === 'individual' || kind === 'clutch'
+      ? { confirmed: undoConfirmation, unconfirmed: undoConfirmation }
+      : {}),
+    ...(kind === 'clutch'
+      ? { raised: undoRaising, 'raising-restored': undoRaising, 'raising-undone': raiseAgain }
+      : {}),
+  },
+}));
+
+/** Titles of records by their ids (primary keys), of those that whoever asks may see. */
+async function readTitles(
+  manager: EntityManager,
+  kind: RecordKind,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, string>> {
+  const { columns, title } = titled[kind];
+  const found = await manager.query<(Row & { id: string })[]>(
+    `select r.id, ${columns} from ${kind} r where r.id = any($1) and ${seenIn[kind]('r')}`,
+    [ids],
+  );
+  return new Map(found.map((row) => [row.id, title(row)]));
+}
