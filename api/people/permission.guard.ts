@@ -12,7 +12,8 @@ import { readClub } from './people.queries.ts';
 import { ForbiddenProblem, may, permissionsOf, type Action, type Subject } from './permissions.ts';
 import { recogniseKeeper } from './recognise-keeper.ts';
 
-const needKey = 'linekeeper:need';
+/** Where a handler says what it needs. */
+export const needKey = 'linekeeper:need';
 type Need = readonly [Action, Subject];
 
 /** What a route needs; a route that says nothing is refused to everybody. */

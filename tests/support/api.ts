@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto';
+import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { DestinationStream } from 'pino';
 import supertest from 'supertest';
 import type TestAgent from 'supertest/lib/agent.js';
@@ -24,11 +25,13 @@ export interface TestApi {
   /** Speaks to the service without saying who asks. */
   readonly stranger: TestAgent;
   readonly dataSource: DataSource;
+  /** The application itself, for what only it knows. */
+  readonly app: NestExpressApplication;
   /** Address of the service, `http://127.0.0.1:port`. */
   readonly url: string;
   readonly databaseUrl: string;
-  /** Adds a keeper to the club; left out, without any role besides. */
-  addKeeper(name: string, roles?: readonly Role[]): Promise<TestKeeper>;
+  /** Adds a keeper to the club, with a token; if not given, without any role besides, and for writing. */
+  addKeeper(name: string, roles?: readonly Role[], scope?: 'read' | 'write'): Promise<TestKeeper>;
   close(): Promise<void>;
 }
 
@@ -56,13 +59,14 @@ export async function startApiOn(
   await dataSource.query(`insert into club (name) values ('My register') on conflict do nothing`);
   await app.listen(0, '127.0.0.1');
   const url = await app.getUrl();
-  const addKeeper = (name: string, roles: readonly Role[] = []): Promise<TestKeeper> =>
-    addKeeperTo(dataSource, url, name, roles);
+  const addKeeper: TestApi['addKeeper'] = (name, roles = [], scope = 'write') =>
+    addKeeperTo(dataSource, url, name, roles, scope);
   const keeper = await addKeeper('Keeper', ['registrar', 'administrator']);
   return {
     http: keeper.http,
     stranger: supertest.agent(url),
     dataSource,
+    app,
     url,
     databaseUrl,
     addKeeper,
@@ -75,6 +79,7 @@ async function addKeeperTo(
   url: string,
   name: string,
   roles: readonly Role[],
+  scope: 'read' | 'write',
 ): Promise<TestKeeper> {
   const [row] = await dataSource.query<{ id: string }[]>(
     `insert into keeper (name, roles) values ($1, $2) on conflict (lower(name)) do update set roles = excluded.roles returning id`,
@@ -82,10 +87,11 @@ async function addKeeperTo(
   );
   const id = row?.id ?? '';
   const token = tokenPrefix + randomBytes(24).toString('base64url');
-  await dataSource.query(
-    `insert into access_token (keeper_id, name, scope, token_hash) values ($1, 'test', 'write', $2)`,
-    [id, hashOfSecret(token)],
-  );
+  await dataSource.query(`insert into access_token (keeper_id, name, scope, token_hash) values ($1, 'test', $3, $2)`, [
+    id,
+    hashOfSecret(token),
+    scope,
+  ]);
   const http = supertest.agent(url);
   http.set('Authorization', `Bearer ${token}`);
   return { id, name, http };

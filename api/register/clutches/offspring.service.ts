@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
+import { authorize } from '../../people/permissions.ts';
 import type { Acting } from '../../platform/acting.ts';
 import { isId, newId } from '../../platform/ids.ts';
 import { ConflictProblem, InvalidProblem, NotFoundProblem } from '../../platform/problem.ts';
@@ -22,7 +23,7 @@ export class OffspringService {
 
   /**
    * Adds the young of a clutch as animals of the acting keeper. They inherit the species of their parents, and the line where
-   * all possible parents share one. 404, 409 (code taken, clutch withdrawn), 422 (neither a count nor animals, species unclear).
+   * all possible parents share one. 403 (another keeper's clutch), 404, 409 (code taken, clutch withdrawn), 422 (neither a count nor animals, species unclear).
    */
   async raise(keeper: Acting, clutchId: string, request: OffspringRequest): Promise<OffspringView> {
     const young = requestedYoung(request);
@@ -64,6 +65,7 @@ function requestedYoung({ count, animals }: OffspringRequest): YoungRequest[] {
 async function requireClutch(manager: EntityManager, id: string): Promise<void> {
   const clutch = isId(id) ? await manager.findOneBy(Clutch, { id }) : null;
   if (!clutch) throw new NotFoundProblem('clutch', id);
+  authorize('change', 'clutch', clutch);
   if (clutch.withdrawnAt !== null)
     throw new ConflictProblem('This clutch was withdrawn. Restore it before you raise young from it.');
 }

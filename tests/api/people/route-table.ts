@@ -1,0 +1,225 @@
+import type { Factory } from '../../support/factories.ts';
+import { trio } from '../../support/factories.ts';
+import type { World } from './route-world.ts';
+
+/** Who comes to a route: the columns of the table. */
+export const askers = [
+  'stranger',
+  'stranger, public',
+  'keeper',
+  'owner',
+  'registrar',
+  'administrator',
+  'reader',
+] as const;
+export type Asker = (typeof askers)[number];
+
+/** What happens to whom: ✓ is answered, a number is the refusal. In the order of the columns. */
+type Outcomes = readonly ('✓' | 401 | 403)[];
+
+/** What is sent so that whoever may do it succeeds; made anew for each asker, with records that belong to the owner. */
+interface Ask {
+  /** What stands in the address in place of {id} and so on, in order. */
+  readonly at?: readonly string[];
+  readonly query?: string;
+  readonly body?: object;
+  readonly sheet?: string;
+}
+
+export interface Row {
+  readonly outcomes: Outcomes;
+  readonly ask: (world: World) => Promise<Ask> | Ask;
+}
+
+/*
+ * The columns: a stranger while public reading is off, and on; a keeper without a role; the keeper whose record it is; a registrar;
+ * an administrator; and a token for reading only, made by somebody who has every role. Written from what a club wants, not from
+ * permissions.ts.
+ */
+const anyone: Outcomes = ['✓', '✓', '✓', '✓', '✓', '✓', '✓'];
+const reading: Outcomes = [401, '✓', '✓', '✓', '✓', '✓', '✓'];
+const membersReading: Outcomes = [401, 401, '✓', '✓', '✓', '✓', '✓'];
+const adding: Outcomes = [401, 401, '✓', '✓', '✓', '✓', 403];
+const changing: Outcomes = [401, 401, 403, '✓', '✓', 403, 403];
+
+const nothing = (): Ask => ({});
+const row = (outcomes: Outcomes, ask: Row['ask'] = nothing): Row => ({ outcomes, ask });
+
+type Made = { readonly id: string };
+const one =
+  (make: (factory: Factory) => Promise<Made>, body?: object): Row['ask'] =>
+  async ({ owner }) => ({ at: [(await make(owner)).id], ...(body ? { body } : {}) });
+
+const species = (make: Factory): Promise<Made> => make.species();
+const line = (make: Factory): Promise<Made> => make.line();
+const source = (make: Factory): Promise<Made> => make.source();
+const individual = (make: Factory): Promise<Made> => make.individual();
+const pairing = (make: Factory): Promise<Made> => make.pairing();
+const observation = async (make: Factory): Promise<Made> =>
+  make.observation({ individualId: (await make.individual()).id });
+async function clutch(make: Factory): Promise<Made> {
+  const { sire, dam } = await trio(make);
+  return make.clutchOf(sire.id, dam.id, { laid: '2021-04-12' });
+}
+
+/** One that was withdrawn, to be restored. */
+const withdrawn =
+  (kind: string, make: (factory: Factory) => Promise<Made>): Row['ask'] =>
+  async (world) => {
+    const { id } = await make(world.owner);
+    await world.withdraw(kind, id);
+    return { at: [id] };
+  };
+
+/** Reading a list and one record, adding, changing, withdrawing and restoring: the same for every kind. */
+function recordRoutes(
+  kind: string,
+  make: (factory: Factory) => Promise<Made>,
+  read: Outcomes,
+  added: Row['ask'],
+  change: object,
+): Record<string, Row> {
+  return {
+    [`GET /api/v1/${kind}`]: row(read),
+    [`GET /api/v1/${kind}/{id}`]: row(read, async (world) => {
+      const { id } = await make(world.owner);
+      await world.publish();
+      return { at: [id] };
+    }),
+    [`POST /api/v1/${kind}`]: row(adding, added),
+    [`PATCH /api/v1/${kind}/{id}`]: row(changing, one(make, change)),
+    [`POST /api/v1/${kind}/{id}/withdrawal`]: row(changing, one(make, { reason: 'entered twice' })),
+    [`DELETE /api/v1/${kind}/{id}/withdrawal`]: row(changing, withdrawn(kind, make)),
+  };
+}
+
+async function member(world: World): Promise<{ pairingId: string; memberId: string }> {
+  const animal = await world.owner.individual();
+  const { id, members } = await world.owner.pairing({ members: [{ individualId: animal.id, joined: '2020' }] });
+  return { pairingId: id, memberId: members[0]?.id ?? '' };
+}
+
+const confirmed = { reason: 'seen so' };
+
+/** A clutch with a warning: its dam was a few months old. */
+async function youngMother(make: Factory): Promise<string> {
+  const { sire, speciesId } = await trio(make);
+  const dam = await make.individual({ speciesId, sex: 'female', hatched: '2020-11-10' });
+  return (await make.clutchOf(sire.id, dam.id, { laid: '2021-04-12' })).id;
+}
+
+/** An animal with a warning: it left the water when it had just hatched. */
+async function earlyLand(make: Factory): Promise<string> {
+  const { speciesId } = await trio(make);
+  return (await make.individual({ speciesId, hatched: '2021-04-14', outOfWater: '2021-05-01' })).id;
+}
+
+const animals = async ({ owner }: World): Promise<string[]> =>
+  (await owner.individuals({ sex: 'male' }, { sex: 'female' })).map(({ id }) => id);
+
+/** Every route. One that is not here fails the test. */
+export const table: Record<string, Row> = {
+  'GET /api/health/live': row(anyone),
+  'GET /api/health/ready': row(anyone),
+  'GET /api/metrics': row([401, 401, 403, 403, 403, '✓', '✓']),
+  'GET /api/docs': row(anyone),
+  'GET /api/openapi.json': row(anyone),
+
+  'GET /api/v1/club': row(membersReading),
+  'GET /api/v1/keepers': row(membersReading),
+
+  ...recordRoutes('species', species, reading, ({ fresh }) => ({ body: { scientificName: fresh('Inventus walk') } }), {
+    commonName: 'walking frog',
+  }),
+  ...recordRoutes(
+    'lines',
+    line,
+    reading,
+    async ({ owner, fresh }) => ({
+      body: { name: fresh('Rio '), labelKind: 'locality', speciesId: (await owner.species()).id },
+    }),
+    { labelKind: 'trade-name' },
+  ),
+  ...recordRoutes('sources', source, reading, () => ({ body: { kind: 'import' } }), { notes: 'seen' }),
+  ...recordRoutes(
+    'individuals',
+    individual,
+    reading,
+    async ({ owner }) => ({ body: { speciesId: (await owner.species()).id } }),
+    { notes: 'seen' },
+  ),
+  ...recordRoutes('pairings', pairing, membersReading, ({ fresh }) => ({ body: { name: fresh('Tank ') } }), {
+    notes: 'seen',
+  }),
+  ...recordRoutes('clutches', clutch, membersReading, () => ({ body: { laid: '2021-04-12' } }), { notes: 'seen' }),
+  ...recordRoutes(
+    'observations',
+    observation,
+    reading,
+    // a remark is added to whatever one sees, also to another keeper's animal
+    async ({ owner }) => ({
+      body: { individualId: (await owner.individual()).id, kind: 'note', observedOn: '2024', text: 'calls' },
+    }),
+    { text: 'called' },
+  ),
+
+  'GET /api/v1/pairings/{id}/parent-corrections': row(membersReading, one(pairing)),
+  'POST /api/v1/pairings/{id}/members': row(changing, async ({ owner }) => {
+    const [animal, tank] = [await owner.individual(), await owner.pairing()];
+    return { at: [tank.id], body: { individualId: animal.id } };
+  }),
+  'PATCH /api/v1/pairings/{id}/members/{memberId}': row(changing, async (world) => {
+    const { pairingId, memberId } = await member(world);
+    return { at: [pairingId, memberId], body: { left: '2023' } };
+  }),
+  'DELETE /api/v1/pairings/{id}/members/{memberId}': row(changing, async (world) => {
+    const { pairingId, memberId } = await member(world);
+    return { at: [pairingId, memberId] };
+  }),
+  'POST /api/v1/clutches/{id}/offspring': row(changing, one(clutch, { count: 2 })),
+
+  'POST /api/v1/clutches/{id}/warnings/{code}/confirmation': row(changing, async ({ owner }) => ({
+    at: [await youngMother(owner), 'young-dam'],
+    body: confirmed,
+  })),
+  'DELETE /api/v1/clutches/{id}/warnings/{code}/confirmation': row(changing, async (world) => {
+    const id = await youngMother(world.owner);
+    await world.owner.post(`clutches/${id}/warnings/young-dam/confirmation`, confirmed);
+    return { at: [id, 'young-dam'] };
+  }),
+  'POST /api/v1/individuals/{id}/warnings/{code}/confirmation': row(changing, async (world) => {
+    const id = await earlyLand(world.owner);
+    return { at: [id, await world.warningOf(id)], body: confirmed };
+  }),
+  'DELETE /api/v1/individuals/{id}/warnings/{code}/confirmation': row(changing, async (world) => {
+    const id = await earlyLand(world.owner);
+    const code = await world.warningOf(id);
+    await world.owner.post(`individuals/${id}/warnings/${code}/confirmation`, confirmed);
+    return { at: [id, code] };
+  }),
+
+  'GET /api/v1/individuals/{id}/lineage': row(reading, async (world) => {
+    const { id } = await world.owner.individual();
+    await world.publish();
+    return { at: [id] };
+  }),
+  'GET /api/v1/individuals/{id}/pedigree': row(reading, async (world) => {
+    const { id } = await world.owner.individual();
+    await world.publish();
+    return { at: [id] };
+  }),
+  // questions cost arithmetic, so they are for members; a token for reading may ask them
+  'POST /api/v1/lineage/kinship': row(membersReading, async (world) => ({
+    body: { individuals: await animals(world) },
+  })),
+  'POST /api/v1/lineage/figures': row(membersReading, async (world) => ({
+    body: { individuals: await animals(world) },
+  })),
+  'POST /api/v1/lineage/forecast': row(membersReading, async (world) => {
+    const [sire, dam] = await animals(world);
+    return { body: { sires: [sire], dams: [dam] } };
+  }),
+
+  'GET /api/v1/imports': row(membersReading),
+  'POST /api/v1/imports': row(adding, ({ fresh }) => ({ sheet: `code,species\n${fresh('W-')},Inventus walk\n` })),
+};
