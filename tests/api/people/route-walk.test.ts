@@ -23,7 +23,7 @@ beforeEach(() => api.dataSource.query('delete from rate_limit'));
 
 /** The routes that the service really has, from the router that answers. */
 function routes(): string[] {
-  const { router } = api.app.getHttpAdapter().getInstance() as Express;
+  const { router } = api.app.getHttpAdapter().getInstance();
   const layers = router.stack as { route?: { path: string | RegExp; methods: Record<string, boolean> } }[];
   return layers.flatMap(({ route }) =>
     route && typeof route.path === 'string'
