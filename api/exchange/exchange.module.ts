@@ -23,6 +23,6 @@ export class ExchangeModule implements NestModule, OnModuleInit {
   }
 
   configure(consumer: MiddlewareConsumer): void {
-    consumer.apply(ReceiveSheet).forRoutes({ path: 'imports', method: RequestMethod.POST });
+    consumer.apply(ReceiveSheet).forRoutes({ path: 'imports', method: RequestMethod.POST, version: '1' });
   }
 }

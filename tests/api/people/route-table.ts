@@ -117,6 +117,13 @@ async function earlyLand(make: Factory): Promise<string> {
 const animals = async ({ owner }: World): Promise<string[]> =>
   (await owner.individuals({ sex: 'male' }, { sex: 'female' })).map(({ id }) => id);
 
+/** An import of the owner. */
+async function imported({ askers: { owner }, fresh }: World): Promise<string> {
+  const sheet = `code,species\n${fresh('W-')},Inventus walk\n`;
+  const answer = await owner.post('/api/v1/imports').type('text/csv').send(sheet).expect(201);
+  return (answer.body as Made).id;
+}
+
 /** Every route. One that is not here fails the test. */
 export const table: Record<string, Row> = {
   'GET /api/health/live': row(anyone),
@@ -221,5 +228,15 @@ export const table: Record<string, Row> = {
   }),
 
   'GET /api/v1/imports': row(membersReading),
+  'GET /api/v1/imports/{id}': row(membersReading, async (world) => ({ at: [await imported(world)] })),
+  'POST /api/v1/imports/{id}/withdrawal': row(changing, async (world) => ({
+    at: [await imported(world)],
+    body: { reason: 'the wrong sheet' },
+  })),
+  'DELETE /api/v1/imports/{id}/withdrawal': row(changing, async (world) => {
+    const id = await imported(world);
+    await world.owner.post(`imports/${id}/withdrawal`, { reason: 'the wrong sheet' });
+    return { at: [id] };
+  }),
   'POST /api/v1/imports': row(adding, ({ fresh }) => ({ sheet: `code,species\n${fresh('W-')},Inventus walk\n` })),
 };

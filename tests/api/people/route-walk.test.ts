@@ -1,6 +1,5 @@
 import { ModulesContainer } from '@nestjs/core';
 import type { OpenAPIObject } from '@nestjs/swagger';
-import type { Express } from 'express';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { forAnyoneKey } from '../../../api/platform/for-anyone.ts';
 import { needKey } from '../../../api/people/permission.guard.ts';
