@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { seen } from '../people/visibility.ts';
+import { seenIn } from '../register/seen-records.ts';
 import { named, nameOf, type Dependant, type DependantRow } from '../register/withdrawal.queries.ts';
 
 /** What stands in the way, as far as whoever asks may see it. */
@@ -12,7 +13,7 @@ export interface InTheWay {
   readonly privateCount: number;
 }
 
-type Row = DependantRow & { readonly total: number; readonly privateCount: number; readonly isSeen: boolean };
+type Row = DependantRow & { readonly total: number; readonly privateCount: number };
 
 /** A table's rows that import `$1` made and that stand, or that its undo at `$2` withdrew. */
 const made = (table: string): string =>
@@ -34,16 +35,16 @@ const needing = (): string[] => [
   animal('i.line_id in (select id from made_line)'),
   animal('i.source_id in (select id from made_source)'),
   animal('i.clutch_id in (select id from made_clutch)'),
-  `select 'clutch', c.id, null, c.code, c.laid, true from clutch c
+  `select 'clutch', c.id, null, c.code, c.laid, ${seenIn.clutch('c')} from clutch c
    where ${fromOutside('c')} and c.id in (
      select clutch_id from clutch_candidate where individual_id in (select id from made_individual)
      union all select clutch_id from clutch_pair where a_id in (select id from made_individual)
      union all select clutch_id from clutch_pair where b_id in (select id from made_individual))`,
-  `select 'pairing', p.id, p.name, null, null, true from pairing p where p.withdrawn_at is null
+  `select 'pairing', p.id, p.name, null, null, ${seenIn.pairing('p')} from pairing p where p.withdrawn_at is null
      and p.id in (select pairing_id from pairing_member where individual_id in (select id from made_individual))`,
   ...['individual', 'clutch', 'source'].map(
     (about) => `
-   select 'observation', o.id, o.kind, null, o.observed_on, ${seen('observation', 'o')} from observation o
+   select 'observation', o.id, o.kind, null, o.observed_on, ${seenIn.observation('o')} from observation o
    where o.withdrawn_at is null and o.${about}_id in (select id from made_${about})`,
   ),
   `select 'merge', m.id, d.number::text, k.number::text, null, ${seen('individual', 'd')} and ${seen('individual', 'k')}
@@ -73,7 +74,9 @@ async function readInTheWay(manager: EntityManager, statement: string, parameter
     parameters,
   );
   return {
-    records: rows.filter(({ isSeen }) => isSeen).map((row) => ({ kind: row.kind, id: row.id, name: nameOf(row) })),
+    records: rows
+      .filter(({ isSeen }) => isSeen)
+      .map((row) => ({ kind: row.kind, id: row.id, name: nameOf(row), isPrivate: false })),
     total: rows[0]?.total ?? 0,
     privateCount: rows[0]?.privateCount ?? 0,
   };
@@ -113,9 +116,9 @@ const missing = (): string[] => [
    where r.withdrawn_at is not null and r.id in (select line_id from individual i where ${ownAnimal})`,
   `select 'source', r.id, r.kind, r.code, r.date, ${seen('source', 'r')} from source r
    where r.withdrawn_at is not null and r.id in (select source_id from individual i where ${ownAnimal})`,
-  `select 'clutch', r.id, null, r.code, r.laid, true from clutch r
+  `select 'clutch', r.id, null, r.code, r.laid, ${seenIn.clutch('r')} from clutch r
    where r.withdrawn_at is not null and r.id in (select clutch_id from individual i where ${ownAnimal})`,
-  `select 'pairing', r.id, r.name, null, null, true from pairing r
+  `select 'pairing', r.id, r.name, null, null, ${seenIn.pairing('r')} from pairing r
    where r.withdrawn_at is not null and r.id in (select pairing_id from clutch c where ${ownClutch})`,
   `select 'individual', r.id, r.number::text, r.code, null, ${seen('individual', 'r')} from individual r
    where r.withdrawn_at is not null and r.id in (

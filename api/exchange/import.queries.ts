@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { owned } from '../people/visibility.ts';
 import { decodeCursor, encodeCursor, toPage, type Page, type PageQuery } from '../platform/paging.ts';
 import { countStanding } from './import-undo.queries.ts';
 import type { CreatedCounts, ImportView, ImportWarning, PastImportView, WholeImportView } from './import.view.ts';
@@ -55,13 +56,13 @@ const columns = `i.id, i.created_at, k.name as keeper, i.keeper_id, i.rows, i.cr
 
 const order = 'newest';
 
-/** Imports of the past, newest first. */
+/** Imports of the past, newest first. What a sheet made may be private, so its counts are for its keeper and registrars. */
 export async function listImports(manager: EntityManager, query: PageQuery): Promise<Page<PastImportView>> {
   const after = query.after === undefined ? null : decodeCursor(order, 2, query.after);
   const rows = await manager.query<ImportRow[]>(
     `select ${columns}
      from register_import i join keeper k on k.id = i.keeper_id
-     ${after === null ? '' : 'where (i.created_at, i.id) < ($2::timestamptz, $3::uuid)'}
+     where ${owned('i')} ${after === null ? '' : 'and (i.created_at, i.id) < ($2::timestamptz, $3::uuid)'}
      order by i.created_at desc, i.id desc limit $1`,
     [query.limit + 1, ...(after ?? [])],
   );
@@ -82,7 +83,7 @@ export async function findImport(manager: EntityManager, id: string): Promise<Wh
 }
 
 async function countImports(manager: EntityManager): Promise<number> {
-  const [row] = await manager.query<{ count: string }[]>('select count(*) from register_import');
+  const [row] = await manager.query<{ count: string }[]>(`select count(*) from register_import i where ${owned('i')}`);
   return Number(row?.count);
 }
 

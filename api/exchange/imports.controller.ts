@@ -49,14 +49,14 @@ export class ImportsController {
     @Res({ passthrough: true }) response: Response,
   ): Promise<ImportView> {
     if (!request.sheet) throw new Error('no sheet was received: the middleware of this route is missing');
-    if (!query.dryRun) return this.imports.take(keeper, request.sheet);
+    if (!query.dryRun) return this.imports.take(keeper, request.sheet, query.visibility);
     response.status(HttpStatus.OK);
     return this.imports.check(keeper, request.sheet);
   }
 
   @Needs('read', 'import')
   @Get()
-  @ApiOperation({ summary: 'Imports of the past, newest first' })
+  @ApiOperation({ summary: "One's own imports of the past, newest first; a registrar sees all" })
   @ApiPage(PastImportView)
   @ApiProblems(422)
   listImports(@Query() query: PageQuery): Promise<Page<PastImportView>> {

@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
+import type { Visibility } from '../../shared/vocabulary.ts';
 import type { Acting } from '../platform/acting.ts';
 import { writeEntry } from '../platform/journal-entry.ts';
 import type { Page, PageQuery } from '../platform/paging.ts';
@@ -28,16 +29,17 @@ export class ImportsService {
   /**
    * Writes a sheet in one transaction. Two sheets at once wait for each other, so that the second sees what the first wrote.
    *
+   * @param visibility of the animals and sources that it makes
    * @throws InvalidProblem with every problem of the sheet; then nothing is written
    */
-  take(keeper: Acting, sheet: ReceivedSheet): Promise<ImportView> {
+  take(keeper: Acting, sheet: ReceivedSheet, visibility: Visibility): Promise<ImportView> {
     return inTransaction(this.dataSource, async (manager) => {
       await allowLongWork(manager);
       await lockPedigree(manager);
       const plan = await this.understand(manager, keeper, sheet);
       const view = viewOf(plan, sheet.warnings);
       const id = await insertImport(manager, keeper.id, view, sheet.sha256);
-      await writePlan(manager, plan, keeper.id, id);
+      await writePlan(manager, plan, keeper.id, id, visibility);
       if (plan.table.length >= manyRows) await tellPlanner(manager);
       await writeEntry(manager, {
         action: 'imported',
@@ -56,7 +58,7 @@ export class ImportsService {
     return viewOf(await this.understand(this.dataSource.manager, keeper, sheet), sheet.warnings);
   }
 
-  /** Imports of the past, newest first. */
+  /** One's own imports of the past (a registrar's: all), newest first. */
   list(query: PageQuery): Promise<Page<PastImportView>> {
     return listImports(this.dataSource.manager, query);
   }

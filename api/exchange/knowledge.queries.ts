@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { formatRegistryNumber, parseRegistryNumber } from '../../shared/registry-number.ts';
+import { seen } from '../people/visibility.ts';
 import type { Sex } from '../../shared/vocabulary.ts';
 import { readRanges } from '../register/warnings/facts.queries.ts';
 import type { KnownAnimal, KnownClutch, KnownName, RegisterKnowledge } from './knowledge.ts';
@@ -102,7 +103,7 @@ async function readByNumber(manager: EntityManager, names: readonly string[]): P
   const numbers = names.map(parseRegistryNumber).filter((number) => number !== null);
   if (numbers.length === 0) return new Map();
   const rows = await manager.query<AnimalRow[]>(
-    `select ${animalColumns} from ${animalTables} where i.number = any($1::bigint[]) and i.withdrawn_at is null`,
+    `select ${animalColumns} from ${animalTables} where i.number = any($1::bigint[]) and i.withdrawn_at is null and ${seen('individual', 'i')}`,
     [numbers],
   );
   return new Map(rows.map((row) => [Number(row.number), knownAnimal(row)]));
@@ -140,9 +141,9 @@ async function readClutches(
   const rows = await manager.query<ClutchRow[]>(
     `select c.id, c.code, c.tier, c.laid_earliest::text, c.laid_latest::text, array(
        select distinct s.scientific_name from individual i join species s on s.id = i.species_id
-       where i.clutch_id = c.id or i.id in (
+       where ${seen('individual', 'i')} and (i.clutch_id = c.id or i.id in (
          select individual_id from clutch_candidate where clutch_id = c.id
-         union all select a_id from clutch_pair where clutch_id = c.id union all select b_id from clutch_pair where clutch_id = c.id)
+         union all select a_id from clutch_pair where clutch_id = c.id union all select b_id from clutch_pair where clutch_id = c.id))
      ) as species
      from clutch c
      where c.keeper_id = $1 and c.withdrawn_at is null and lower(c.code) = any($2::text[])`,

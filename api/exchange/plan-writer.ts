@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import type { ClientBase } from 'pg';
+import type { Visibility } from '../../shared/vocabulary.ts';
 import type { CopyValue } from './copy-rows.ts';
 import { copyRows } from './copy-rows.ts';
 import {
@@ -24,9 +25,10 @@ export async function writePlan(
   plan: SheetPlan,
   keeperId: string,
   importId: string,
+  visibility: Visibility,
 ): Promise<void> {
   const client = await connectionOf(manager);
-  const records = new PlannedRecords(plan, keeperId, importId);
+  const records = new PlannedRecords(plan, keeperId, importId, visibility);
   const steps: readonly (readonly [string, Iterable<readonly CopyValue[]>])[] = [
     [speciesTarget, records.species()],
     [lineTarget, records.lines()],

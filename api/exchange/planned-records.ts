@@ -1,3 +1,4 @@
+import type { Visibility } from '../../shared/vocabulary.ts';
 import { newId } from '../platform/ids.ts';
 import { storedDate } from '../platform/dates.ts';
 import type { ParentNumber } from './animal-lookup.ts';
@@ -23,6 +24,7 @@ export class PlannedRecords {
     private readonly plan: SheetPlan,
     private readonly keeperId: string,
     private readonly importId: string,
+    private readonly visibility: Visibility,
   ) {
     this.#speciesIds = plan.speciesIds.map((id) => id ?? newId());
     this.#lineIds = plan.lines.map(({ id }) => id ?? newId());
@@ -50,8 +52,17 @@ export class PlannedRecords {
     for (const [number, source] of this.plan.sources.entries()) {
       if (source.existing !== null) continue;
       const { kind, date, baseKinship, countryOfExport, label, labelNote } = sourceValues(source);
-      const head = [this.#sourceIds[number] ?? null, this.importId, this.keeperId, source.code || null, kind];
-      yield [...head, ...dateValues(date ?? ''), countryOfExport, label, labelNote, baseKinship];
+      const head = [this.#sourceIds[number] ?? null, this.importId, this.keeperId, this.visibility];
+      yield [
+        ...head,
+        source.code || null,
+        kind,
+        ...dateValues(date ?? ''),
+        countryOfExport,
+        label,
+        labelNote,
+        baseKinship,
+      ];
     }
   }
 
@@ -79,6 +90,7 @@ export class PlannedRecords {
         this.#animalIds[animal] ?? null,
         this.importId,
         this.keeperId,
+        this.visibility,
         table.text('code', animal),
         this.#speciesIds[speciesOf[animal] ?? -1] ?? null,
         this.#lineIds[lineOf[animal] ?? -1] ?? null,
@@ -138,10 +150,10 @@ export class PlannedRecords {
 
 export const speciesTarget = 'species (id, import_id, keeper_id, scientific_name)';
 export const lineTarget = 'line (id, import_id, keeper_id, species_id, name)';
-export const sourceTarget = `source (id, import_id, keeper_id, code, kind, date, date_earliest, date_latest,
+export const sourceTarget = `source (id, import_id, keeper_id, visibility, code, kind, date, date_earliest, date_latest,
   country_of_export, label_as_received, label_note, base_kinship)`;
 export const clutchTarget = 'clutch (id, import_id, keeper_id, code, laid, laid_earliest, laid_latest, tier)';
-export const individualTarget = `individual (id, import_id, keeper_id, code, species_id, line_id, sex, source_id, clutch_id, clutch_tier, tier,
+export const individualTarget = `individual (id, import_id, keeper_id, visibility, code, species_id, line_id, sex, source_id, clutch_id, clutch_tier, tier,
   hatched, hatched_earliest, hatched_latest, out_of_water, out_of_water_earliest, out_of_water_latest,
   died, died_earliest, died_latest, status, notes)`;
 export const candidateTarget =

@@ -1,4 +1,4 @@
-import { viewer } from '../platform/acting.ts';
+import { acting, SignInProblem, viewer } from '../platform/acting.ts';
 
 /** Tables whose rows have a visibility. */
 type Veiled = 'individual' | 'source' | 'observation';
@@ -13,4 +13,39 @@ export function seen(table: Veiled, alias: string): string {
   if (table !== 'observation' && who.roles.includes('registrar')) return 'true';
   // the id comes from our own table, never from the request
   return `(${alias}.visibility <> 'private' or ${alias}.keeper_id = '${who.id}')`;
+}
+
+/** The opposite of `seen`, written so that an index over the few private rows answers it. */
+export function hidden(table: Veiled, alias: string): string {
+  const who = viewer();
+  if (who === null) return `${alias}.visibility <> 'public'`;
+  if (table !== 'observation' && who.roles.includes('registrar')) return 'false';
+  return `(${alias}.visibility = 'private' and ${alias}.keeper_id <> '${who.id}')`;
+}
+
+/** The SQL condition for rows of the acting keeper; for registrars all, for strangers none. */
+export function owned(alias: string): string {
+  const who = viewer();
+  if (who === null) return 'false';
+  return who.roles.includes('registrar') ? 'true' : `${alias}.keeper_id = '${who.id}'`;
+}
+
+/** Whether nobody is signed in: such a reader is told no names of people. */
+export function isStranger(): boolean {
+  return viewer() === null;
+}
+
+/** SQL for a column that names people: null where a stranger asks. */
+export function forMembers(column: string): string {
+  return isStranger() ? 'null' : column;
+}
+
+/** 401 where a stranger asks for what would tell who keeps an animal. */
+export function requireMember(): void {
+  if (isStranger()) throw new SignInProblem('Only members of the club can search and sort by keeper. Sign in first.');
+}
+
+/** Whether the acting keeper is the one that a record belongs to; a registrar is not. */
+export function isOwn(record: { readonly keeperId: string | null }): boolean {
+  return record.keeperId === acting().id;
 }

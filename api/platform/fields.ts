@@ -20,6 +20,7 @@ import {
   ValidateNested,
 } from 'class-validator';
 import { isDate } from '../../shared/edtf.ts';
+import { visibilities } from '../../shared/vocabulary.ts';
 
 /** Optional: the field may be left out. Nullable: null is taken and means "nothing known" or "clear it". */
 interface Presence {
@@ -152,6 +153,11 @@ export function ChoiceField(choices: readonly string[], options: Presence): Prop
   ]);
 }
 
+/** Who may see a record. */
+export function VisibilityField(description: string): PropertyDecorator {
+  return ChoiceField(visibilities, { optional: true, description });
+}
+
 /** A list of objects, each checked. */
 export function ListField(
   type: () => new () => object,
@@ -171,6 +177,15 @@ export function ListField(
       Type(type),
     ],
   );
+}
+
+/** Describes the visibility of a record in a view. */
+export function ShownVisibility(): PropertyDecorator {
+  return Shown({
+    description:
+      'Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.',
+    enum: visibilities,
+  });
 }
 
 /** Describes a field of a view. */

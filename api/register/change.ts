@@ -6,6 +6,7 @@ import { ConflictProblem, NotFoundProblem, StaleProblem } from '../platform/prob
 import { noteChange } from './kept/note-change.ts';
 import type { RecordKind } from './kept/kept-form.queries.ts';
 import type { Kept, WithdrawableRecord } from './record.ts';
+import { seenOf } from './seen-records.ts';
 
 /** What people call the kinds of record. */
 export type KindWord = 'species' | 'line' | 'source' | 'animal' | 'pairing' | 'clutch' | 'observation';
@@ -26,7 +27,8 @@ export const tableOf = (word: KindWord): RecordKind => (word === 'animal' ? 'ind
 
 /**
  * Locks a record for a change, compares its version with those the change was made from, and notes it for the journal.
- * Errors: 404 where there is none, 412 with the record as it is now where the version is another.
+ * Errors: 404 where there is none or it may not be seen, 403 where it is another keeper's, 412 with the record as it is now where the
+ * version is another.
  */
 export async function lockForChange<Entity extends WithdrawableRecord & Kept>(
   manager: EntityManager,
@@ -34,13 +36,26 @@ export async function lockForChange<Entity extends WithdrawableRecord & Kept>(
   id: string,
   match: VersionMatch,
 ): Promise<Entity> {
-  const where = { id } as FindOptionsWhere<Entity>;
-  const record = isId(id) ? await manager.findOne(kind.entity, { where, lock: { mode: 'pessimistic_write' } }) : null;
+  const record = isId(id) ? await findSeen(manager, kind, id) : null;
   if (!record) throw new NotFoundProblem(kind.word, id);
   authorize('change', tableOf(kind.word), record);
   if (!isMatch(match, record.version)) throw new StaleProblem(await kind.find(manager, id));
   await noteChange(manager, tableOf(kind.word), id);
   return record;
+}
+
+/** The condition is part of the statement, so that a record that may not be seen is neither found nor waited for. */
+async function findSeen<Entity extends WithdrawableRecord & Kept>(
+  manager: EntityManager,
+  kind: Kind<Entity>,
+  id: string,
+): Promise<Entity | null> {
+  return manager
+    .createQueryBuilder(kind.entity, 'r')
+    .setLock('pessimistic_write')
+    .where('r.id = :id', { id })
+    .andWhere(seenOf(kind.word, 'r'))
+    .getOne();
 }
 
 /** As `lockForChange`, and refuses with 409 to change what was withdrawn. */

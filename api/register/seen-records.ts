@@ -1,16 +1,63 @@
-import { seen } from '../people/visibility.ts';
+import { hidden, isStranger, owned, seen } from '../people/visibility.ts';
+import type { KindWord } from './change.ts';
 
-type Seen = (alias: string) => string;
+/**
+ * SQL conditions under which whoever asks may see a record of any kind. Animals, sources and remarks say it themselves; a clutch is
+ * seen by its keeper and registrars, and by whoever may see one of its standing young or is kept from none (a clutch without young
+ * hides nothing); a pairing likewise by its animals; a remark only together with what it is about.
+ */
+export type Seen = (alias: string) => string;
 
-/** PLACEHOLDER until the visibility of all kinds lands. */
+const seenIndividual: Seen = (alias) => seen('individual', alias);
+const seenSource: Seen = (alias) => seen('source', alias);
+const everything: Seen = () => 'true';
+
+/** Clutches (individual_clutch_index, individual_private_index). To a stranger only those with public young. */
+export const seenClutch: Seen = (alias) => {
+  if (owned(alias) === 'true') return 'true';
+  const shown = `exists (select from individual y where y.clutch_id = ${alias}.id and y.withdrawn_at is null and ${seen('individual', 'y')})`;
+  if (isStranger()) return shown;
+  const concealed = `exists (select from individual y where y.clutch_id = ${alias}.id and ${hidden('individual', 'y')})`;
+  return `(${owned(alias)} or not ${concealed} or ${shown})`;
+};
+
+/** Pairings (pairing_member_pairing_index). To a stranger none. */
+export const seenPairing: Seen = (alias) => {
+  if (isStranger()) return 'false';
+  if (owned(alias) === 'true') return 'true';
+  const member = (condition: string): string =>
+    `exists (select from pairing_member m join individual y on y.id = m.individual_id where m.pairing_id = ${alias}.id and ${condition})`;
+  return `(${owned(alias)} or not ${member(hidden('individual', 'y'))} or ${member(`y.withdrawn_at is null and ${seen('individual', 'y')}`)})`;
+};
+
+/** Remarks, together with what they are about (primary keys). */
+export const seenObservation: Seen = (alias) => {
+  const about = (table: 'individual' | 'pairing' | 'clutch' | 'source'): string[] => {
+    const condition = seenIn[table]('s');
+    return condition === 'true'
+      ? []
+      : [
+          `(${alias}.${table}_id is null or exists (select from ${table} s where s.id = ${alias}.${table}_id and ${condition}))`,
+        ];
+  };
+  const subjects = (['individual', 'pairing', 'clutch', 'source'] as const).flatMap(about);
+  return `(${[seen('observation', alias), ...subjects].join(' and ')})`;
+};
+
+/** The condition for the rows of a table. */
 export const seenIn: Readonly<
   Record<'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch' | 'observation', Seen>
 > = {
-  species: () => 'true',
-  line: () => 'true',
-  source: (alias) => seen('source', alias),
-  individual: (alias) => seen('individual', alias),
-  pairing: () => 'true',
-  clutch: () => 'true',
-  observation: (alias) => seen('observation', alias),
+  species: everything,
+  line: everything,
+  source: seenSource,
+  individual: seenIndividual,
+  pairing: seenPairing,
+  clutch: seenClutch,
+  observation: (alias) => seenObservation(alias),
 };
+
+/** The condition for the records of a kind. */
+export function seenOf(word: KindWord, alias: string): string {
+  return seenIn[word === 'animal' ? 'individual' : word](alias);
+}

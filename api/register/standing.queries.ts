@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { seenIn } from './seen-records.ts';
 import { InvalidProblem } from '../platform/problem.ts';
 
 const words = {
@@ -11,7 +12,7 @@ const words = {
 } as const;
 
 /**
- * Checks that a record which a request names is there and not withdrawn (primary key). 422 at `pointer` where it is not.
+ * Checks that a record which a request names is there, may be seen and is not withdrawn (primary key). 422 at `pointer` where not.
  * Callers hold the lock of the lineage, so that it cannot be withdrawn before they are done.
  */
 export async function requireStanding(
@@ -22,7 +23,7 @@ export async function requireStanding(
 ): Promise<void> {
   if (id === null || id === undefined) return;
   const [row] = await manager.query<{ withdrawn: boolean }[]>(
-    `select withdrawn_at is not null as withdrawn from ${table} where id = $1`,
+    `select withdrawn_at is not null as withdrawn from ${table} r where id = $1 and ${seenIn[table]('r')}`,
     [id],
   );
   if (row && !row.withdrawn) return;

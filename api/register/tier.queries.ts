@@ -1,4 +1,6 @@
 import type { EntityManager } from 'typeorm';
+import { privateAnimal, privateClutch } from './private-records.ts';
+import { seenIn } from './seen-records.ts';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import { clutchTitle } from './titles.ts';
 
@@ -68,11 +70,11 @@ export async function raise(
   if (ids.length > 0) await manager.query(`update ${kind} set tier = $2 where id = any($1) and tier < $2`, [ids, tier]);
 }
 
-/** Names of nodes in their order: registry number and code of an animal, title of a clutch. */
+/** Names of nodes in their order: registry number and code of an animal, title of a clutch; neither of one that may not be seen. */
 export async function nameNodes(manager: EntityManager, nodes: readonly Node[]): Promise<string[]> {
   const rows = await manager.query<{ id: string; number: string | null; code: string | null; laid: string | null }[]>(
-    `select id, number::text, code, null as laid from individual where id = any($1)
-     union all select id, null, code, laid from clutch where id = any($1)`,
+    `select id, number::text, code, null as laid from individual i where id = any($1) and ${seenIn.individual('i')}
+     union all select id, null, code, laid from clutch c where id = any($1) and ${seenIn.clutch('c')}`,
     [nodes.map((node) => node.id)],
   );
   const names = new Map(
@@ -83,5 +85,5 @@ export async function nameNodes(manager: EntityManager, nodes: readonly Node[]):
         : `${formatRegistryNumber(row.number)}${row.code === null ? '' : ` ${row.code}`}`,
     ]),
   );
-  return nodes.map((node) => names.get(node.id) ?? node.id);
+  return nodes.map((node) => names.get(node.id) ?? (node.kind === 'individual' ? privateAnimal : `a ${privateClutch}`));
 }

@@ -3,13 +3,16 @@ import { dateInWords } from '../../shared/edtf.ts';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import type { SourceKind } from '../../shared/vocabulary.ts';
 import type { KindWord } from './change.ts';
+import { seenIn } from './seen-records.ts';
 import { clutchTitle, sourceTitle } from './titles.ts';
 
 /** A record that stands in the way, as a problem document names it. */
 export interface Dependant {
   readonly kind: 'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch' | 'observation' | 'merge';
+  /** Its id; "private-1" and so on where it may not be seen. */
   readonly id: string;
   readonly name: string;
+  readonly isPrivate: boolean;
 }
 
 /** What a name is made of. */
@@ -19,17 +22,18 @@ export interface DependantRow {
   readonly name: string | null;
   readonly code: string | null;
   readonly date: string | null;
+  readonly isSeen: boolean;
 }
 
 /** At most this many are named; the first ones are enough to know what to do. */
 export const named = 20;
 
 const individual = (where: string): string =>
-  `(select 'individual' as kind, i.id, i.number::text as name, i.code, null as date from individual i where i.withdrawn_at is null and ${where} limit ${named})`;
+  `(select 'individual' as kind, i.id, i.number::text as name, i.code, null as date, ${seenIn.individual('i')} as "isSeen" from individual i where i.withdrawn_at is null and ${where} limit ${named})`;
 const clutch = (where: string): string =>
-  `(select 'clutch' as kind, c.id, null as name, c.code, c.laid as date from clutch c where c.withdrawn_at is null and ${where} limit ${named})`;
+  `(select 'clutch' as kind, c.id, null as name, c.code, c.laid as date, ${seenIn.clutch('c')} as "isSeen" from clutch c where c.withdrawn_at is null and ${where} limit ${named})`;
 const line = (where: string): string =>
-  `(select 'line' as kind, l.id, l.name, null as code, null as date from line l where l.withdrawn_at is null and ${where} limit ${named})`;
+  `(select 'line' as kind, l.id, l.name, null as code, null as date, true as "isSeen" from line l where l.withdrawn_at is null and ${where} limit ${named})`;
 
 const parentOf = (parent: string): string =>
   `c.id in (select clutch_id from clutch_candidate where individual_id = ${parent}
@@ -39,46 +43,46 @@ const parentOf = (parent: string): string =>
  * What needs a record of each kind. Indexes: individual_species_index, individual_line_index, individual_source_index,
  * individual_clutch_index, clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index, clutch_pairing_index.
  */
-const above: Partial<Record<KindWord, readonly string[]>> = {
+const above = (): Partial<Record<KindWord, readonly string[]>> => ({
   species: [line('l.species_id = $1'), individual('i.species_id = $1')],
   line: [individual('i.line_id = $1')],
   source: [individual('i.source_id = $1')],
   clutch: [individual('i.clutch_id = $1')],
   animal: [clutch(parentOf('$1'))],
   pairing: [clutch('c.pairing_id = $1')],
-};
+});
 
 /** What a record of each kind needs, if it is withdrawn (primary keys, clutch_candidate_once, clutch_pair_once). */
-const beneath: Partial<Record<KindWord, readonly string[]>> = {
+const beneath = (): Partial<Record<KindWord, readonly string[]>> => ({
   line: [withdrawn('species', 'scientific_name', 'r.id = (select species_id from line where id = $1)')],
   animal: [
     withdrawn('species', 'scientific_name', 'r.id = (select species_id from individual where id = $1)'),
     withdrawn('line', 'name', 'r.id = (select line_id from individual where id = $1)'),
-    `(select 'source' as kind, r.id, r.kind as name, r.code, r.date from source r
+    `(select 'source' as kind, r.id, r.kind as name, r.code, r.date, ${seenIn.source('r')} as "isSeen" from source r
        where r.withdrawn_at is not null and r.id = (select source_id from individual where id = $1))`,
-    `(select 'clutch' as kind, r.id, null as name, r.code, r.laid as date from clutch r
+    `(select 'clutch' as kind, r.id, null as name, r.code, r.laid as date, ${seenIn.clutch('r')} as "isSeen" from clutch r
        where r.withdrawn_at is not null and r.id = (select clutch_id from individual where id = $1))`,
   ],
   clutch: [
     withdrawn('pairing', 'name', 'r.id = (select pairing_id from clutch where id = $1)'),
-    `(select 'individual' as kind, r.id, r.number::text as name, r.code, null as date from individual r where r.withdrawn_at is not null
+    `(select 'individual' as kind, r.id, r.number::text as name, r.code, null as date, ${seenIn.individual('r')} as "isSeen" from individual r where r.withdrawn_at is not null
        and r.id in (select individual_id from clutch_candidate where clutch_id = $1
          union select a_id from clutch_pair where clutch_id = $1 union select b_id from clutch_pair where clutch_id = $1) limit ${named})`,
   ],
-};
+});
 
 function withdrawn(table: 'species' | 'line' | 'pairing', name: string, where: string): string {
-  return `(select '${table}' as kind, r.id, r.${name} as name, null as code, null as date from ${table} r where r.withdrawn_at is not null and ${where})`;
+  return `(select '${table}' as kind, r.id, r.${name} as name, null as code, null as date, ${seenIn[table]('r')} as "isSeen" from ${table} r where r.withdrawn_at is not null and ${where})`;
 }
 
-/** The standing records that need this one; the first twenty. */
+/** The standing records that need this one; the first twenty. Those that may not be seen are counted, not named. */
 export async function dependantsOf(manager: EntityManager, word: KindWord, id: string): Promise<Dependant[]> {
-  return ask(manager, above[word] ?? [], id);
+  return ask(manager, above()[word] ?? [], id);
 }
 
 /** The withdrawn records that this one needs. */
 export async function missingBeneath(manager: EntityManager, word: KindWord, id: string): Promise<Dependant[]> {
-  return ask(manager, beneath[word] ?? [], id);
+  return ask(manager, beneath()[word] ?? [], id);
 }
 
 async function ask(manager: EntityManager, questions: readonly string[], id: string): Promise<Dependant[]> {
@@ -87,7 +91,11 @@ async function ask(manager: EntityManager, questions: readonly string[], id: str
     `select * from (${questions.join(' union all ')}) record limit ${named}`,
     [id],
   );
-  return rows.map((row) => ({ kind: row.kind, id: row.id, name: nameOf(row) }));
+  return rows.map((row, place) =>
+    row.isSeen
+      ? { kind: row.kind, id: row.id, name: nameOf(row), isPrivate: false }
+      : { kind: row.kind, id: `private-${place + 1}`, name: 'a private record', isPrivate: true },
+  );
 }
 
 /** What people call such a record. */

@@ -1,7 +1,9 @@
 import type { EntityManager } from 'typeorm';
+import { seen } from '../../people/visibility.ts';
 import { decodeCursor, encodeCursor, toPage, type Page } from '../../platform/paging.ts';
 import { Conditions, countWhere } from '../keyset.ts';
 import { findPlaces, inOrder, type Order } from '../places.queries.ts';
+import { seenClutch, seenPairing } from '../seen-records.ts';
 import type { ClutchQuery } from './clutch.dto.ts';
 import { readClutchItems } from './clutch.queries.ts';
 import type { ClutchItemView } from './clutch.view.ts';
@@ -20,7 +22,7 @@ const newestFirst: Order = {
 };
 
 /**
- * A page of clutches, the newest first, those without a date last. Filters by clutch_pairing_index,
+ * A page of the clutches that may be seen, the newest first, those without a date last. Filters by clutch_pairing_index,
  * clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index, clutch_code_unique.
  */
 export async function listClutches(manager: EntityManager, query: ClutchQuery): Promise<Page<ClutchItemView>> {
@@ -44,15 +46,19 @@ export async function listClutches(manager: EntityManager, query: ClutchQuery): 
 function clutchConditions(query: ClutchQuery): Conditions {
   const conditions = new Conditions();
   conditions.add('c.withdrawn_at is null');
+  conditions.add(seenClutch('c'));
   if (query.keeperId !== undefined) conditions.add(`c.keeper_id = ${conditions.bind(query.keeperId)}`);
-  if (query.pairingId !== undefined) conditions.add(`c.pairing_id = ${conditions.bind(query.pairingId)}`);
+  if (query.pairingId !== undefined)
+    conditions.add(
+      `c.pairing_id = (select p.id from pairing p where p.id = ${conditions.bind(query.pairingId)} and ${seenPairing('p')})`,
+    );
   if (query.code !== undefined) conditions.add(`lower(c.code) = lower(${conditions.bind(query.code)})`);
   if (query.laidFrom !== undefined)
     conditions.add(`c.laid_latest >= ${conditions.bind(`${query.laidFrom}-01-01`)}::date`);
   if (query.laidTo !== undefined)
     conditions.add(`c.laid_earliest <= ${conditions.bind(`${query.laidTo}-12-31`)}::date`);
   if (query.parentId !== undefined) {
-    const parent = conditions.bind(query.parentId);
+    const parent = `(select i.id from individual i where i.id = ${conditions.bind(query.parentId)} and ${seen('individual', 'i')})`;
     conditions.add(`c.id in (select clutch_id from clutch_candidate where individual_id = ${parent}
       union select clutch_id from clutch_pair where a_id = ${parent} union select clutch_id from clutch_pair where b_id = ${parent})`);
   }

@@ -95,7 +95,11 @@ export class ClutchItemView extends RecordView {
   @Shown({ description: 'Id of its keeper.', format: 'uuid' })
   keeperId: string;
 
-  @Shown({ description: 'The pairing that it was laid in.', type: ClutchPairingView, nullable: true })
+  @Shown({
+    description: 'The pairing that it was laid in; null also where that may not be seen.',
+    type: ClutchPairingView,
+    nullable: true,
+  })
   pairing: ClutchPairingView | null;
 
   @Shown({ description: 'When it was laid, EDTF.', type: String, nullable: true })
@@ -141,8 +145,11 @@ export class ClutchItemView extends RecordView {
 
 /** One clutch, whole. */
 export class ClutchView extends ClutchItemView {
-  @Shown({ description: 'Its young in the register, by number.', type: [IndividualItemView] })
+  @Shown({ description: 'Its young in the register that may be seen, by number.', type: [IndividualItemView] })
   young: IndividualItemView[];
+
+  @Shown({ description: 'How many more young it has that may not be seen.', type: 'integer', minimum: 0 })
+  privateYoung: number;
 
   @Shown({ description: 'What looks implausible; it never blocks.', type: [WarningView] })
   warnings: WarningView[];

@@ -1,19 +1,19 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { DataSource, type EntityManager } from 'typeorm';
-import { authorize } from '../../people/permissions.ts';
+import { DataSource } from 'typeorm';
 import type { Acting } from '../../platform/acting.ts';
-import { isId, newId } from '../../platform/ids.ts';
-import { ConflictProblem, InvalidProblem, NotFoundProblem } from '../../platform/problem.ts';
+import { newId } from '../../platform/ids.ts';
+import { InvalidProblem } from '../../platform/problem.ts';
 import { lockPedigree } from '../../platform/revision.ts';
 import { inTransaction } from '../../platform/transaction.ts';
+import { lockStanding } from '../change.ts';
 import { insertIndividuals } from '../individuals/individual-origin.ts';
 import { readIndividualItems } from '../individuals/individual.queries.ts';
 import { noteRaised } from '../kept/note-raised.ts';
 import { requireStanding } from '../standing.queries.ts';
 import { refuseImpossibleClutch } from '../warnings/impossible.queries.ts';
 import type { OffspringRequest, YoungRequest } from './clutch.dto.ts';
-import { Clutch } from './clutch.entity.ts';
 import type { OffspringView } from './clutch.view.ts';
+import { clutchKind } from './clutches.service.ts';
 import { readHeritage } from './heritage.queries.ts';
 
 /** Raising young from a clutch. */
@@ -29,7 +29,7 @@ export class OffspringService {
     const young = requestedYoung(request);
     return inTransaction(this.dataSource, async (manager) => {
       await lockPedigree(manager);
-      await requireClutch(manager, clutchId);
+      await lockStanding(manager, clutchKind, clutchId, 'any');
       await requireStanding(manager, 'species', request.speciesId, '/speciesId');
       for (const [index, { lineId }] of young.entries())
         await requireStanding(manager, 'line', lineId, `/animals/${index}/lineId`);
@@ -60,14 +60,6 @@ function requestedYoung({ count, animals }: OffspringRequest): YoungRequest[] {
     throw new InvalidProblem(detail, [{ pointer: '/count', detail }]);
   }
   return animals ?? Array.from({ length: count ?? 0 }, () => ({}));
-}
-
-async function requireClutch(manager: EntityManager, id: string): Promise<void> {
-  const clutch = isId(id) ? await manager.findOneBy(Clutch, { id }) : null;
-  if (!clutch) throw new NotFoundProblem('clutch', id);
-  authorize('change', 'clutch', clutch);
-  if (clutch.withdrawnAt !== null)
-    throw new ConflictProblem('This clutch was withdrawn. Restore it before you raise young from it.');
 }
 
 function refuseSpecies(): never {

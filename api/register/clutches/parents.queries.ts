@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
+import { seen } from '../../people/visibility.ts';
 import type { ParentRole, Sex } from '../../../shared/vocabulary.ts';
 import { newId } from '../../platform/ids.ts';
 import { raiseTiers } from '../tiers.ts';
@@ -19,9 +20,10 @@ export async function readSides(manager: EntityManager, clutchId: string): Promi
       tier: number;
       probability: number;
       reason: string | null;
+      isSeen: boolean;
     }[]
   >(
-    `select d.role, i.id, i.number::text, i.sex, i.tier, d.probability, d.reason
+    `select d.role, i.id, i.number::text, i.sex, i.tier, d.probability, d.reason, ${seen('individual', 'i')} as "isSeen"
      from clutch_candidate d left join individual i on i.id = d.individual_id where d.clutch_id = $1`,
     [clutchId],
   );
@@ -32,7 +34,12 @@ export async function readSides(manager: EntityManager, clutchId: string): Promi
         animal:
           row.id === null
             ? null
-            : { id: row.id, number: formatRegistryNumber(row.number), sex: row.sex, tier: row.tier },
+            : {
+                id: row.id,
+                number: row.isSeen ? formatRegistryNumber(row.number) : null,
+                sex: row.sex,
+                tier: row.tier,
+              },
         weight: row.probability,
         reason: row.reason,
       }));

@@ -4,7 +4,8 @@ import type { ProblemError } from '../../platform/problem.ts';
 /** An animal as a parent: what ranks and checks need. */
 export interface ParentAnimal {
   readonly id: string;
-  readonly number: string;
+  /** Null where whoever asks may not see it. */
+  readonly number: string | null;
   readonly sex: Sex;
   readonly tier: number;
 }
@@ -114,6 +115,8 @@ function sideErrors(role: ParentRole, side: readonly Candidate[]): ProblemError[
             : 'The unknown animal stands here twice.',
         },
       ];
+    if (animal && animal.number === null && animal.sex === wrongSex[role])
+      return [{ pointer, detail: `A private animal can no longer stand here. Name all ${role}s anew.` }];
     if (animal?.sex === wrongSex[role])
       return [
         {
@@ -140,4 +143,4 @@ function pairErrors(pairs: readonly CandidatePair[]): ProblemError[] {
   });
 }
 
-const nameOf = (animal: ParentAnimal): string => `The animal ${animal.number}`;
+const nameOf = ({ number }: ParentAnimal): string => (number === null ? 'A private animal' : `The animal ${number}`);

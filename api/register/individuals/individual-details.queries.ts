@@ -2,6 +2,9 @@ import type { EntityManager } from 'typeorm';
 import { groupNotation } from '../../../shared/group-notation.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { Sex, Status } from '../../../shared/vocabulary.ts';
+import { seen } from '../../people/visibility.ts';
+import type { PrivateRecords, ReferredAnimal } from '../private-records.ts';
+import { seenClutch, seenPairing } from '../seen-records.ts';
 import { clutchTitle } from '../titles.ts';
 import type { RemarkView, StayView, YoungView } from './individual.view.ts';
 
@@ -19,8 +22,8 @@ interface YoungRow {
   readonly outOfWater: number | null;
   readonly role: 'sire' | 'dam' | 'either';
   readonly probability: number;
-  readonly mates: { id: string; number: string; code: string | null; sex: Sex; probability: number }[];
-  readonly animals: { id: string; number: string; code: string | null; sex: Sex; status: Status }[];
+  readonly mates: (ReferredAnimal & { sex: Sex; probability: number })[];
+  readonly animals: (ReferredAnimal & { sex: Sex; status: Status })[];
 }
 
 /** Clutches that name an animal as a possible parent: clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index. */
@@ -30,34 +33,35 @@ const ownClutches = `
     select clutch_id, probability from clutch_pair where a_id = $1
     union all select clutch_id, probability from clutch_pair where b_id = $1) p group by clutch_id`;
 
-/** Pairings that an animal lives or lived in, newest first (pairing_member_individual_index, pairing_member_pairing_index). */
+/** Pairings that an animal lives or lived in and that may be seen, newest first (pairing_member_individual_index, pairing_member_pairing_index). */
 export async function readStays(manager: EntityManager, id: string): Promise<StayView[]> {
   const rows = await manager.query<StayRow[]>(
     `select p.id, p.name, m.joined, m."left",
        coalesce(array_agg(i.sex) filter (where o."left" is null and i.status not in ('died', 'gone')), '{}') as now, array_agg(i.sex) as ever
      from pairing_member m join pairing p on p.id = m.pairing_id
-       join pairing_member o on o.pairing_id = p.id join individual i on i.id = o.individual_id and i.withdrawn_at is null
-     where m.individual_id = $1 and p.withdrawn_at is null
+       join pairing_member o on o.pairing_id = p.id join individual i on i.id = o.individual_id and i.withdrawn_at is null and ${seen('individual', 'i')}
+     where m.individual_id = $1 and p.withdrawn_at is null and ${seenPairing('p')}
      group by p.id, m.id order by m.joined_latest desc nulls last, m.id desc`,
     [id],
   );
   return rows.map(({ now, ever, ...stay }) => ({ ...stay, notation: groupNotation(now.length > 0 ? now : ever) }));
 }
 
-/** Clutches that are or may be an animal's own, newest first. */
-export async function readYoung(manager: EntityManager, id: string): Promise<YoungView[]> {
+/** Clutches that are or may be an animal's own and that may be seen, newest first. */
+export async function readYoung(manager: EntityManager, id: string, concealed: PrivateRecords): Promise<YoungView[]> {
   const rows = await manager.query<YoungRow[]>(
     `select c.id, c.code, c.laid, c.eggs, c.hatched, c.out_of_water as "outOfWater", o.role, least(o.probability, 1) as probability,
-       coalesce((select json_agg(json_build_object('id', i.id, 'number', i.number::text, 'code', i.code, 'sex', i.sex, 'probability', m.probability)
-           order by m.probability desc, i.number)
+       coalesce((select json_agg(json_build_object('id', i.id, 'number', i.number::text, 'code', i.code, 'sex', i.sex, 'probability', m.probability,
+           'isSeen', ${seen('individual', 'i')}) order by m.probability desc, ${seen('individual', 'i')} desc, i.number)
          from (select individual_id, probability from clutch_candidate where clutch_id = c.id and role <> o.role
            union all select b_id, probability from clutch_pair where clutch_id = c.id and a_id = $1
            union all select a_id, probability from clutch_pair where clutch_id = c.id and b_id = $1) m
          join individual i on i.id = m.individual_id), '[]') as mates,
-       coalesce((select json_agg(json_build_object('id', y.id, 'number', y.number::text, 'code', y.code, 'sex', y.sex, 'status', y.status) order by y.number)
+       coalesce((select json_agg(json_build_object('id', y.id, 'number', y.number::text, 'code', y.code, 'sex', y.sex, 'status', y.status,
+         'isSeen', ${seen('individual', 'y')}) order by ${seen('individual', 'y')} desc, y.number)
          from individual y where y.clutch_id = c.id and y.withdrawn_at is null), '[]') as animals
      from (${ownClutches}) o join clutch c on c.id = o.clutch_id
-     where c.withdrawn_at is null order by c.laid_earliest desc nulls last, c.id desc`,
+     where c.withdrawn_at is null and ${seenClutch('c')} order by c.laid_earliest desc nulls last, c.id desc`,
     [id],
   );
   return rows.map((row) => ({
@@ -71,27 +75,32 @@ export async function readYoung(manager: EntityManager, id: string): Promise<You
       role: row.role,
       probability: row.probability,
     },
-    mates: row.mates.map((mate) => ({ ...mate, number: formatRegistryNumber(mate.number) })),
-    animals: row.animals.map((animal) => ({ ...animal, number: formatRegistryNumber(animal.number) })),
+    mates: row.mates.map((mate) => concealed.animal(withCheck(mate))),
+    animals: row.animals.map((animal) => concealed.animal(withCheck(animal))),
   }));
 }
 
-/** Whether a clutch that is certainly the animal's own has hatched: it says so, or a young of it stands in the register. */
+const withCheck = <Animal extends ReferredAnimal>(animal: Animal): Animal => ({
+  ...animal,
+  number: formatRegistryNumber(animal.number ?? ''),
+});
+
+/** Whether a clutch that is certainly the animal's own has hatched, as far as may be seen: it says so, or a young of it stands. */
 export async function isProven(manager: EntityManager, id: string): Promise<boolean> {
   const [row] = await manager.query<{ proven: boolean }[]>(
     `select exists (select from (${ownClutches}) o join clutch c on c.id = o.clutch_id
-       where o.probability > 1 - 1e-9 and c.withdrawn_at is null
-         and (c.hatched > 0 or exists (select from individual y where y.clutch_id = c.id and y.withdrawn_at is null))) as proven`,
+       where o.probability > 1 - 1e-9 and c.withdrawn_at is null and ${seenClutch('c')}
+         and (c.hatched > 0 or exists (select from individual y where y.clutch_id = c.id and y.withdrawn_at is null and ${seen('individual', 'y')}))) as proven`,
     [id],
   );
   return row?.proven ?? false;
 }
 
-/** The last 50 remarks on an animal, newest first (observation_individual_index). */
+/** The last 50 remarks on an animal that may be seen, newest first (observation_individual_index). */
 export async function readRemarks(manager: EntityManager, id: string): Promise<RemarkView[]> {
   return manager.query<RemarkView[]>(
-    `select id, kind, observed_on as "observedOn", text, svl_mm as "svlMm", mass_g as "massG" from observation
-     where individual_id = $1 and withdrawn_at is null order by observed_on_latest desc nulls last, id desc limit 50`,
+    `select id, kind, observed_on as "observedOn", text, svl_mm as "svlMm", mass_g as "massG" from observation o
+     where individual_id = $1 and withdrawn_at is null and ${seen('observation', 'o')} order by observed_on_latest desc nulls last, id desc limit 50`,
     [id],
   );
 }

@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { isStranger, requireMember, seen } from '../../people/visibility.ts';
 import { parseRegistryNumber } from '../../../shared/registry-number.ts';
 import { isId } from '../../platform/ids.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
@@ -12,11 +13,14 @@ const mostWords = 10;
  * The conditions of a list of animals (`i` is the table individual). Names are looked up first, since lines, species and
  * keepers are few, so that the big table is only asked for ids: individual_line_index, individual_species_index,
  * individual_keeper_index, individual_code_index, individual_code_trigram, individual_number_unique.
+ * Only animals that may be seen meet them, and a stranger cannot ask by keeper (401).
  * 422 where `number` is no registry number, or `q` has too many words.
  */
 export async function individualConditions(manager: EntityManager, query: IndividualQuery): Promise<Conditions> {
   const conditions = new Conditions();
+  if (query.keeper !== undefined || query.sort === 'keeper') requireMember();
   conditions.add('i.withdrawn_at is null');
+  conditions.add(seen('individual', 'i'));
   if (query.code !== undefined) conditions.add(`lower(i.code) = lower(${conditions.bind(query.code)})`);
   if (query.number !== undefined) conditions.add(`i.number = ${conditions.bind(serialOf(query.number))}`);
   if (query.lineId !== undefined) addIds(conditions, 'i.line_id', [query.lineId]);
@@ -29,7 +33,11 @@ export async function individualConditions(manager: EntityManager, query: Indivi
     );
   if (query.keeper !== undefined)
     addIds(conditions, 'i.keeper_id', await idsByName(manager, 'keeper', ['name'], query.keeper));
-  if (query.sourceId !== undefined) addIds(conditions, 'i.source_id', [query.sourceId]);
+  if (query.sourceId !== undefined)
+    conditions.add(
+      `i.source_id = (select o.id from source o where o.id = ${conditions.bind(query.sourceId)} and ${seen('source', 'o')})`,
+    );
+  if (query.visibility !== undefined) conditions.add(`i.visibility = ${conditions.bind(query.visibility)}`);
   if (query.sex !== undefined) conditions.add(`i.sex = ${conditions.bind(query.sex)}`);
   if (query.status !== undefined) conditions.add(`i.status = ${conditions.bind(query.status)}`);
   if (query.hatchedFrom !== undefined)
@@ -79,7 +87,7 @@ async function addWord(manager: EntityManager, conditions: Conditions, word: str
   const named = await manager.query<{ table: string; id: string }[]>(
     `select 'line_id' as table, id from line where lower(name) like $1
      union all select 'species_id', id from species where lower(scientific_name) like $1 or lower(common_name) like $1
-     union all select 'keeper_id', id from keeper where lower(name) like $1`,
+     union all select 'keeper_id', id from keeper where lower(name) like $1 and ${isStranger() ? 'false' : 'true'}`,
     [pattern],
   );
   const choices = [`lower(i.code) like ${conditions.bind(pattern)}`, ...numberChoices(conditions, word)];

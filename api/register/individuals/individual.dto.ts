@@ -1,6 +1,14 @@
 import { PartialType } from '@nestjs/swagger';
-import { sexBases, sexes, statuses, type Sex, type SexBasis, type Status } from '../../../shared/vocabulary.ts';
-import { ChoiceField, DateField, IdField, IntegerField, TextField } from '../../platform/fields.ts';
+import {
+  sexBases,
+  sexes,
+  statuses,
+  type Sex,
+  type SexBasis,
+  type Status,
+  type Visibility,
+} from '../../../shared/vocabulary.ts';
+import { ChoiceField, DateField, IdField, IntegerField, TextField, VisibilityField } from '../../platform/fields.ts';
 import { PageQuery } from '../../platform/paging.ts';
 
 /** A new animal. It comes from a source, from a clutch, or nobody knows whence. */
@@ -52,6 +60,9 @@ export class NewIndividualRequest {
 
   @TextField({ max: 10_000, optional: true, nullable: true, description: 'Notes.' })
   notes?: string | null;
+
+  @VisibilityField('Who may see it; club if left out.')
+  visibility?: Visibility;
 }
 
 /** Changes of an animal. */
@@ -88,6 +99,9 @@ export class IndividualQuery extends PageQuery {
 
   @ChoiceField(statuses, { optional: true, description: 'Status.' })
   status?: Status;
+
+  @VisibilityField('Visibility.')
+  visibility?: Visibility;
 
   @TextField({
     max: 100,

@@ -9,29 +9,40 @@ import {
   type Sex,
   type SexBasis,
   type Status,
+  type Visibility,
 } from '../../../shared/vocabulary.ts';
-import { Shown } from '../../platform/fields.ts';
+import { Shown, ShownVisibility } from '../../platform/fields.ts';
 import { RecordView } from '../record.view.ts';
 import { WarningView } from '../warnings/warning.view.ts';
 
-/** An animal as other records name it. */
+/** An animal as other records name it; of one that may not be seen, only that it is there. */
 class AnimalRefView {
-  @Shown({ description: 'Id of the animal.', format: 'uuid' })
+  @Shown({
+    description: 'Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen.',
+  })
   id: string;
 
-  @Shown({ description: 'Registry number with its check character.', example: '10704-4' })
-  number: string;
+  @Shown({
+    description: 'Registry number with its check character; null where it may not be seen.',
+    type: String,
+    nullable: true,
+    example: '10704-4',
+  })
+  number: string | null;
 
   @Shown({ description: "The keeper's own code.", type: String, nullable: true })
   code: string | null;
 
-  @Shown({ description: 'Sex.', enum: sexes })
+  @Shown({ description: 'Sex; unsexed where it may not be seen.', enum: sexes })
   sex: Sex;
+
+  @Shown({ description: 'Whether it is a private animal that whoever asks may not see.' })
+  isPrivate: boolean;
 }
 
 /** An animal as other records name it, with its status. */
 export class AnimalStatusView extends AnimalRefView {
-  @Shown({ description: 'Whether it lives.', enum: statuses })
+  @Shown({ description: 'Whether it lives; unknown where it may not be seen.', enum: statuses })
   status: Status;
 }
 
@@ -70,16 +81,19 @@ export class IndividualItemView extends RecordView {
   @Shown({ description: 'When it left the water, EDTF.', type: String, nullable: true })
   outOfWater: string | null;
 
-  @Shown({ description: 'Name of its keeper.' })
-  keeper: string;
+  @Shown({ description: 'Name of its keeper; null where a stranger asks.', type: String, nullable: true })
+  keeper: string | null;
 
-  @Shown({ description: 'Id of its keeper.', format: 'uuid' })
-  keeperId: string;
+  @Shown({ description: 'Id of its keeper; null where a stranger asks.', type: String, format: 'uuid', nullable: true })
+  keeperId: string | null;
+
+  @ShownVisibility()
+  visibility: Visibility;
 }
 
 /** The source that an animal came from. */
 export class OriginSourceView {
-  @Shown({ description: 'Id of the source.', format: 'uuid' })
+  @Shown({ description: 'Id of the source; "private-source-1" where it may not be seen.' })
   id: string;
 
   @Shown({ description: 'Code of the source.', type: String, nullable: true })
@@ -87,11 +101,14 @@ export class OriginSourceView {
 
   @Shown({ description: 'What people call it, such as "Import, about 1994".' })
   title: string;
+
+  @Shown({ description: 'Whether it is a private source that whoever asks may not see.' })
+  isPrivate: boolean;
 }
 
 /** The clutch that an animal came from. */
 export class OriginClutchView {
-  @Shown({ description: 'Id of the clutch.', format: 'uuid' })
+  @Shown({ description: 'Id of the clutch; "private-clutch-1" where it may not be seen.' })
   id: string;
 
   @Shown({ description: 'Code of the clutch.', type: String, nullable: true })
@@ -102,6 +119,9 @@ export class OriginClutchView {
 
   @Shown({ description: 'When it was laid, EDTF.', type: String, nullable: true })
   laid: string | null;
+
+  @Shown({ description: 'Whether it is a private clutch that whoever asks may not see.' })
+  isPrivate: boolean;
 }
 
 /** A stay in a pairing. */
@@ -113,7 +133,8 @@ export class StayView {
   name: string;
 
   @Shown({
-    description: 'Males.females.unsexed housed now; of all who ever were, where none is left.',
+    description:
+      'Males.females.unsexed housed now; of all who ever were, where none is left. Animals that may not be seen are not counted.',
     example: '1.2.0',
   })
   notation: string;

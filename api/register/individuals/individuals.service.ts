@@ -58,7 +58,17 @@ export class IndividualsService {
       await requireOrigins(manager, request);
       const isDead = request.died !== undefined && request.died !== null && request.status === undefined;
       await writeChange(manager, individualKind, individual, {
-        ...sentFields(request, ['code', 'speciesId', 'lineId', 'sex', 'sexBasis', 'sourceId', 'status', 'notes']),
+        ...sentFields(request, [
+          'code',
+          'speciesId',
+          'lineId',
+          'sex',
+          'sexBasis',
+          'sourceId',
+          'status',
+          'notes',
+          'visibility',
+        ]),
         ...dateFields(request),
         ...(request.clutchId === undefined ? {} : await originOf(manager, individual, request.clutchId)),
         ...(isDead ? { status: 'died' as const } : {}),

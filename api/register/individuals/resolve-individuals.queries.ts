@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { parseRegistryNumber } from '../../../shared/registry-number.ts';
 import type { Sex } from '../../../shared/vocabulary.ts';
+import { seen } from '../../people/visibility.ts';
 import { isId } from '../../platform/ids.ts';
 import { InvalidProblem, type ProblemError } from '../../platform/problem.ts';
 
@@ -20,7 +21,7 @@ export interface ResolvedIndividual {
 
 /**
  * Finds animals by their ids or registry numbers (primary key, individual_number_unique), in the order named. 422 that names
- * each one that is not there or was withdrawn.
+ * each one that is not there (or may not be seen) or was withdrawn.
  */
 export async function resolveIndividuals(
   manager: EntityManager,
@@ -29,8 +30,10 @@ export async function resolveIndividuals(
   const ids = named.filter(({ text }) => isId(text)).map(({ text }) => text);
   const serials = named.flatMap(({ text }) => (isId(text) ? [] : (parseRegistryNumber(text) ?? [])));
   const rows = await manager.query<(ResolvedIndividual & { withdrawn: boolean })[]>(
-    `select id, number::text, sex, tier, withdrawn_at is not null as withdrawn from individual where id = any($1::uuid[])
-     union select id, number::text, sex, tier, withdrawn_at is not null from individual where number = any($2::bigint[])`,
+    `select id, number::text, sex, tier, withdrawn_at is not null as withdrawn from individual i
+       where id = any($1::uuid[]) and ${seen('individual', 'i')}
+     union select id, number::text, sex, tier, withdrawn_at is not null from individual i
+       where number = any($2::bigint[]) and ${seen('individual', 'i')}`,
     [ids, serials],
   );
   const byId = new Map(rows.map((row) => [row.id, row]));

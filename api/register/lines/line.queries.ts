@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import type { LabelKind } from '../../../shared/vocabulary.ts';
+import { seen } from '../../people/visibility.ts';
 import { isId } from '../../platform/ids.ts';
 import { decodeCursor, encodeCursor, toPage, type Page } from '../../platform/paging.ts';
 import { Conditions, countWhere, likePattern, orderBy, type SortColumn } from '../keyset.ts';
@@ -54,7 +55,7 @@ function select(lines: string): string {
       n.animals, n.alive
     from (${lines}) l join species s on s.id = l.species_id
       cross join lateral (select count(*)::integer as animals, count(*) filter (where i.status = 'alive')::integer as alive
-        from individual i where i.line_id = l.id and i.withdrawn_at is null) n`;
+        from individual i where i.line_id = l.id and i.withdrawn_at is null and ${seen('individual', 'i')}) n`;
 }
 
 function toLineView(row: LineRow): LineView {

@@ -3,7 +3,11 @@ import { Shown } from '../../platform/fields.ts';
 import { RecordView } from '../record.view.ts';
 
 export class LineCountsView {
-  @Shown({ description: 'Animals of the line that stand in the register.', type: 'integer', minimum: 0 })
+  @Shown({
+    description: 'Animals of the line that stand in the register and may be seen.',
+    type: 'integer',
+    minimum: 0,
+  })
   animals: number;
 
   @Shown({ description: 'Those of them that are alive.', type: 'integer', minimum: 0 })

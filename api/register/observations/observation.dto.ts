@@ -1,6 +1,6 @@
 import { OmitType, PartialType } from '@nestjs/swagger';
-import { observationKinds, type ObservationKind } from '../../../shared/vocabulary.ts';
-import { ChoiceField, DateField, IdField, NumberField, TextField } from '../../platform/fields.ts';
+import { observationKinds, type ObservationKind, type Visibility } from '../../../shared/vocabulary.ts';
+import { ChoiceField, DateField, IdField, NumberField, TextField, VisibilityField } from '../../platform/fields.ts';
 import { PageQuery } from '../../platform/paging.ts';
 
 const subject = (description: string): PropertyDecorator => IdField({ optional: true, description });
@@ -33,6 +33,9 @@ export class NewObservationRequest {
 
   @NumberField({ min: 0.001, max: 5000, optional: true, nullable: true, description: 'Mass in grams.' })
   massG?: number | null;
+
+  @VisibilityField('Who may see it; club if left out. A private remark is seen by its keeper alone.')
+  visibility?: Visibility;
 }
 
 /** Changes of a remark; what it is about stays. */
@@ -59,6 +62,9 @@ export class ObservationQuery extends PageQuery {
 
   @ChoiceField(observationKinds, { optional: true, description: 'Kind of remark.' })
   kind?: ObservationKind;
+
+  @VisibilityField('Visibility.')
+  visibility?: Visibility;
 }
 
 /** What a remark can be about. */

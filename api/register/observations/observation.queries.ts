@@ -1,17 +1,19 @@
 import type { EntityManager } from 'typeorm';
+import { forMembers } from '../../people/visibility.ts';
 import { isId } from '../../platform/ids.ts';
 import { decodeCursor, encodeCursor, toPage, type Page } from '../../platform/paging.ts';
 import { Conditions, countWhere } from '../keyset.ts';
 import { findPlaces, inOrder, type Order } from '../places.queries.ts';
 import { recordColumns, toRecordView, type RecordRow } from '../record.view.ts';
+import { seenObservation } from '../seen-records.ts';
 import type { ObservationQuery } from './observation.dto.ts';
 import type { ObservationView } from './observation.view.ts';
 
 type ObservationRow = RecordRow & Omit<ObservationView, 'createdAt' | 'updatedAt' | 'withdrawn'>;
 
-const select = `
-  select ${recordColumns('o')}, k.name as keeper, o.keeper_id as "keeperId", o.individual_id as "individualId", o.pairing_id as "pairingId",
-    o.clutch_id as "clutchId", o.source_id as "sourceId", o.kind, o.observed_on as "observedOn", o.text, o.svl_mm as "svlMm", o.mass_g as "massG"
+const select = (): string => `
+  select ${recordColumns('o')}, ${forMembers('k.name')} as keeper, ${forMembers('o.keeper_id')} as "keeperId", o.individual_id as "individualId", o.pairing_id as "pairingId",
+    o.clutch_id as "clutchId", o.source_id as "sourceId", o.kind, o.observed_on as "observedOn", o.text, o.svl_mm as "svlMm", o.mass_g as "massG", o.visibility
   from observation o join keeper k on k.id = o.keeper_id`;
 
 const newestFirst: Order = {
@@ -25,10 +27,10 @@ const newestFirst: Order = {
   isDescending: true,
 };
 
-/** One remark by its id (primary key), or null. */
+/** One remark by its id (primary key), or null where there is none or it may not be seen. */
 export async function findObservation(manager: EntityManager, id: string): Promise<ObservationView | null> {
   if (!isId(id)) return null;
-  const [row] = await manager.query<ObservationRow[]>(`${select} where o.id = $1`, [id]);
+  const [row] = await manager.query<ObservationRow[]>(`${select()} where o.id = $1 and ${seenObservation('o')}`, [id]);
   return row ? toObservationView(row) : null;
 }
 
@@ -42,6 +44,8 @@ export async function listObservations(
 ): Promise<Page<ObservationView>> {
   const conditions = new Conditions();
   conditions.add('o.withdrawn_at is null');
+  conditions.add(seenObservation('o'));
+  if (query.visibility !== undefined) conditions.add(`o.visibility = ${conditions.bind(query.visibility)}`);
   if (query.individualId !== undefined) conditions.add(`o.individual_id = ${conditions.bind(query.individualId)}`);
   if (query.pairingId !== undefined) conditions.add(`o.pairing_id = ${conditions.bind(query.pairingId)}`);
   if (query.clutchId !== undefined) conditions.add(`o.clutch_id = ${conditions.bind(query.clutchId)}`);
@@ -49,7 +53,7 @@ export async function listObservations(
   if (query.kind !== undefined) conditions.add(`o.kind = ${conditions.bind(query.kind)}`);
   const after = query.after === undefined ? null : decodeCursor('observed', newestFirst.columns.length, query.after);
   const places = await findPlaces(manager, newestFirst, conditions, after, query.limit + 1);
-  const rows = await manager.query<ObservationRow[]>(`${select} where o.id = any($1)`, [
+  const rows = await manager.query<ObservationRow[]>(`${select()} where o.id = any($1) and ${seenObservation('o')}`, [
     places.map((place) => place.id),
   ]);
   const total = query.total ? await countWhere(manager, 'observation o', conditions) : undefined;
@@ -76,5 +80,6 @@ function toObservationView(row: ObservationRow): ObservationView {
     text: row.text,
     svlMm: row.svlMm,
     massG: row.massG,
+    visibility: row.visibility,
   };
 }

@@ -1,5 +1,5 @@
-import { observationKinds, type ObservationKind } from '../../../shared/vocabulary.ts';
-import { Shown } from '../../platform/fields.ts';
+import { observationKinds, type ObservationKind, type Visibility } from '../../../shared/vocabulary.ts';
+import { Shown, ShownVisibility } from '../../platform/fields.ts';
 import { RecordView } from '../record.view.ts';
 
 const subject = (description: string): PropertyDecorator =>
@@ -7,11 +7,16 @@ const subject = (description: string): PropertyDecorator =>
 
 /** A dated remark on exactly one animal, pairing, clutch or source. */
 export class ObservationView extends RecordView {
-  @Shown({ description: 'Name of the keeper who made it.' })
-  keeper: string;
+  @Shown({ description: 'Name of the keeper who made it; null where a stranger asks.', type: String, nullable: true })
+  keeper: string | null;
 
-  @Shown({ description: 'Id of that keeper.', format: 'uuid' })
-  keeperId: string;
+  @Shown({
+    description: 'Id of that keeper; null where a stranger asks.',
+    type: String,
+    format: 'uuid',
+    nullable: true,
+  })
+  keeperId: string | null;
 
   @subject('The animal that it is about.')
   individualId: string | null;
@@ -39,4 +44,7 @@ export class ObservationView extends RecordView {
 
   @Shown({ description: 'Mass in grams.', type: Number, nullable: true, minimum: 0, maximum: 5000 })
   massG: number | null;
+
+  @ShownVisibility()
+  visibility: Visibility;
 }

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import type { Acting } from '../../platform/acting.ts';
+import { isOwn } from '../../people/visibility.ts';
 import { dateColumns } from '../../platform/dates.ts';
 import type { VersionMatch } from '../../platform/etag.ts';
 import { newId } from '../../platform/ids.ts';
@@ -39,7 +40,7 @@ export class ObservationsService {
       await manager.insert(Observation, {
         id,
         keeperId: keeper.id,
-        ...sentFields(request, [...observationSubjects, 'kind', 'text', 'svlMm', 'massG']),
+        ...sentFields(request, [...observationSubjects, 'kind', 'text', 'svlMm', 'massG', 'visibility']),
         ...dateColumns('observedOn', request.observedOn),
       });
       noteAdded(manager, 'observation', id);
@@ -51,9 +52,10 @@ export class ObservationsService {
   async change(id: string, match: VersionMatch, request: ObservationChangeRequest): Promise<ObservationView> {
     return inTransaction(this.dataSource, async (manager) => {
       const observation = await lockStanding(manager, observationKind, id, match);
+      if (request.visibility === 'private' && !isOwn(observation)) refusePrivate();
       const observedOn = request.observedOn === undefined ? {} : dateColumns('observedOn', request.observedOn);
       await writeChange(manager, observationKind, observation, {
-        ...sentFields(request, ['kind', 'text', 'svlMm', 'massG']),
+        ...sentFields(request, ['kind', 'text', 'svlMm', 'massG', 'visibility']),
         ...observedOn,
       });
       return present(await findObservation(manager, id), () => new NotFoundProblem('observation', id));
@@ -72,4 +74,10 @@ async function requireSubject(manager: EntityManager, request: NewObservationReq
     await requireStanding(manager, table, id, `/${table}Id`);
     if (id) await holdStanding(manager, table, [id.toLowerCase()], () => `/${table}Id`);
   }
+}
+
+/** A private remark is seen by its keeper alone: whoever else makes it so could not bring it back. */
+function refusePrivate(): never {
+  const detail = 'Only the keeper who made a remark can make it private. Choose club, or withdraw it with a reason.';
+  throw new InvalidProblem(detail, [{ pointer: '/visibility', detail }]);
 }

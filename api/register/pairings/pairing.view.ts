@@ -10,10 +10,18 @@ export class PairingMemberView {
   @Shown({ description: 'The animal.', type: AnimalStatusView })
   individual: AnimalStatusView;
 
-  @Shown({ description: 'When it joined, EDTF.', type: String, nullable: true })
+  @Shown({
+    description: 'When it joined, EDTF; of a private animal told only to the keeper of the pairing.',
+    type: String,
+    nullable: true,
+  })
   joined: string | null;
 
-  @Shown({ description: 'When it left, EDTF; null while it lives there.', type: String, nullable: true })
+  @Shown({
+    description: 'When it left, EDTF; null while it lives there, and where `joined` is not told.',
+    type: String,
+    nullable: true,
+  })
   left: string | null;
 }
 
@@ -47,12 +55,16 @@ export class PairingView extends RecordView {
   notes: string | null;
 
   @Shown({
-    description: 'Males.females.unsexed housed now; of all who ever were, where none is left.',
+    description:
+      'Males.females.unsexed housed now; of all who ever were, where none is left. Animals that may not be seen are not counted.',
     example: '1.2.0',
   })
   notation: string;
 
-  @Shown({ description: 'Every stay, those who live there now first.', type: [PairingMemberView] })
+  @Shown({
+    description: 'Every stay, those who live there now first, private animals last.',
+    type: [PairingMemberView],
+  })
   members: PairingMemberView[];
 
   @Shown({ description: 'Its last 200 clutches, newest first.', type: [PairingClutchView] })

@@ -20,7 +20,10 @@ export type HousedClutch = Pick<ClutchItemView, 'laid' | 'parents' | 'parentsFro
 export function correctionOf(clutch: HousedClutch, housing: Housing): { housed: ParentsView; why: string } | null {
   if (clutch.laid === null) return null;
   const { parents: recorded, parentsFromPairing } = clutch;
-  const lived = new Map(housedAt(housing, clutch.laid).map(({ animal }) => [animal.id, animal]));
+  // proposals are only made where every animal of the pairing may be seen
+  const lived = new Map(
+    housedAt(housing, clutch.laid).map(({ animal }) => [animal.id, { ...animal, isPrivate: false }]),
+  );
   const all = toView(parentsHousedAt(housing, clutch.laid), lived);
   const housed = parentsFromPairing ? all : besideOwn(recorded, all, lived);
   if (housed === null || isSameOdds(recorded, housed)) return null;
@@ -78,12 +81,13 @@ function whyOf(
 }
 
 function namesOf(animals: readonly AnimalStatusView[]): string {
-  const names = animals.map((animal) => animal.code ?? animal.number);
+  const names = animals.map((animal) => animal.code ?? animal.number ?? '');
   const last = names.pop() ?? '';
   return names.length === 0 ? last : `${names.join(', ')} and ${last}`;
 }
 
-function animalsIn(parents: ParentsView): AnimalStatusView[] {
+/** The animals that a statement of parents names, each once. */
+export function animalsIn(parents: ParentsView): AnimalStatusView[] {
   const all =
     parents.mode === 'pairs'
       ? parents.pairs.flatMap((pair) => [pair.a, pair.b])
@@ -114,7 +118,9 @@ function coupleOdds(parents: ParentsView): Map<string, number> {
 function toView(parents: Parents, lived: ReadonlyMap<string, AnimalStatusView>): ParentsView {
   const shown = ({ id }: ParentAnimal): AnimalStatusView | null => {
     const animal = lived.get(id);
-    return animal ? { id, number: animal.number, code: animal.code, sex: animal.sex, status: animal.status } : null;
+    return animal
+      ? { id, number: animal.number, code: animal.code, sex: animal.sex, status: animal.status, isPrivate: false }
+      : null;
   };
   if (parents.mode === 'pairs') {
     const odds = probabilities(parents.pairs);

@@ -1,5 +1,5 @@
 import { PartialType } from '@nestjs/swagger';
-import { sourceKinds, type SourceKind } from '../../../shared/vocabulary.ts';
+import { sourceKinds, type SourceKind, type Visibility } from '../../../shared/vocabulary.ts';
 import {
   ChoiceField,
   DateField,
@@ -8,6 +8,7 @@ import {
   PatternField,
   TextField,
   TextListField,
+  VisibilityField,
 } from '../../platform/fields.ts';
 import { PageQuery } from '../../platform/paging.ts';
 
@@ -63,6 +64,9 @@ export class NewSourceRequest {
 
   @TextField({ max: 10_000, optional: true, nullable: true, description: 'Notes.' })
   notes?: string | null;
+
+  @VisibilityField('Who may see it; club if left out.')
+  visibility?: Visibility;
 }
 
 /** Changes of a source. */
@@ -75,6 +79,9 @@ export class SourceQuery extends PageQuery {
 
   @IdField({ optional: true, description: 'Sources that this keeper entered.' })
   keeperId?: string;
+
+  @VisibilityField('Visibility.')
+  visibility?: Visibility;
 
   @TextField({ max: 100, optional: true, description: 'Part of the code, of the label or of a name.' })
   q?: string;

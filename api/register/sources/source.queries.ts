@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { forMembers, isStranger, requireMember, seen } from '../../people/visibility.ts';
 import { isId } from '../../platform/ids.ts';
 import { decodeCursor, encodeCursor, toPage, type Page } from '../../platform/paging.ts';
 import { Conditions, countWhere, likePattern, orderBy, type SortColumn } from '../keyset.ts';
@@ -16,18 +17,18 @@ const byDate: readonly SortColumn[] = [
   { sql: 'o.id', type: 'uuid' },
 ];
 
-const select = `
-  select ${recordColumns('o')}, o.code, k.name as keeper, o.keeper_id as "keeperId", o.kind, o.date, o.received_from as "receivedFrom",
-    o.received_by as "receivedBy", o.country_of_export as "countryOfExport", o.permit_references as "permitReferences",
-    o.label_as_received as "labelAsReceived", o.label_note as "labelNote", o.base_kinship as "baseKinship", o.notes,
-    (select count(*)::integer from individual i where i.source_id = o.id and i.withdrawn_at is null) as founders,
+const select = (): string => `
+  select ${recordColumns('o')}, o.code, ${forMembers('k.name')} as keeper, ${forMembers('o.keeper_id')} as "keeperId", o.kind, o.date,
+    ${forMembers('o.received_from')} as "receivedFrom", ${forMembers('o.received_by')} as "receivedBy", o.country_of_export as "countryOfExport", o.permit_references as "permitReferences",
+    o.label_as_received as "labelAsReceived", o.label_note as "labelNote", o.base_kinship as "baseKinship", o.notes, o.visibility,
+    (select count(*)::integer from individual i where i.source_id = o.id and i.withdrawn_at is null and ${seen('individual', 'i')}) as founders,
     coalesce(o.date_earliest, 'infinity')::text as sort
   from source o join keeper k on k.id = o.keeper_id`;
 
-/** One source by its id (primary key; its animals by individual_source_index), or null. */
+/** One source by its id (primary key; its animals by individual_source_index), or null where there is none or it may not be seen. */
 export async function findSource(manager: EntityManager, id: string): Promise<SourceView | null> {
   if (!isId(id)) return null;
-  const [row] = await manager.query<SourceRow[]>(`${select} where o.id = $1`, [id]);
+  const [row] = await manager.query<SourceRow[]>(`${select()} where o.id = $1 and ${seen('source', 'o')}`, [id]);
   return row ? toSourceView(row) : null;
 }
 
@@ -35,11 +36,14 @@ export async function findSource(manager: EntityManager, id: string): Promise<So
 export async function listSources(manager: EntityManager, query: SourceQuery): Promise<Page<SourceView>> {
   const conditions = new Conditions();
   conditions.add('o.withdrawn_at is null');
+  conditions.add(seen('source', 'o'));
+  if (query.keeperId !== undefined) requireMember();
+  if (query.visibility !== undefined) conditions.add(`o.visibility = ${conditions.bind(query.visibility)}`);
   if (query.kind !== undefined) conditions.add(`o.kind = ${conditions.bind(query.kind)}`);
   if (query.keeperId !== undefined) conditions.add(`o.keeper_id = ${conditions.bind(query.keeperId)}`);
   if (query.q !== undefined) {
     const pattern = conditions.bind(likePattern(query.q));
-    const fields = ['code', 'label_as_received', 'received_from', 'received_by'].map(
+    const fields = ['code', 'label_as_received', ...(isStranger() ? [] : ['received_from', 'received_by'])].map(
       (field) => `lower(o.${field}) like ${pattern}`,
     );
     conditions.add(`(${fields.join(' or ')})`);
@@ -47,7 +51,7 @@ export async function listSources(manager: EntityManager, query: SourceQuery): P
   const total = query.total ? await countWhere(manager, 'source o', conditions) : undefined;
   if (query.after !== undefined) conditions.addAfter(byDate, decodeCursor('date', byDate.length, query.after), false);
   const rows = await manager.query<SourceRow[]>(
-    `${select} where ${conditions.sql} order by ${orderBy(byDate, false)} limit ${query.limit + 1}`,
+    `${select()} where ${conditions.sql} order by ${orderBy(byDate, false)} limit ${query.limit + 1}`,
     conditions.parameters,
   );
   return toPage(rows, query.limit, toSourceView, (row) => encodeCursor('date', [row.sort, row.id]), total);
@@ -70,6 +74,7 @@ function toSourceView(row: SourceRow): SourceView {
     labelNote: row.labelNote,
     baseKinship: row.baseKinship,
     notes: row.notes,
+    visibility: row.visibility,
     founders: row.founders,
   };
 }

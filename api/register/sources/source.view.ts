@@ -1,5 +1,5 @@
-import { sourceKinds, type SourceKind } from '../../../shared/vocabulary.ts';
-import { Shown } from '../../platform/fields.ts';
+import { sourceKinds, type SourceKind, type Visibility } from '../../../shared/vocabulary.ts';
+import { Shown, ShownVisibility } from '../../platform/fields.ts';
 import { RecordView } from '../record.view.ts';
 
 /** How founders entered captivity together. */
@@ -10,11 +10,20 @@ export class SourceView extends RecordView {
   @Shown({ description: "The keeper's own code, at most 40 characters.", type: String, nullable: true })
   code: string | null;
 
-  @Shown({ description: 'Name of the keeper who entered it.' })
-  keeper: string;
+  @Shown({
+    description: 'Name of the keeper who entered it; null where a stranger asks.',
+    type: String,
+    nullable: true,
+  })
+  keeper: string | null;
 
-  @Shown({ description: 'Id of that keeper.', format: 'uuid' })
-  keeperId: string;
+  @Shown({
+    description: 'Id of that keeper; null where a stranger asks.',
+    type: String,
+    format: 'uuid',
+    nullable: true,
+  })
+  keeperId: string | null;
 
   @Shown({ description: 'Kind of source.', enum: sourceKinds })
   kind: SourceKind;
@@ -22,10 +31,10 @@ export class SourceView extends RecordView {
   @Shown({ description: 'When its animals came, EDTF.', type: String, nullable: true })
   date: string | null;
 
-  @Shown({ description: 'From whom.', type: String, nullable: true })
+  @Shown({ description: 'From whom; null where a stranger asks.', type: String, nullable: true })
   receivedFrom: string | null;
 
-  @Shown({ description: 'By whom.', type: String, nullable: true })
+  @Shown({ description: 'By whom; null where a stranger asks.', type: String, nullable: true })
   receivedBy: string | null;
 
   @Shown({ description: 'Country of export, ISO 3166-1 code of two letters.', type: String, nullable: true })
@@ -46,6 +55,9 @@ export class SourceView extends RecordView {
   @Shown({ description: 'Notes.', type: String, nullable: true })
   notes: string | null;
 
-  @Shown({ description: 'Animals in the register that came from it.', type: 'integer', minimum: 0 })
+  @ShownVisibility()
+  visibility: Visibility;
+
+  @Shown({ description: 'Animals in the register that came from it and may be seen.', type: 'integer', minimum: 0 })
   founders: number;
 }

@@ -29,6 +29,7 @@ const plainFields = [
   'labelNote',
   'baseKinship',
   'notes',
+  'visibility',
 ] as const;
 
 /** Sources. */

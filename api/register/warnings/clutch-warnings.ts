@@ -143,6 +143,7 @@ function pairsOfOneSex(facts: ClutchFacts): Warning[] | null {
 }
 
 function differenceBetween(a: ParentFacts, b: ParentFacts): string | null {
+  if (a.speciesId === null || b.speciesId === null) return null;
   if (a.speciesId !== b.speciesId) return 'are of different species';
   if (a.lineId === null || b.lineId === null || a.lineId === b.lineId) return null;
   return `are of different lines, ${a.line ?? 'one'} and ${b.line ?? 'another'}`;

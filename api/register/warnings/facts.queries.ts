@@ -1,7 +1,10 @@
 import type { EntityManager } from 'typeorm';
 import { dateBounds, type DateBounds } from '../../../shared/edtf.ts';
+import { seen } from '../../people/visibility.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { Sex, SexBasis, Status } from '../../../shared/vocabulary.ts';
+import { privateAnimal } from '../private-records.ts';
+import { seenClutch } from '../seen-records.ts';
 import { clutchTitle } from '../titles.ts';
 import type {
   ClutchFacts,
@@ -23,20 +26,21 @@ interface ParentRow {
   readonly line: string | null;
   readonly hatched: string | null;
   readonly died: string | null;
+  readonly isSeen: boolean;
 }
 
 /** Clutches of one dam further apart than this never make a warning worth giving. */
 const nearbyDays = 60;
 
-/** What the warnings of one clutch are computed from, or null where there is no such clutch (primary key). */
+/** What the warnings of one clutch are computed from, as far as it may be seen, or null where there is no such clutch (primary key). */
 export async function readClutchFacts(manager: EntityManager, id: string): Promise<ClutchFacts | null> {
   const [clutch] = await manager.query<
     { laid: string | null; eggs: number | null; hatched: number | null; lost: number; young: number }[]
   >(
     `select laid, eggs, hatched,
        (select coalesce(sum(l.count), 0)::integer from clutch_loss l where l.clutch_id = c.id) as lost,
-       (select count(*)::integer from individual y where y.clutch_id = c.id and y.withdrawn_at is null) as young
-     from clutch c where id = $1`,
+       (select count(*)::integer from individual y where y.clutch_id = c.id and y.withdrawn_at is null and ${seen('individual', 'y')}) as young
+     from clutch c where id = $1 and ${seenClutch('c')}`,
     [id],
   );
   if (!clutch) return null;
@@ -55,12 +59,13 @@ export async function readClutchFacts(manager: EntityManager, id: string): Promi
   };
 }
 
-/** What the warnings of one animal are computed from, or null where there is no such animal (primary key). */
+/** What the warnings of one animal are computed from, as far as it may be seen, or null where there is no such animal (primary key). */
 export async function readIndividualFacts(manager: EntityManager, id: string): Promise<IndividualFacts | null> {
   const [row] = await manager.query<IndividualRow[]>(
     `select i.sex, i.sex_basis as "sexBasis", i.sexed_on as "sexedOn", i.status, i.hatched, i.out_of_water as "outOfWater", i.died,
        i.species_id as "speciesId", i.line_id as "lineId", l.name as line, i.clutch_id as "clutchId", c.laid, current_date::text as today
-     from individual i left join line l on l.id = i.line_id left join clutch c on c.id = i.clutch_id where i.id = $1`,
+     from individual i left join line l on l.id = i.line_id left join clutch c on c.id = i.clutch_id and ${seenClutch('c')}
+     where i.id = $1 and ${seen('individual', 'i')}`,
     [id],
   );
   if (!row) return null;
@@ -99,7 +104,8 @@ interface IndividualRow {
 /** Possible parents of a clutch by number (clutch_candidate_once, clutch_pair_once). */
 async function readParents(manager: EntityManager, clutchId: string): Promise<ParentRow[]> {
   return manager.query<ParentRow[]>(
-    `select i.id, i.number::text, p.role, p.probability, i.species_id as "speciesId", i.line_id as "lineId", l.name as line, i.hatched, i.died
+    `select i.id, i.number::text, p.role, p.probability, i.species_id as "speciesId", i.line_id as "lineId", l.name as line, i.hatched, i.died,
+       ${seen('individual', 'i')} as "isSeen"
      from (select individual_id, role, probability from clutch_candidate where clutch_id = $1 and individual_id is not null
        union select a_id, 'either', 0 from clutch_pair where clutch_id = $1
        union select b_id, 'either', 0 from clutch_pair where clutch_id = $1) p
@@ -110,7 +116,24 @@ async function readParents(manager: EntityManager, clutchId: string): Promise<Pa
 
 async function withRanges(manager: EntityManager, parents: readonly ParentRow[]): Promise<ParentFacts[]> {
   const ranges = await readRanges(manager, [...new Set(parents.map((parent) => parent.speciesId))]);
-  return parents.map((parent) => ({
+  return parents.map((parent) =>
+    parent.isSeen ? knownParent(parent, ranges) : { ...nothingKnown, role: parent.role },
+  );
+}
+
+/** A parent that may not be seen, of whom no warning can speak. */
+const nothingKnown = {
+  name: privateAnimal,
+  speciesId: null,
+  lineId: null,
+  line: null,
+  hatched: null,
+  died: null,
+  ranges: {},
+};
+
+function knownParent(parent: ParentRow, ranges: ReadonlyMap<string, RangesFacts>): ParentFacts {
+  return {
     name: formatRegistryNumber(parent.number),
     role: parent.role,
     speciesId: parent.speciesId,
@@ -119,7 +142,7 @@ async function withRanges(manager: EntityManager, parents: readonly ParentRow[])
     hatched: bounds(parent.hatched),
     died: bounds(parent.died),
     ranges: ranges.get(parent.speciesId) ?? {},
-  }));
+  };
 }
 
 /** Life-history ranges by species (primary key of species_range), fit for `warningsForClutch` and `warningsForIndividual`. */
@@ -142,7 +165,7 @@ async function readNearby(manager: EntityManager, clutchId: string, damId: strin
   const rows = await manager.query<{ code: string | null; laid: string }[]>(
     `select c.code, c.laid from clutch this join clutch_candidate d on d.individual_id = $2 and d.role = 'dam' and d.probability > 1 - 1e-9
        join clutch c on c.id = d.clutch_id
-     where this.id = $1 and c.id <> this.id and c.withdrawn_at is null
+     where this.id = $1 and c.id <> this.id and c.withdrawn_at is null and ${seenClutch('c')}
        and c.laid_earliest <= this.laid_latest + ${nearbyDays} and c.laid_latest >= this.laid_earliest - ${nearbyDays}
      order by c.laid_earliest, c.id limit 20`,
     [clutchId, damId],
@@ -157,8 +180,8 @@ async function readNearby(manager: EntityManager, clutchId: string, damId: strin
 async function readPairsOfOneSex(manager: EntityManager, clutchId: string): Promise<PairOfOneSex[]> {
   const rows = await manager.query<{ a: string; b: string; sex: Sex }[]>(
     `select a.number::text as a, b.number::text as b, a.sex from clutch_pair p
-       join individual a on a.id = p.a_id join individual b on b.id = p.b_id and b.sex = a.sex
-     where p.clutch_id = $1 and a.sex <> 'unsexed' order by a.number, b.number`,
+       join individual a on a.id = p.a_id join individual b on b.id = p.b_id and b.sex = a.sex and ${seen('individual', 'b')}
+     where ${seen('individual', 'a')} and p.clutch_id = $1 and a.sex <> 'unsexed' order by a.number, b.number`,
     [clutchId],
   );
   return rows.map((row) => ({ a: formatRegistryNumber(row.a), b: formatRegistryNumber(row.b), sex: row.sex }));
@@ -167,8 +190,8 @@ async function readPairsOfOneSex(manager: EntityManager, clutchId: string): Prom
 /** Measured lengths of an animal, oldest first (observation_individual_index). */
 async function readMeasurements(manager: EntityManager, id: string): Promise<MeasurementFacts[]> {
   const rows = await manager.query<{ svlMm: number; observedOn: string | null }[]>(
-    `select svl_mm as "svlMm", observed_on as "observedOn" from observation
-     where individual_id = $1 and svl_mm is not null and withdrawn_at is null order by observed_on_latest, id`,
+    `select svl_mm as "svlMm", observed_on as "observedOn" from observation o
+     where ${seen('observation', 'o')} and individual_id = $1 and svl_mm is not null and withdrawn_at is null order by observed_on_latest, id`,
     [id],
   );
   return rows.map((row) => ({ svlMm: row.svlMm, observedOn: bounds(row.observedOn) }));

@@ -17,7 +17,8 @@ export interface ParentFacts {
   /** How to call it: its registry number or its code. */
   readonly name: string;
   readonly role: 'sire' | 'dam' | 'either';
-  readonly speciesId: string;
+  /** Null where it may not be seen: then nothing else of it is known either. */
+  readonly speciesId: string | null;
   readonly lineId: string | null;
   /** Name of the line, for words. */
   readonly line: string | null;

@@ -1,18 +1,21 @@
 import type { EntityManager } from 'typeorm';
 import { dateBounds } from '../../../shared/edtf.ts';
+import { seen } from '../../people/visibility.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
 import { impossibleInClutch, impossibleInIndividual } from '../plausibility.ts';
+import { seenClutch } from '../seen-records.ts';
 import { clutchTitle } from '../titles.ts';
 import { readClutchFacts } from './facts.queries.ts';
 
 /**
  * Refuses, with 422, an animal as it was just written, where it hatched before its clutch was laid or after a clutch of its own
- * was (clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index).
+ * was (clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index). Here as below, records that may not be seen
+ * refuse nothing: whoever may change a date could find out theirs by trying.
  */
 export async function refuseImpossibleIndividual(manager: EntityManager, id: string): Promise<void> {
   const [row] = await manager.query<{ hatched: string | null; laid: string | null }[]>(
-    'select i.hatched, c.laid from individual i left join clutch c on c.id = i.clutch_id where i.id = $1',
+    `select i.hatched, c.laid from individual i left join clutch c on c.id = i.clutch_id and ${seenClutch('c')} where i.id = $1`,
     [id],
   );
   if (!row?.hatched) return;
@@ -22,7 +25,7 @@ export async function refuseImpossibleIndividual(manager: EntityManager, id: str
   });
   const [early] = await manager.query<{ code: string | null; laid: string | null }[]>(
     `select c.code, c.laid from clutch c join individual i on i.id = $1
-     where c.laid_latest < i.hatched_earliest and c.id in (select clutch_id from clutch_candidate where individual_id = $1
+     where ${seenClutch('c')} and c.laid_latest < i.hatched_earliest and c.id in (select clutch_id from clutch_candidate where individual_id = $1
        union select clutch_id from clutch_pair where a_id = $1 union select clutch_id from clutch_pair where b_id = $1)
      order by c.laid_latest limit 1`,
     [id],
@@ -42,7 +45,7 @@ export async function refuseImpossibleClutch(manager: EntityManager, id: string,
   const details = impossibleInClutch(facts).map((found) => found.detail);
   const [young] = await manager.query<{ number: string }[]>(
     `select y.number::text from individual y join clutch c on c.id = y.clutch_id
-     where c.id = $1 and y.hatched_latest < c.laid_earliest order by y.number limit 1`,
+     where c.id = $1 and ${seen('individual', 'y')} and y.hatched_latest < c.laid_earliest order by y.number limit 1`,
     [id],
   );
   if (young)

@@ -117,7 +117,7 @@ function beyondLifespan(facts: IndividualFacts): Warning[] | null {
 }
 
 function crossed(facts: IndividualFacts): Warning[] | null {
-  const stranger = facts.parents.find((parent) => parent.speciesId !== facts.speciesId);
+  const stranger = facts.parents.find((parent) => parent.speciesId !== null && parent.speciesId !== facts.speciesId);
   if (stranger)
     return [
       {

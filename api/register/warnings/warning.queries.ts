@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { forMembers } from '../../people/visibility.ts';
 import { warningsForClutch, warningsForIndividual } from '../plausibility.ts';
 import type { Warning } from './facts.ts';
 import { readClutchFacts, readIndividualFacts } from './facts.queries.ts';
@@ -27,8 +28,8 @@ async function withConfirmations(
   warnings: readonly Warning[],
 ): Promise<WarningView[]> {
   if (warnings.length === 0) return [];
-  const rows = await manager.query<{ code: string; detail: string; reason: string; keeper: string; at: Date }[]>(
-    `select w.code, w.detail, w.reason, k.name as keeper, w.confirmed_at as at from confirmed_warning w join keeper k on k.id = w.keeper_id
+  const rows = await manager.query<{ code: string; detail: string; reason: string; keeper: string | null; at: Date }[]>(
+    `select w.code, w.detail, w.reason, ${forMembers('k.name')} as keeper, w.confirmed_at as at from confirmed_warning w join keeper k on k.id = w.keeper_id
      where w.${kind}_id = $1`,
     [id],
   );

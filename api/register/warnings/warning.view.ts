@@ -5,8 +5,12 @@ export class ConfirmationView {
   @Shown({ description: 'Why it is accepted.' })
   reason: string;
 
-  @Shown({ description: 'Name of the keeper who accepted it.' })
-  keeper: string;
+  @Shown({
+    description: 'Name of the keeper who accepted it; null where a stranger asks.',
+    type: String,
+    nullable: true,
+  })
+  keeper: string | null;
 
   @Shown({ description: 'When, RFC 3339 in UTC.', format: 'date-time' })
   at: string;

@@ -1,8 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import type { Acting } from '../../platform/acting.ts';
-import { isId } from '../../platform/ids.ts';
-import { NotFoundProblem, Problem } from '../../platform/problem.ts';
+import { Problem } from '../../platform/problem.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { lockForChange } from '../change.ts';
 import { clutchKind } from '../clutches/clutches.service.ts';
@@ -25,10 +24,10 @@ const words = { individual: 'animal', clutch: 'clutch' } as const;
 export class WarningsService {
   constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
 
-  /** Accepts a warning of a record in its present words, with a reason; 404 where the record carries no such warning. */
+  /** Accepts a warning of a record in its present words, with a reason; 404 where the record carries no such warning, 403. */
   async confirm(keeper: Acting, kind: WarnedKind, id: string, code: string, reason: string): Promise<WarningView> {
     return inTransaction(this.dataSource, async (manager) => {
-      await this.lock(manager, kind, id);
+      await lockWarned(manager, kind, id);
       sayOfChange(manager, id, { action: 'confirmed', reason });
       const warning = await findWarning(manager, kind, id, code);
       await storeConfirmation(manager, kind, id, warning, reason, keeper.id);
@@ -36,10 +35,10 @@ export class WarningsService {
     });
   }
 
-  /** Takes the confirmation of a warning back; 404 where there is none. */
+  /** Takes the confirmation of a warning back; 404 where there is none, 403. */
   async takeBack(kind: WarnedKind, id: string, code: string): Promise<void> {
-    await inTransaction(this.dataSource, async (manager) => {
-      await this.lock(manager, kind, id);
+    return inTransaction(this.dataSource, async (manager) => {
+      await lockWarned(manager, kind, id);
       sayOfChange(manager, id, { action: 'unconfirmed' });
       const isCode = warningCodes.some((known) => known === code);
       const wasThere = isCode && (await removeConfirmation(manager, kind, id, code));
@@ -47,15 +46,15 @@ export class WarningsService {
         throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} has no confirmed warning ${code}.`);
     });
   }
+}
 
-  private async lock(manager: EntityManager, kind: WarnedKind, id: string): Promise<void> {
-    if (kind === 'individual') await lockForChange(manager, individualKind, id, 'any');
-    else await lockForChange(manager, clutchKind, id, 'any');
-  }
+/** Accepting a warning is a change of its record; whoever reads it need not have read its latest version. */
+async function lockWarned(manager: EntityManager, kind: WarnedKind, id: string): Promise<void> {
+  if (kind === 'individual') await lockForChange(manager, individualKind, id, 'any');
+  else await lockForChange(manager, clutchKind, id, 'any');
 }
 
 async function findWarning(manager: EntityManager, kind: WarnedKind, id: string, code: string): Promise<WarningView> {
-  if (!isId(id)) throw new NotFoundProblem(words[kind], id);
   const warnings =
     kind === 'individual' ? await readIndividualWarnings(manager, id) : await readClutchWarnings(manager, id);
   const warning = warnings.find((candidate) => candidate.code === code);

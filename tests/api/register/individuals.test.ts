@@ -74,7 +74,13 @@ describe('an animal is entered', () => {
     const { speciesId, sire, dam } = await trio(make);
     const clutch = await make.clutchOf(sire.id, dam.id, { laid: '2021-04-12', eggs: 7 });
     const young = await make.individual({ speciesId, clutchId: clutch.id, hatched: '2021-04-26' });
-    expect(young.clutch).toEqual({ id: clutch.id, code: null, title: 'clutch of 2021-04-12', laid: '2021-04-12' });
+    expect(young.clutch).toEqual({
+      id: clutch.id,
+      code: null,
+      title: 'clutch of 2021-04-12',
+      laid: '2021-04-12',
+      isPrivate: false,
+    });
     const parent = await get(dam.id);
     expect(parent.proven).toBe(true);
     expect(parent.young).toMatchObject([

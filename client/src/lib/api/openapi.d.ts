@@ -752,7 +752,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Imports of the past, newest first */
+        /** One's own imports of the past, newest first; a registrar sees all */
         get: operations["listImportsImports"];
         put?: never;
         /**
@@ -1062,7 +1062,7 @@ export interface components {
             reason: string;
         };
         LineCountsView: {
-            /** @description Animals of the line that stand in the register. */
+            /** @description Animals of the line that stand in the register and may be seen. */
             animals: number;
             /** @description Those of them that are alive. */
             alive: number;
@@ -1163,13 +1163,13 @@ export interface components {
             title: string;
             /** @description The keeper's own code, at most 40 characters. */
             code: string | null;
-            /** @description Name of the keeper who entered it. */
-            keeper: string;
+            /** @description Name of the keeper who entered it; null where a stranger asks. */
+            keeper: string | null;
             /**
              * Format: uuid
-             * @description Id of that keeper.
+             * @description Id of that keeper; null where a stranger asks.
              */
-            keeperId: string;
+            keeperId: string | null;
             /**
              * @description Kind of source.
              * @enum {string}
@@ -1177,9 +1177,9 @@ export interface components {
             kind: "import" | "wild-collection" | "purchase" | "unknown";
             /** @description When its animals came, EDTF. */
             date: string | null;
-            /** @description From whom. */
+            /** @description From whom; null where a stranger asks. */
             receivedFrom: string | null;
-            /** @description By whom. */
+            /** @description By whom; null where a stranger asks. */
             receivedBy: string | null;
             /** @description Country of export, ISO 3166-1 code of two letters. */
             countryOfExport: string | null;
@@ -1193,7 +1193,12 @@ export interface components {
             baseKinship: number;
             /** @description Notes. */
             notes: string | null;
-            /** @description Animals in the register that came from it. */
+            /**
+             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.
+             * @enum {string}
+             */
+            visibility: "private" | "club" | "public";
+            /** @description Animals in the register that came from it and may be seen. */
             founders: number;
         };
         NewSourceRequest: {
@@ -1231,6 +1236,11 @@ export interface components {
             baseKinship?: number;
             /** @description Notes. */
             notes?: string | null;
+            /**
+             * @description Who may see it; club if left out.
+             * @enum {string}
+             */
+            visibility?: "private" | "club" | "public";
         };
         SourceChangeRequest: {
             /**
@@ -1267,6 +1277,11 @@ export interface components {
             baseKinship?: number;
             /** @description Notes. */
             notes?: string | null;
+            /**
+             * @description Who may see it; club if left out.
+             * @enum {string}
+             */
+            visibility?: "private" | "club" | "public";
         };
         IndividualItemView: {
             /**
@@ -1328,30 +1343,31 @@ export interface components {
             hatched: string | null;
             /** @description When it left the water, EDTF. */
             outOfWater: string | null;
-            /** @description Name of its keeper. */
-            keeper: string;
+            /** @description Name of its keeper; null where a stranger asks. */
+            keeper: string | null;
             /**
              * Format: uuid
-             * @description Id of its keeper.
+             * @description Id of its keeper; null where a stranger asks.
              */
-            keeperId: string;
+            keeperId: string | null;
+            /**
+             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.
+             * @enum {string}
+             */
+            visibility: "private" | "club" | "public";
         };
         OriginSourceView: {
-            /**
-             * Format: uuid
-             * @description Id of the source.
-             */
+            /** @description Id of the source; "private-source-1" where it may not be seen. */
             id: string;
             /** @description Code of the source. */
             code: string | null;
             /** @description What people call it, such as "Import, about 1994". */
             title: string;
+            /** @description Whether it is a private source that whoever asks may not see. */
+            isPrivate: boolean;
         };
         OriginClutchView: {
-            /**
-             * Format: uuid
-             * @description Id of the clutch.
-             */
+            /** @description Id of the clutch; "private-clutch-1" where it may not be seen. */
             id: string;
             /** @description Code of the clutch. */
             code: string | null;
@@ -1359,12 +1375,14 @@ export interface components {
             title: string;
             /** @description When it was laid, EDTF. */
             laid: string | null;
+            /** @description Whether it is a private clutch that whoever asks may not see. */
+            isPrivate: boolean;
         };
         ConfirmationView: {
             /** @description Why it is accepted. */
             reason: string;
-            /** @description Name of the keeper who accepted it. */
-            keeper: string;
+            /** @description Name of the keeper who accepted it; null where a stranger asks. */
+            keeper: string | null;
             /**
              * Format: date-time
              * @description When, RFC 3339 in UTC.
@@ -1393,7 +1411,7 @@ export interface components {
             /** @description Name of the pairing. */
             name: string;
             /**
-             * @description Males.females.unsexed housed now; of all who ever were, where none is left.
+             * @description Males.females.unsexed housed now; of all who ever were, where none is left. Animals that may not be seen are not counted.
              * @example 1.2.0
              */
             notation: string;
@@ -1427,46 +1445,44 @@ export interface components {
             probability: number;
         };
         MateView: {
-            /**
-             * Format: uuid
-             * @description Id of the animal.
-             */
+            /** @description Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen. */
             id: string;
             /**
-             * @description Registry number with its check character.
+             * @description Registry number with its check character; null where it may not be seen.
              * @example 10704-4
              */
-            number: string;
+            number: string | null;
             /** @description The keeper's own code. */
             code: string | null;
             /**
-             * @description Sex.
+             * @description Sex; unsexed where it may not be seen.
              * @enum {string}
              */
             sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
             /** @description Probability of being the other parent (in a group: of being the pair with this animal), over 0 to 1. */
             probability: number;
         };
         AnimalStatusView: {
-            /**
-             * Format: uuid
-             * @description Id of the animal.
-             */
+            /** @description Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen. */
             id: string;
             /**
-             * @description Registry number with its check character.
+             * @description Registry number with its check character; null where it may not be seen.
              * @example 10704-4
              */
-            number: string;
+            number: string | null;
             /** @description The keeper's own code. */
             code: string | null;
             /**
-             * @description Sex.
+             * @description Sex; unsexed where it may not be seen.
              * @enum {string}
              */
             sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
             /**
-             * @description Whether it lives.
+             * @description Whether it lives; unknown where it may not be seen.
              * @enum {string}
              */
             status: "alive" | "died" | "gone" | "unknown";
@@ -1559,13 +1575,18 @@ export interface components {
             hatched: string | null;
             /** @description When it left the water, EDTF. */
             outOfWater: string | null;
-            /** @description Name of its keeper. */
-            keeper: string;
+            /** @description Name of its keeper; null where a stranger asks. */
+            keeper: string | null;
             /**
              * Format: uuid
-             * @description Id of its keeper.
+             * @description Id of its keeper; null where a stranger asks.
              */
-            keeperId: string;
+            keeperId: string | null;
+            /**
+             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.
+             * @enum {string}
+             */
+            visibility: "private" | "club" | "public";
             /**
              * @description How the sex came to be known.
              * @enum {string|null}
@@ -1655,6 +1676,11 @@ export interface components {
             status?: "alive" | "died" | "gone" | "unknown";
             /** @description Notes. */
             notes?: string | null;
+            /**
+             * @description Who may see it; club if left out.
+             * @enum {string}
+             */
+            visibility?: "private" | "club" | "public";
         };
         IndividualChangeRequest: {
             /**
@@ -1719,6 +1745,11 @@ export interface components {
             status?: "alive" | "died" | "gone" | "unknown";
             /** @description Notes. */
             notes?: string | null;
+            /**
+             * @description Who may see it; club if left out.
+             * @enum {string}
+             */
+            visibility?: "private" | "club" | "public";
         };
         PairingMemberView: {
             /**
@@ -1728,9 +1759,9 @@ export interface components {
             id: string;
             /** @description The animal. */
             individual: components["schemas"]["AnimalStatusView"];
-            /** @description When it joined, EDTF. */
+            /** @description When it joined, EDTF; of a private animal told only to the keeper of the pairing. */
             joined: string | null;
-            /** @description When it left, EDTF; null while it lives there. */
+            /** @description When it left, EDTF; null while it lives there, and where `joined` is not told. */
             left: string | null;
         };
         PairingClutchView: {
@@ -1778,11 +1809,11 @@ export interface components {
             /** @description Notes. */
             notes: string | null;
             /**
-             * @description Males.females.unsexed housed now; of all who ever were, where none is left.
+             * @description Males.females.unsexed housed now; of all who ever were, where none is left. Animals that may not be seen are not counted.
              * @example 1.2.0
              */
             notation: string;
-            /** @description Every stay, those who live there now first. */
+            /** @description Every stay, those who live there now first, private animals last. */
             members: components["schemas"]["PairingMemberView"][];
             /** @description Its last 200 clutches, newest first. */
             clutches: components["schemas"]["PairingClutchView"][];
@@ -1946,7 +1977,7 @@ export interface components {
              * @description Id of its keeper.
              */
             keeperId: string;
-            /** @description The pairing that it was laid in. */
+            /** @description The pairing that it was laid in; null also where that may not be seen. */
             pairing: components["schemas"]["ClutchPairingView"] | null;
             /** @description When it was laid, EDTF. */
             laid: string | null;
@@ -2000,7 +2031,7 @@ export interface components {
              * @description Id of its keeper.
              */
             keeperId: string;
-            /** @description The pairing that it was laid in. */
+            /** @description The pairing that it was laid in; null also where that may not be seen. */
             pairing: components["schemas"]["ClutchPairingView"] | null;
             /** @description When it was laid, EDTF. */
             laid: string | null;
@@ -2022,8 +2053,10 @@ export interface components {
             parents: components["schemas"]["ParentListsView"] | components["schemas"]["ParentPairsView"];
             /** @description Whether the parents were taken from the animals housed in its pairing when it was laid, all at equal odds. */
             parentsFromPairing: boolean;
-            /** @description Its young in the register, by number. */
+            /** @description Its young in the register that may be seen, by number. */
             young: components["schemas"]["IndividualItemView"][];
+            /** @description How many more young it has that may not be seen. */
+            privateYoung: number;
             /** @description What looks implausible; it never blocks. */
             warnings: components["schemas"]["WarningView"][];
         };
@@ -2191,13 +2224,13 @@ export interface components {
             updatedAt: string;
             /** @description Set when the record was withdrawn; null while it stands. */
             withdrawn: components["schemas"]["WithdrawnView"] | null;
-            /** @description Name of the keeper who made it. */
-            keeper: string;
+            /** @description Name of the keeper who made it; null where a stranger asks. */
+            keeper: string | null;
             /**
              * Format: uuid
-             * @description Id of that keeper.
+             * @description Id of that keeper; null where a stranger asks.
              */
-            keeperId: string;
+            keeperId: string | null;
             /**
              * Format: uuid
              * @description The animal that it is about.
@@ -2231,6 +2264,11 @@ export interface components {
             svlMm: number | null;
             /** @description Mass in grams. */
             massG: number | null;
+            /**
+             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.
+             * @enum {string}
+             */
+            visibility: "private" | "club" | "public";
         };
         NewObservationRequest: {
             /**
@@ -2269,6 +2307,11 @@ export interface components {
             svlMm?: number | null;
             /** @description Mass in grams. */
             massG?: number | null;
+            /**
+             * @description Who may see it; club if left out. A private remark is seen by its keeper alone.
+             * @enum {string}
+             */
+            visibility?: "private" | "club" | "public";
         };
         ObservationChangeRequest: {
             /**
@@ -2287,6 +2330,11 @@ export interface components {
             svlMm?: number | null;
             /** @description Mass in grams. */
             massG?: number | null;
+            /**
+             * @description Who may see it; club if left out. A private remark is seen by its keeper alone.
+             * @enum {string}
+             */
+            visibility?: "private" | "club" | "public";
         };
         ConfirmationRequest: {
             /** @description Why it is right all the same, 1 to 500 characters. */
@@ -4367,6 +4415,8 @@ export interface operations {
                 kind?: "import" | "wild-collection" | "purchase" | "unknown";
                 /** @description Sources that this keeper entered. */
                 keeperId?: string;
+                /** @description Visibility. */
+                visibility?: "private" | "club" | "public";
                 /** @description Part of the code, of the label or of a name. */
                 q?: string;
             };
@@ -4895,6 +4945,8 @@ export interface operations {
                 sex?: "male" | "female" | "unsexed";
                 /** @description Status. */
                 status?: "alive" | "died" | "gone" | "unknown";
+                /** @description Visibility. */
+                visibility?: "private" | "club" | "public";
                 /** @description Words, each of which begins the number or stands in the code, line, species or keeper. */
                 q?: string;
                 /** @description Hatched, or perhaps hatched, in this year or later. */
@@ -6909,6 +6961,8 @@ export interface operations {
                 sourceId?: string;
                 /** @description Kind of remark. */
                 kind?: "note" | "measurement" | "health" | "behaviour";
+                /** @description Visibility. */
+                visibility?: "private" | "club" | "public";
             };
             header?: never;
             path?: never;
@@ -8088,6 +8142,8 @@ export interface operations {
             query?: {
                 /** @description Only check the sheet and tell what it would make; store nothing. */
                 dryRun?: boolean;
+                /** @description Who may see the animals and sources that the sheet makes; club if left out. */
+                visibility?: "private" | "club" | "public";
             };
             header?: never;
             path?: never;
