@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
 import { auditLabel } from '../provenance/flags.ts';
 import type { FigureItemView, FiguresView } from './figures.view.ts';
 import { labelEvidenceOf, toFindings, type LabelEvidence } from './label-evidence.ts';
@@ -10,7 +11,10 @@ import { Snapshots } from './snapshots.service.ts';
 /** Answers the figures that a list of animals shows beside each. */
 @Injectable()
 export class FiguresService {
-  constructor(@Inject(Snapshots) private readonly snapshots: Snapshots) {}
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(Snapshots) private readonly snapshots: Snapshots,
+  ) {}
 
   /**
    * Inbreeding, standings, traced share and flags of animals named by id or registry number.
@@ -19,7 +23,7 @@ export class FiguresService {
    */
   async of(individuals: readonly string[]): Promise<FiguresView> {
     const snapshot = await this.snapshots.current();
-    const numbers = resolveAnimals(snapshot, namedIn(individuals, 'individuals'));
+    const numbers = await resolveAnimals(this.dataSource.manager, snapshot, namedIn(individuals, 'individuals'));
     return { items: new FigureItems(snapshot).of(numbers), asOf: snapshot.asOf };
   }
 }

@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
 import { InvalidProblem, type ProblemError } from '../platform/problem.ts';
 import { auditLabel } from '../provenance/flags.ts';
 import { foldedLabel } from '../provenance/standing.ts';
@@ -7,7 +7,7 @@ import type { ForecastRequest, ProposedParent } from './forecast.dto.ts';
 import type { ForecastLabelView, ForecastView } from './forecast.view.ts';
 import type { Pair } from './kernel/genome-flow.ts';
 import { forecastYoung } from './kernel/forecast.ts';
-import { labelEvidenceOfYoung, toFindings, type LabelEvidence } from './label-evidence.ts';
+import { labelEvidenceOfYoung, shownLabels, toFindings, type LabelEvidence } from './label-evidence.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { PairView } from './lineage.view.ts';
 import { resolveAnimals, type NamedAnimal } from './named-animals.ts';
@@ -40,7 +40,7 @@ export class ForecastService {
    */
   async of(request: ForecastRequest): Promise<ForecastView> {
     const snapshot = await this.snapshots.current();
-    const { sires, dams } = resolveSides(snapshot, request);
+    const { sires, dams } = await resolveSides(this.dataSource.manager, snapshot, request);
     const pairs = sires
       .flatMap((sire) =>
         dams.map((dam): Pair => ({
@@ -59,17 +59,21 @@ export class ForecastService {
     );
     return {
       inbreeding: { ...inbreeding, pairs: pairViews(snapshot, pairs, names) },
-      label: labelView(snapshot, evidence, pairs),
+      label: labelView(snapshot, evidence, pairs, names),
       flags: auditLabel(toFindings(snapshot, evidence, names)).map((flag) => ({ ...flag, records: [...flag.records] })),
       asOf: snapshot.asOf,
     };
   }
 }
 
-function resolveSides(snapshot: LineageSnapshot, request: ForecastRequest): Side {
+async function resolveSides(
+  manager: EntityManager,
+  snapshot: LineageSnapshot,
+  request: ForecastRequest,
+): Promise<Side> {
   const named = (side: 'sires' | 'dams'): NamedAnimal[] =>
     request[side].map(({ individual }, place) => ({ text: individual, pointer: `/${side}/${place}` }));
-  const numbers = resolveAnimals(snapshot, [...named('sires'), ...named('dams')]);
+  const numbers = await resolveAnimals(manager, snapshot, [...named('sires'), ...named('dams')]);
   const sires = numbers.slice(0, request.sires.length);
   const dams = numbers.slice(request.sires.length);
   const errors = [...misfits(snapshot, sires, 'sires', 'female'), ...misfits(snapshot, dams, 'dams', 'male')];
@@ -118,16 +122,22 @@ function pairViews(snapshot: LineageSnapshot, pairs: readonly Pair[], names: Rec
   }));
 }
 
-function labelView({ graph }: LineageSnapshot, evidence: LabelEvidence, pairs: readonly Pair[]): ForecastLabelView {
+function labelView(
+  { graph }: LineageSnapshot,
+  evidence: LabelEvidence,
+  pairs: readonly Pair[],
+  records: RecordNames,
+): ForecastLabelView {
   const lines = new Set(pairs.flatMap(({ a, b }) => [graph.lineOf[a] ?? -1, graph.lineOf[b] ?? -1]));
   const names = [...lines].flatMap((line) => graph.lines[line]?.name ?? []).sort();
   const own = new Set(names.map(foldedLabel));
   return {
     shares: [...evidence.standings],
     tracedShare: evidence.tracedShare,
-    otherLabels: evidence.founderLabels
-      .filter(({ label }) => !own.has(foldedLabel(label)))
-      .map(({ label, share }) => ({ label, share })),
+    otherLabels: shownLabels(
+      evidence.founderLabels.filter(({ label }) => !own.has(foldedLabel(label))),
+      records,
+    ).map(({ label, share }) => ({ label, share })),
     names: [...new Set(names)],
   };
 }

@@ -1,14 +1,14 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { NotFoundProblem } from '../platform/problem.ts';
 import { auditLabel } from '../provenance/flags.ts';
 import { standingOfSource, weakestStanding } from '../provenance/standing.ts';
 import { completenessIndex } from './kernel/completeness.ts';
-import { labelEvidenceOf, toFindings, type LabelEvidence } from './label-evidence.ts';
+import { labelEvidenceOf, shownLabels, toFindings, type LabelEvidence } from './label-evidence.ts';
 import type { FounderShare } from './kernel/shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { InbreedingView, LabelView, LineageView, ShareView } from './lineage.view.ts';
 import type { Pair } from './kernel/genome-flow.ts';
+import { resolveAnimal } from './named-animals.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { Snapshots } from './snapshots.service.ts';
 
@@ -32,8 +32,7 @@ export class IndividualLineageService {
    */
   async get(id: string): Promise<LineageView> {
     const snapshot = await this.snapshots.current();
-    const individual = snapshot.find(id);
-    if (individual < 0) throw new NotFoundProblem('animal', id);
+    const individual = await resolveAnimal(this.dataSource.manager, snapshot, id);
     const evidence = labelEvidenceOf(snapshot, individual);
     const pairs = likeliest(snapshot.pairsOf(individual));
     const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs));
@@ -102,7 +101,7 @@ function labelView(snapshot: LineageSnapshot, evidence: LabelEvidence, names: Re
     standing: weakestStanding(evidence.standings),
     shares: [...evidence.standings],
     tracedShare: evidence.tracedShare,
-    otherLabels: evidence.otherLabels.map(({ label, share }) => ({ label, share })),
+    otherLabels: shownLabels(evidence.otherLabels, names).map(({ label, share }) => ({ label, share })),
     flags: auditLabel(toFindings(snapshot, evidence, names)).map((flag) => ({ ...flag, records: [...flag.records] })),
   };
 }
@@ -111,9 +110,10 @@ function shareView({ graph }: LineageSnapshot, origin: FounderShare, names: Reco
   const { share } = origin;
   switch (origin.kind) {
     case 'source': {
-      const { id, labelAsReceived } = graph.sources[origin.source] ?? { id: '', labelAsReceived: null };
-      const standing = standingOfSource({ labelAsReceived });
-      return { source: { id, title: names.sourceTitle(origin.source), standing, label: labelAsReceived }, share };
+      const { id, isPrivate } = names.idOf('source', origin.source);
+      const label = isPrivate ? null : (graph.sources[origin.source]?.labelAsReceived ?? null);
+      const standing = standingOfSource({ labelAsReceived: label });
+      return { source: { id, title: names.sourceTitle(origin.source), standing, label, isPrivate }, share };
     }
     case 'individual': {
       const founder = names.ref(origin.individual);
@@ -121,7 +121,7 @@ function shareView({ graph }: LineageSnapshot, origin: FounderShare, names: Reco
     }
     case 'unknown parent':
       return {
-        unknownParentOf: { id: graph.clutchIds[origin.clutch] ?? '', title: names.clutchTitle(origin.clutch) },
+        unknownParentOf: { ...names.idOf('clutch', origin.clutch), title: names.clutchTitle(origin.clutch) },
         share,
       };
   }

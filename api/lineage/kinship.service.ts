@@ -21,7 +21,7 @@ export class KinshipService {
    */
   async among(individuals: readonly string[]): Promise<KinshipView> {
     const snapshot = await this.snapshots.current();
-    const numbers = resolveAnimals(snapshot, namedIn(individuals, 'individuals'));
+    const numbers = await resolveAnimals(this.dataSource.manager, snapshot, namedIn(individuals, 'individuals'));
     const wanted = new WantedNames();
     for (const number of numbers) wanted.individuals.add(number);
     const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wanted);

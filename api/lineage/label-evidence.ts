@@ -1,5 +1,6 @@
 import type { LabelKind, Standing } from '../../shared/vocabulary.ts';
-import type { LabelFindings, SharedRecord } from '../provenance/label-findings.ts';
+import { FLAG_RECORDS_MOST } from '../provenance/flags.ts';
+import type { LabelFindings, NamedRecord, SharedRecord } from '../provenance/label-findings.ts';
 import {
   foldedLabel,
   sharesByStanding,
@@ -160,30 +161,62 @@ function largestFirst(records: DenseRecord[]): DenseRecord[] {
   return records.sort((one, other) => other.share - one.share || one.number - other.number);
 }
 
+/** A label as an answer shows it; null for what came under the labels of private sources. */
+interface ShownLabel extends Omit<LabelShare, 'label'> {
+  readonly label: string | null;
+}
+
+/**
+ * Labels as whoever asks may know them: the part of each that came from sources that they may see, and the rest together under no
+ * label. The shares still sum to the same.
+ */
+export function shownLabels(labels: readonly LabelShare[], names: RecordNames): ShownLabel[] {
+  const isPrivate = (source: DenseRecord): boolean => names.idOf('source', source.number).isPrivate;
+  const shown = labels.flatMap(({ label, sources }): ShownLabel[] => {
+    const seen = sources.filter((source) => !isPrivate(source));
+    return seen.length === 0 ? [] : [{ label, share: sumOf(seen), sources: seen }];
+  });
+  const concealed = labels.flatMap(({ sources }) => sources.filter(isPrivate));
+  if (concealed.length === 0) return shown;
+  return [...shown, { label: null, share: sumOf(concealed), sources: concealed }];
+}
+
+const sumOf = (records: readonly DenseRecord[]): number => records.reduce((sum, { share }) => sum + share, 0);
+
+/** A record beyond those that a flag names: it is only counted. */
+const unnamed = { id: '', name: '', isPrivate: false };
+
 /** The evidence as the flags are judged by it, with names. */
 export function toFindings(snapshot: LineageSnapshot, evidence: LabelEvidence, names: RecordNames): LabelFindings {
   const { graph } = snapshot;
-  const named = ({ kind, number, share }: DenseRecord): SharedRecord => ({ ...names.record(kind, number), share });
+  const record = (kind: DenseRecord['kind'], number: number, place: number): NamedRecord =>
+    place < FLAG_RECORDS_MOST ? names.record(kind, number) : { ...unnamed, kind };
+  const named = ({ kind, number, share }: DenseRecord, place: number): SharedRecord => ({
+    ...record(kind, number, place),
+    share,
+  });
   return {
     label: evidence.label,
     tracedShare: evidence.tracedShare,
     untraced: evidence.untraced.map(named),
-    founderLabels: evidence.founderLabels.map(({ label, share, sources }) => ({
+    labelCount: evidence.founderLabels.length,
+    founderLabels: shownLabels(evidence.founderLabels, names).map(({ label, share, sources }) => ({
       label,
       share,
       sources: sources.map(named),
     })),
-    gaps: evidence.gaps.map((gap) =>
-      gap.kind === 'clutch'
-        ? { ...named(gap), name: `an unknown parent of the ${names.record('clutch', gap.number).name}` }
-        : named(gap),
-    ),
-    outsiders: evidence.outsiders.map((record) => ({
-      ...named(record),
-      line: graph.lines[graph.lineOf[record.number] ?? -1]?.name ?? 'no line',
+    gaps: evidence.gaps.map((gap, place) => {
+      const found = named(gap, place);
+      return gap.kind === 'clutch' ? { ...found, name: `an unknown parent of the ${found.name}` } : found;
+    }),
+    outsiders: evidence.outsiders.map((record, place) => ({
+      ...named(record, place),
+      line: names.idOf('individual', record.number).isPrivate
+        ? 'a line that is not told'
+        : (graph.lines[graph.lineOf[record.number] ?? -1]?.name ?? 'no line'),
     })),
     crossedLines: evidence.crossedLines,
-    uncertainClutches: evidence.uncertainClutches.map((number) => names.record('clutch', number)),
+    uncertainClutches: evidence.uncertainClutches.map((number, place) => record('clutch', number, place)),
     isProposalUncertain: evidence.isProposalUncertain,
   };
 }

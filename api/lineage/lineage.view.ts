@@ -16,17 +16,27 @@ const share = { type: 'number', minimum: 0, maximum: 1 } as const;
 
 /** An animal named in an answer. */
 export class AnimalRef {
-  @Shown({ description: 'Id of the individual.', format: 'uuid' })
+  @Shown({
+    description: 'Id of the individual; "private-1" and so on, numbered within the answer, where it may not be seen.',
+  })
   id: string;
 
-  @Shown({ description: 'Registry number.', example: '10704-4' })
-  number: string;
+  @Shown({
+    description: 'Registry number; null where it may not be seen.',
+    type: String,
+    nullable: true,
+    example: '10704-4',
+  })
+  number: string | null;
 
   @Shown({ description: "The keeper's own code.", type: String, nullable: true })
   code: string | null;
 
-  @Shown({ description: 'Sex as recorded.', enum: sexes })
+  @Shown({ description: 'Sex as recorded; unsexed where it may not be seen.', enum: sexes })
   sex: Sex;
+
+  @Shown({ description: 'Whether it is a private animal that whoever asks may not see.' })
+  isPrivate: boolean;
 }
 
 /** A record of any kind, named. */
@@ -34,11 +44,14 @@ export class NamedRecordView {
   @Shown({ description: 'What kind of record it is.', enum: ['individual', 'clutch', 'source'] })
   kind: 'individual' | 'clutch' | 'source';
 
-  @Shown({ description: 'Its id.', format: 'uuid' })
+  @Shown({ description: 'Its id; "private-1" and so on where it may not be seen.' })
   id: string;
 
   @Shown({ description: 'What it is called: code and registry number of an animal, title of a clutch or source.' })
   name: string;
+
+  @Shown({ description: 'Whether it is a private record that whoever asks may not see.' })
+  isPrivate: boolean;
 }
 
 /** One candidate pair of parents. */
@@ -135,8 +148,13 @@ export class TracedShareView {
 
 /** A label of founders that is not the animal's. */
 export class OtherLabelView {
-  @Shown({ description: 'The label as received; case and spaces do not make a label another.' })
-  label: string;
+  @Shown({
+    description:
+      'The label as received; case and spaces do not make a label another. Null: the labels of private sources together.',
+    type: String,
+    nullable: true,
+  })
+  label: string | null;
 
   @Shown({
     description: 'Expected share of the genome from founders that came under it, above 0, at most 1.',
@@ -198,8 +216,11 @@ export class LabelView {
 
 /** A source as the shares name it. */
 export class ShareSourceView {
-  @Shown({ description: 'Id of the source.', format: 'uuid' })
+  @Shown({ description: 'Id of the source; "private-source-1" and so on where it may not be seen.' })
   id: string;
+
+  @Shown({ description: 'Whether it is a private source that whoever asks may not see.' })
+  isPrivate: boolean;
 
   @Shown({ description: 'What it is called.', example: 'Import, about 1994' })
   title: string;
@@ -213,8 +234,11 @@ export class ShareSourceView {
 
 /** A clutch as the shares name it. */
 export class ShareClutchView {
-  @Shown({ description: 'Id of the clutch.', format: 'uuid' })
+  @Shown({ description: 'Id of the clutch; "private-clutch-1" and so on where it may not be seen.' })
   id: string;
+
+  @Shown({ description: 'Whether it is a private clutch that whoever asks may not see.' })
+  isPrivate: boolean;
 
   @Shown({ description: 'What it is called.', example: 'clutch of 2021-04-12' })
   title: string;

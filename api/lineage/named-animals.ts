@@ -1,5 +1,7 @@
-import { InvalidProblem, type ProblemError } from '../platform/problem.ts';
+import type { EntityManager } from 'typeorm';
+import { InvalidProblem, NotFoundProblem, type ProblemError } from '../platform/problem.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
+import { seenAmong } from './seen-animals.queries.ts';
 
 /** An animal as a request names it, and where it stands in the request. */
 export interface NamedAnimal {
@@ -11,13 +13,22 @@ export interface NamedAnimal {
 /**
  * Dense numbers of the animals that a request names by id or by registry number.
  *
- * @throws InvalidProblem naming each that does not exist and each that is named twice
+ * @throws InvalidProblem naming each that does not exist (or may not be seen) and each that is named twice
  */
-export function resolveAnimals(snapshot: LineageSnapshot, named: readonly NamedAnimal[]): number[] {
+export async function resolveAnimals(
+  manager: EntityManager,
+  snapshot: LineageSnapshot,
+  named: readonly NamedAnimal[],
+): Promise<number[]> {
+  const found = await findSeen(
+    manager,
+    snapshot,
+    named.map(({ text }) => text),
+  );
   const firstPointer = new Map<number, string>();
   const errors: ProblemError[] = [];
-  const numbers = named.map(({ text, pointer }) => {
-    const number = snapshot.find(text);
+  const numbers = named.map(({ text, pointer }, place) => {
+    const number = found[place] ?? -1;
     const first = firstPointer.get(number);
     if (number < 0) errors.push({ pointer, detail: `There is no animal with the id or registry number ${text}.` });
     else if (first !== undefined)
@@ -27,6 +38,32 @@ export function resolveAnimals(snapshot: LineageSnapshot, named: readonly NamedA
   });
   if (errors.length > 0) throw new InvalidProblem('Some of the animals cannot be taken; each is named below.', errors);
   return numbers;
+}
+
+/**
+ * Dense number of the animal that an address names by id or by registry number.
+ *
+ * @throws NotFoundProblem if there is none or it may not be seen
+ */
+export async function resolveAnimal(manager: EntityManager, snapshot: LineageSnapshot, text: string): Promise<number> {
+  const [number = -1] = await findSeen(manager, snapshot, [text]);
+  if (number < 0) throw new NotFoundProblem('animal', text);
+  return number;
+}
+
+/** Dense numbers of animals by their names; −1 for one that does not exist or may not be seen. */
+async function findSeen(
+  manager: EntityManager,
+  snapshot: LineageSnapshot,
+  texts: readonly string[],
+): Promise<number[]> {
+  const numbers = texts.map((text) => snapshot.find(text));
+  const idOf = (number: number): string | undefined => snapshot.graph.individualIds[number];
+  const seen = await seenAmong(
+    manager,
+    numbers.flatMap((number) => idOf(number) ?? []),
+  );
+  return numbers.map((number) => (seen.has(idOf(number) ?? '') ? number : -1));
 }
 
 /** The entries of a list in a request, with their pointers. */

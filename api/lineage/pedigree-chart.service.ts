@@ -1,7 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { formatRegistryNumber } from '../../shared/registry-number.ts';
-import { NotFoundProblem } from '../platform/problem.ts';
 import { standingOfSource } from '../provenance/standing.ts';
 import { ancestorChart, CHART_NODES_MOST, type AncestorChart } from './ancestor-chart.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
@@ -12,6 +10,7 @@ import type {
   PedigreeView,
   SourceNodeView,
 } from './pedigree.view.ts';
+import { resolveAnimal } from './named-animals.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { parentsOf } from './register-graph.ts';
 import { Snapshots } from './snapshots.service.ts';
@@ -34,10 +33,13 @@ export class PedigreeChartService {
    */
   async get(id: string, generations: number): Promise<PedigreeView> {
     const snapshot = await this.snapshots.current();
-    const root = snapshot.find(id);
-    if (root < 0) throw new NotFoundProblem('animal', id);
+    const root = await resolveAnimal(this.dataSource.manager, snapshot, id);
     const chart = ancestorChart(snapshot.graph, root, generations);
     const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(chart));
+    const idOf = (node: string): string => {
+      const { kind, number } = chart.graph.getNodeAttributes(node);
+      return names.idOf(kind, number).id;
+    };
     const view = {
       individual: (number: number) => individualNode(snapshot, chart, number, names),
       clutch: (number: number) => clutchNode(snapshot, number, names),
@@ -50,8 +52,8 @@ export class PedigreeChartService {
         .sort((one, other) => inOrder(one.id, other.id)),
       edges: chart.graph
         .mapEdges((_, { kind, role, probability }, from, to): PedigreeEdgeView => ({
-          from,
-          to,
+          from: idOf(from),
+          to: idOf(to),
           kind,
           ...(role ? { role } : {}),
           ...(probability === undefined ? {} : { probability }),
@@ -77,32 +79,47 @@ function individualNode(
   names: RecordNames,
 ): IndividualNodeView {
   const { graph } = snapshot;
-  const name = names.individual(number);
   const clutch = graph.pedigree.clutchOf[number] ?? -1;
+  const place = {
+    kind: 'individual' as const,
+    unknownOrigin: clutch < 0 && (graph.pedigree.sourceOf[number] ?? -1) < 0,
+    hasMoreAncestors: clutch >= 0 && !chart.graph.hasNode(graph.clutchIds[clutch]),
+  };
+  const ref = names.refOf(number);
+  if (ref.isPrivate) return { ...place, ...ref, ...nothingShown };
+  const name = names.individual(number);
   return {
-    kind: 'individual',
-    id: graph.individualIds[number] ?? '',
-    number: formatRegistryNumber(graph.serials[number] ?? 0),
-    code: name?.code ?? null,
-    sex: graph.sexOf[number] ?? 'unsexed',
+    ...place,
+    ...ref,
     status: graph.statusOf[number] ?? 'unknown',
     hatched: name?.hatched ?? null,
     earliest: day(name?.hatched_earliest),
     latest: day(name?.hatched_latest),
     line: graph.lines[graph.lineOf[number] ?? -1]?.name ?? null,
-    species: name?.species ?? '',
-    unknownOrigin: clutch < 0 && (graph.pedigree.sourceOf[number] ?? -1) < 0,
-    hasMoreAncestors: clutch >= 0 && !chart.graph.hasNode(graph.clutchIds[clutch]),
+    species: name?.species ?? null,
     withdrawn: graph.withdrawn[number] === 1,
     standings: snapshot.standingsOf(number),
     inbreeding: snapshot.isNothingKnown(number) ? null : snapshot.inbreedingOf(number).expected,
   };
 }
 
+/** What a node of a private animal says beside its place in the graph. */
+const nothingShown = {
+  status: 'unknown' as const,
+  hatched: null,
+  earliest: null,
+  latest: null,
+  line: null,
+  species: null,
+  withdrawn: false,
+  standings: [],
+  inbreeding: null,
+};
+
 function clutchNode({ graph }: LineageSnapshot, number: number, names: RecordNames): ClutchNodeView {
   const name = names.clutch(number);
   const parents = parentsOf(graph, number);
-  const idOf = (individual: number): string => graph.individualIds[individual] ?? '';
+  const idOf = (individual: number): string => names.idOf('individual', individual).id;
   const unknownOn = (side: 'sires' | 'dams'): number =>
     parents.mode === 'pairs' ? 0 : (parents[side].find(({ individual }) => individual < 0)?.probability ?? 0);
   const likeliest =
@@ -111,7 +128,7 @@ function clutchNode({ graph }: LineageSnapshot, number: number, names: RecordNam
       : [...parents.pairs].sort((one, other) => other.probability - one.probability).slice(0, PAIRS_MOST);
   return {
     kind: 'clutch',
-    id: graph.clutchIds[number] ?? '',
+    ...names.idOf('clutch', number),
     title: names.clutchTitle(number),
     laid: name?.laid ?? null,
     earliest: day(name?.laid_earliest),
@@ -124,10 +141,11 @@ function clutchNode({ graph }: LineageSnapshot, number: number, names: RecordNam
 
 function sourceNode({ graph }: LineageSnapshot, number: number, names: RecordNames): SourceNodeView {
   const name = names.source(number);
-  const source = graph.sources[number];
+  const ref = names.idOf('source', number);
+  const source = ref.isPrivate ? undefined : graph.sources[number];
   return {
     kind: 'source',
-    id: source?.id ?? '',
+    ...ref,
     title: names.sourceTitle(number),
     sourceKind: source?.kind ?? 'unknown',
     label: source?.labelAsReceived ?? null,

@@ -19,11 +19,22 @@ export class IndividualNodeView {
   @Shown({ description: 'What the node is.', enum: ['individual'] })
   kind: 'individual';
 
-  @Shown({ description: 'Id of the individual.', format: 'uuid' })
+  @Shown({
+    description:
+      'Id of the individual. One that may not be seen is "private-1" and so on, numbered within the answer; then nothing but its place in the graph is told.',
+  })
   id: string;
 
-  @Shown({ description: 'Registry number.', example: '10704-4' })
-  number: string;
+  @Shown({ description: 'Whether it is a private animal that whoever asks may not see.' })
+  isPrivate: boolean;
+
+  @Shown({
+    description: 'Registry number; null where it may not be seen.',
+    type: String,
+    nullable: true,
+    example: '10704-4',
+  })
+  number: string | null;
 
   @Shown({ description: "The keeper's own code.", type: String, nullable: true })
   code: string | null;
@@ -56,8 +67,12 @@ export class IndividualNodeView {
   @Shown({ description: 'Name of its line.', type: String, nullable: true })
   line: string | null;
 
-  @Shown({ description: 'Scientific name of its species.' })
-  species: string;
+  @Shown({
+    description: 'Scientific name of its species; null where it may not be seen.',
+    type: String,
+    nullable: true,
+  })
+  species: string | null;
 
   @Shown({ description: 'Whether it has neither a source nor a clutch.' })
   unknownOrigin: boolean;
@@ -68,7 +83,10 @@ export class IndividualNodeView {
   @Shown({ description: 'Whether the record was withdrawn; its young keep it as an ancestor.' })
   withdrawn: boolean;
 
-  @Shown({ description: 'Expected genome shares by standing, best first; they sum to 1.', type: [StandingShareView] })
+  @Shown({
+    description: 'Expected genome shares by standing, best first; they sum to 1. Empty where it may not be seen.',
+    type: [StandingShareView],
+  })
   standings: StandingShareView[];
 
   @Shown({
@@ -81,10 +99,10 @@ export class IndividualNodeView {
 
 /** A candidate pair of a clutch of which the sexes are not known. */
 export class ChartPairView {
-  @Shown({ description: 'Id of one of the two.', format: 'uuid' })
+  @Shown({ description: 'Id of one of the two, as its node has it.' })
   a: string;
 
-  @Shown({ description: 'Id of the other.', format: 'uuid' })
+  @Shown({ description: 'Id of the other, as its node has it.' })
   b: string;
 
   @Shown({ description: 'Probability that these two are the parents, above 0, at most 1.', ...share })
@@ -96,8 +114,11 @@ export class ClutchNodeView {
   @Shown({ description: 'What the node is.', enum: ['clutch'] })
   kind: 'clutch';
 
-  @Shown({ description: 'Id of the clutch.', format: 'uuid' })
+  @Shown({ description: 'Id of the clutch; "private-clutch-1" and so on where it may not be seen.' })
   id: string;
+
+  @Shown({ description: 'Whether it is a private clutch that whoever asks may not see.' })
+  isPrivate: boolean;
 
   @Shown({ description: 'What it is called.', example: 'clutch of 2021-04-12' })
   title: string;
@@ -141,8 +162,11 @@ export class SourceNodeView {
   @Shown({ description: 'What the node is.', enum: ['source'] })
   kind: 'source';
 
-  @Shown({ description: 'Id of the source.', format: 'uuid' })
+  @Shown({ description: 'Id of the source; "private-source-1" and so on where it may not be seen.' })
   id: string;
+
+  @Shown({ description: 'Whether it is a private source that whoever asks may not see.' })
+  isPrivate: boolean;
 
   @Shown({ description: 'What it is called.', example: 'Import, about 1994' })
   title: string;
@@ -181,10 +205,10 @@ export class SourceNodeView {
 
 /** A line of a chart, from above to below in time. */
 export class PedigreeEdgeView {
-  @Shown({ description: 'Id of the upper node.', format: 'uuid' })
+  @Shown({ description: 'Id of the upper node.' })
   from: string;
 
-  @Shown({ description: 'Id of the lower node.', format: 'uuid' })
+  @Shown({ description: 'Id of the lower node.' })
   to: string;
 
   @Shown({

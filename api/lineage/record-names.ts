@@ -2,6 +2,7 @@ import type { EntityManager } from 'typeorm';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import { FLAG_RECORDS_MOST } from '../provenance/flags.ts';
 import type { NamedRecord } from '../provenance/label-findings.ts';
+import { PrivateRecords, privateClutch, privateSource } from '../register/private-records.ts';
 import { clutchTitle, sourceTitle } from '../register/titles.ts';
 import type { LabelEvidence } from './label-evidence.ts';
 import type { AnimalRef } from './lineage.view.ts';
@@ -21,23 +22,31 @@ export class WantedNames {
   readonly clutches = new Set<number>();
   readonly sources = new Set<number>();
 
-  /** Asks for all that the flags and shares of a label may name. */
+  /** Asks for all that the flags and shares of a label may name or need to know of. */
   addEvidence(evidence: LabelEvidence): void {
     const { untraced, gaps, outsiders, founderLabels, uncertainClutches } = evidence;
-    const records = [untraced, gaps, outsiders, founderLabels.flatMap(({ sources }) => sources)];
+    const records = [untraced, gaps].map((list) => list.slice(0, FLAG_RECORDS_MOST));
+    // which labels and lines may be told depends on every one of these
+    records.push(
+      [...outsiders],
+      founderLabels.flatMap(({ sources }) => sources),
+    );
     const kinds = { individual: this.individuals, clutch: this.clutches, source: this.sources };
-    for (const list of records)
-      for (const { kind, number } of list.slice(0, FLAG_RECORDS_MOST)) kinds[kind].add(number);
+    for (const { kind, number } of records.flat()) kinds[kind].add(number);
     for (const clutch of uncertainClutches.slice(0, FLAG_RECORDS_MOST)) this.clutches.add(clutch);
   }
 }
 
-/** What the records of an answer are called. */
+/**
+ * What the records of an answer are called. A record that was not read may not be seen: it is named by what stands for it in the one
+ * answer ("private-1"), so that what was forgotten to ask for is concealed, never shown.
+ */
 export class RecordNames {
   readonly #graph: RegisterGraph;
   readonly #individuals: ReadonlyMap<string, IndividualName>;
   readonly #clutches: ReadonlyMap<string, ClutchName>;
   readonly #sources: ReadonlyMap<string, SourceName>;
+  readonly #concealed = new PrivateRecords();
 
   constructor(
     graph: RegisterGraph,
@@ -65,15 +74,31 @@ export class RecordNames {
 
   /** A reference to an individual; null for a frog nobody knows. */
   ref(individual: number): AnimalRef | null {
-    const id = this.#graph.individualIds[individual];
-    if (id === undefined) return null;
-    const number = formatRegistryNumber(this.#graph.serials[individual] ?? 0);
-    return {
-      id,
-      number,
-      code: this.individual(individual)?.code ?? null,
+    return this.#graph.individualIds[individual] === undefined ? null : this.refOf(individual);
+  }
+
+  /** A reference to an individual of the register. */
+  refOf(individual: number): AnimalRef {
+    const name = this.individual(individual);
+    return this.#concealed.animal({
+      id: this.#graph.individualIds[individual] ?? '',
+      number: formatRegistryNumber(this.#graph.serials[individual] ?? 0),
+      code: name?.code ?? null,
       sex: this.#graph.sexOf[individual] ?? 'unsexed',
-    };
+      isSeen: name !== undefined,
+    });
+  }
+
+  /** The id of a record, or what stands for it where it may not be seen. */
+  idOf(kind: NamedRecord['kind'], number: number): { id: string; isPrivate: boolean } {
+    const id = this.#idsOf(kind, number);
+    const names = { individual: this.#individuals, clutch: this.#clutches, source: this.#sources }[kind];
+    return names.has(id) ? { id, isPrivate: false } : { id: this.#concealed.idOf(kind, id), isPrivate: true };
+  }
+
+  #idsOf(kind: NamedRecord['kind'], number: number): string {
+    if (kind === 'source') return this.#graph.sources[number]?.id ?? '';
+    return (kind === 'individual' ? this.#graph.individualIds : this.#graph.clutchIds)[number] ?? '';
   }
 
   individual(individual: number): IndividualName | undefined {
@@ -89,31 +114,34 @@ export class RecordNames {
   }
 
   clutchTitle(clutch: number): string {
-    return clutchTitle(this.clutch(clutch) ?? { laid: null, code: null });
+    const name = this.clutch(clutch);
+    return name ? clutchTitle(name) : privateClutch;
   }
 
   sourceTitle(source: number): string {
-    const kind = this.#graph.sources[source]?.kind ?? 'unknown';
-    return sourceTitle({ kind, date: this.source(source)?.date ?? null });
+    const name = this.source(source);
+    return name ? sourceTitle(name) : privateSource;
   }
 
   /** A record with the name that a reader knows it by: an animal by its code and number, else by its number alone. */
   record(kind: NamedRecord['kind'], number: number): NamedRecord {
-    switch (kind) {
-      case 'individual': {
-        const ref = this.ref(number);
-        return { kind, id: ref?.id ?? '', name: ref?.code ? `${ref.code} (${ref.number})` : (ref?.number ?? '') };
-      }
-      case 'clutch':
-        return { kind, id: this.#graph.clutchIds[number] ?? '', name: this.clutchTitle(number) };
-      case 'source': {
-        const code = this.source(number)?.code;
-        return {
-          kind,
-          id: this.#graph.sources[number]?.id ?? '',
-          name: code ? `${code} (${this.sourceTitle(number)})` : this.sourceTitle(number),
-        };
-      }
+    const { id, isPrivate } = this.idOf(kind, number);
+    return { kind, id, name: isPrivate ? this.#concealedName(kind, number) : this.#shownName(kind, number), isPrivate };
+  }
+
+  #shownName(kind: NamedRecord['kind'], number: number): string {
+    if (kind === 'clutch') return this.clutchTitle(number);
+    if (kind === 'individual') {
+      const { code, number: registryNumber } = this.refOf(number);
+      return code === null ? (registryNumber ?? '') : `${code} (${registryNumber})`;
     }
+    const code = this.source(number)?.code;
+    return code ? `${code} (${this.sourceTitle(number)})` : this.sourceTitle(number);
+  }
+
+  /** Numbered, so that a sentence can count several of them. */
+  #concealedName(kind: NamedRecord['kind'], number: number): string {
+    const words = { individual: 'private animal', clutch: privateClutch, source: privateSource };
+    return `${words[kind]} ${this.#concealed.numberOf(kind, this.#idsOf(kind, number))}`;
   }
 }

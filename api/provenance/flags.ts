@@ -41,13 +41,15 @@ const labelBeyondEvidence: Rule = ({ label, tracedShare, untraced }) => {
 };
 
 /** Founders that came in under different labels. */
-const mixedLabels: Rule = ({ label, founderLabels }) => {
-  if (founderLabels.length < 2) return null;
-  const parts = founderLabels.map(({ label, share }) => `“${label}” ${percent(share)}`);
+const mixedLabels: Rule = ({ label, labelCount, founderLabels }) => {
+  if (labelCount < 2) return null;
+  const parts = founderLabels.map(({ label, share }) =>
+    label === null ? `labels of private sources ${percent(share)}` : `“${label}” ${percent(share)}`,
+  );
   return {
     code: 'mixed-labels',
     severity: severityUnder(label),
-    detail: `Its founders came in under ${founderLabels.length} different labels: ${parts.slice(0, 6).join(', ')}${parts.length > 6 ? ', …' : ''}.`,
+    detail: `Its founders came in under ${labelCount} different labels: ${parts.slice(0, 6).join(', ')}${parts.length > 6 ? ', …' : ''}.`,
     records: named(founderLabels.flatMap(({ sources }) => sources)),
     clearedBy: 'Papers that show these labels to mean the same; or else keep its young under no single label.',
   };
@@ -113,14 +115,21 @@ function severityUnder(label: LabelFindings['label']): FlagSeverity {
 const rules: readonly Rule[] = [mixedLabels, outsideLine, labelBeyondEvidence, originGap, parentsUncertain];
 
 function named(records: readonly NamedRecord[]): NamedRecord[] {
-  const once = new Map(records.map((record) => [record.id, record]));
-  return [...once.values()].slice(0, FLAG_RECORDS_MOST).map(({ kind, id, name }) => ({ kind, id, name }));
+  const once = new Map(records.filter(({ id }) => id !== '').map((record) => [record.id, record]));
+  return [...once.values()]
+    .slice(0, FLAG_RECORDS_MOST)
+    .map(({ kind, id, name, isPrivate }) => ({ kind, id, name, isPrivate }));
 }
 
+/** Records in a sentence. Those without an id are only counted. */
 function listed(records: readonly NamedRecord[]): string {
-  const names = [...new Set(records.map(({ name }) => name))];
+  const names = [...new Set(records.filter(({ id }) => id !== '').map(({ name }) => name))];
+  const unnamed = records.filter(({ id }) => id === '').length;
   if (names.length === 0) return 'its founders';
-  if (names.length > 4) return `${names.slice(0, 3).join(', ')} and ${names.length - 3} more`;
+  if (names.length > 4 || unnamed > 0) {
+    const shown = names.slice(0, 3);
+    return `${shown.join(', ')} and ${names.length - shown.length + unnamed} more`;
+  }
   return names.length === 1 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 

@@ -1,10 +1,12 @@
 import type { LabelKind } from '../../shared/vocabulary.ts';
 
-/** A record that a flag points to, with a name that a reader knows it by. */
+/** A record that a flag points to, with a name that a reader knows it by; one without an id is only counted. */
 export interface NamedRecord {
   readonly kind: 'individual' | 'clutch' | 'source';
   readonly id: string;
   readonly name: string;
+  /** Whether whoever asks may not see it: then it has no other name. */
+  readonly isPrivate: boolean;
 }
 
 /** A record through which a share of the animal's expected genome comes. */
@@ -21,9 +23,11 @@ export interface LabelFindings {
   readonly tracedShare: { readonly expected: number; readonly least: number };
   /** The founders and sources that the rest of the label comes from, the largest share first. */
   readonly untraced: readonly SharedRecord[];
-  /** The different labels that founders carry, the largest share first. */
+  /** How many different labels founders carry. */
+  readonly labelCount: number;
+  /** These labels, the largest share first; those of private sources together, last, under null. */
   readonly founderLabels: readonly {
-    readonly label: string;
+    readonly label: string | null;
     readonly share: number;
     readonly sources: readonly SharedRecord[];
   }[];

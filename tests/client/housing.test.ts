@@ -13,7 +13,7 @@ const other = animal('IH-34', 'female');
 const unsexed = animal('IH-90', 'unsexed');
 const stay = (individual: Ref, joined: string | null, left: string | null): PairingMember => ({
   id: `stay of ${individual.code}`,
-  individual: { ...individual, status: 'alive' },
+  individual: { ...individual, status: 'alive', isPrivate: false },
   joined,
   left,
 });

@@ -13,6 +13,7 @@ const animal = (code: string, sex: Ref['sex']) => ({
   code,
   sex,
   status: 'alive' as const,
+  isPrivate: false,
 });
 const candidate = (code: string, sex: Ref['sex'], probability = 1, reason: string | null = null): Candidate => ({
   individual: animal(code, sex),

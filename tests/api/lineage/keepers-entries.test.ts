@@ -50,7 +50,10 @@ describe('the lineage after a keeper’s entries', () => {
     expect(lineage.label.flags).toEqual([]);
     expect(lineage.inbreeding).toMatchObject({ expected: 0.0625, nothingKnown: false });
     expect(lineage.shares).toEqual([
-      { source: { id: source.id, title: source.title, standing: 'stated', label: 'Quebrada Honda' }, share: 1 },
+      {
+        source: { id: source.id, title: source.title, standing: 'stated', label: 'Quebrada Honda', isPrivate: false },
+        share: 1,
+      },
     ]);
   });
 

@@ -154,10 +154,16 @@ describe('the lineage of an animal', () => {
     const { shares, label } = await lineageOf('X');
     expect(shares).toEqual([
       {
-        source: { id: ids.sources[0], title: 'Import, 1994-05-01', standing: 'stated', label: '  quebrada  HONDA ' },
+        source: {
+          id: ids.sources[0],
+          title: 'Import, 1994-05-01',
+          standing: 'stated',
+          label: '  quebrada  HONDA ',
+          isPrivate: false,
+        },
         share: 0.75,
       },
-      { founder: { id: idOf('C'), number: anyText, code: 'C', sex: 'female' }, share: 0.25 },
+      { founder: { id: idOf('C'), number: anyText, code: 'C', sex: 'female', isPrivate: false }, share: 0.25 },
     ]);
     expect(label.shares).toEqual([
       { standing: 'stated', share: 0.75 },
@@ -170,7 +176,7 @@ describe('the lineage of an animal', () => {
     const { shares, inbreeding } = await lineageOf('P');
     expect(shares).toEqual([
       { source: having({ id: ids.sources[2] }), share: 0.5 },
-      { unknownParentOf: { id: ids.clutches[3], title: textWith('clutch') }, share: 0.5 },
+      { unknownParentOf: { id: ids.clutches[3], title: textWith('clutch'), isPrivate: false }, share: 0.5 },
     ]);
     expect(inbreeding.pairs).toEqual([{ a: having({ code: 'W' }), b: null, probability: 1, kinship: 0 }]);
   });
@@ -201,7 +207,7 @@ describe('the lineage of an animal', () => {
     ]);
     expect(flags['mixed-labels']?.records.map(({ id }) => id).sort()).toEqual([ids.sources[0], ids.sources[1]].sort());
     expect(flags['outside-line']?.records).toEqual([
-      { kind: 'individual', id: idOf('M'), name: textLike(/^M \(\d+-[\dX]\)$/) },
+      { kind: 'individual', id: idOf('M'), name: textLike(/^M \(\d+-[\dX]\)$/), isPrivate: false },
     ]);
     expect(flags['outside-line']?.detail).toContain('Sunset');
     expect(flags['origin-gap']?.records.map(({ id }) => id)).toEqual([idOf('C')]);

@@ -163,6 +163,7 @@ describe('the ancestor chart', () => {
     expect(nodes.find(({ kind }) => kind === 'source') as SourceNodeView).toEqual({
       kind: 'source',
       id: ids.sources[0],
+      isPrivate: false,
       title: 'Wild collection, 1998-03-02',
       sourceKind: 'wild-collection',
       label: 'Quebrada Honda',

@@ -79,10 +79,13 @@ it('lays the pedigrees of two animals over each other, shared ancestors once', (
 describe('printed shares', () => {
   it('of the sources add up to the printed share of their standing, and these to 100', () => {
     const third = (id: string) => ({
-      source: { id, title: id, standing: 'stated' as const, label: 'Quebrada Tornasol' },
+      source: { id, title: id, standing: 'stated' as const, label: 'Quebrada Tornasol', isPrivate: false },
       share: 1 / 6,
     });
-    const founder = { founder: { id: 'f', number: '1-9', code: null, sex: 'male' as const }, share: 0.5 };
+    const founder = {
+      founder: { id: 'f', number: '1-9', code: null, sex: 'male' as const, isPrivate: false },
+      share: 0.5,
+    };
     const parts = standingParts([third('a'), third('b'), third('c'), founder]);
     expect(parts.map((part) => [part.standing, part.tenths])).toEqual([
       ['stated', 500],

@@ -24,6 +24,7 @@ function animal(code: string, sex: IndividualItem['sex']): IndividualItem {
     outOfWater: null,
     keeper: 'Ines Haldorf',
     keeperId: 'k',
+    visibility: 'club',
   };
 }
 

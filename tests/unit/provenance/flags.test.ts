@@ -8,6 +8,7 @@ const clean: LabelFindings = {
   label: { name: 'Quebrada Honda', kind: 'locality' },
   tracedShare: { expected: 1, least: 1 },
   untraced: [],
+  labelCount: 1,
   founderLabels: [{ label: 'Quebrada Honda', share: 1, sources: [record('source', 'Import, 1994', 1)] }],
   gaps: [],
   outsiders: [],
@@ -17,7 +18,7 @@ const clean: LabelFindings = {
 };
 
 function record(kind: SharedRecord['kind'], name: string, share: number): SharedRecord {
-  return { kind, id: `id of ${name}`, name, share };
+  return { kind, id: `id of ${name}`, name, share, isPrivate: false };
 }
 
 function flagOf(findings: Partial<LabelFindings>, code: FlagCode): Flag {
@@ -44,7 +45,9 @@ describe('the audit of a label', () => {
     expect(flag.severity).toBe('weakens');
     expect(flag.detail).toContain('62.5 %');
     expect(flag.detail).toContain('50 %');
-    expect(flag.records).toEqual([{ kind: 'source', id: 'id of Purchase, 2012', name: 'Purchase, 2012' }]);
+    expect(flag.records).toEqual([
+      { kind: 'source', id: 'id of Purchase, 2012', name: 'Purchase, 2012', isPrivate: false },
+    ]);
     expect(flag.clearedBy).toContain('Purchase, 2012');
   });
 
@@ -61,7 +64,7 @@ describe('the audit of a label', () => {
       { label: 'Quebrada Honda', share: 0.75, sources: [record('source', 'Import, 1994', 0.75)] },
       { label: 'Río Verde', share: 0.25, sources: [record('source', 'Purchase, 2012', 0.25)] },
     ];
-    const flag = flagOf({ founderLabels }, 'mixed-labels');
+    const flag = flagOf({ labelCount: founderLabels.length, founderLabels }, 'mixed-labels');
     expect(flag.severity).toBe('breaks');
     expect(flag.detail).toContain('“Quebrada Honda” 75 %, “Río Verde” 25 %');
     expect(flag.records.map(({ name }) => name)).toEqual(['Import, 1994', 'Purchase, 2012']);
@@ -79,6 +82,7 @@ describe('the audit of a label', () => {
     const flags = auditLabel({
       ...clean,
       label: { name: 'Honda × Verde', kind: 'cross' },
+      labelCount: 2,
       founderLabels: [...clean.founderLabels, { label: 'Río Verde', share: 0.5, sources: [] }],
       outsiders: [{ ...record('individual', 'EA-07', 0.5), line: 'Río Verde' }],
     });
@@ -133,6 +137,7 @@ describe('the audit of a label', () => {
   it('tells the gravest first', () => {
     const everything = codes({
       tracedShare: { expected: 0, least: 0 },
+      labelCount: 2,
       founderLabels: [...clean.founderLabels, { label: 'Other', share: 0.1, sources: [] }],
       outsiders: [{ ...record('individual', 'X', 0.1), line: 'Y' }],
       gaps: [record('individual', 'Z', 0.1)],

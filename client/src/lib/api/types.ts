@@ -7,8 +7,8 @@ export type Club = Sent['ClubView'];
 export type Warning = Sent['WarningView'];
 export type Observation = Sent['ObservationView'];
 
-/** An animal named in passing. */
-export type Ref = Sent['AnimalRef'];
+/** An animal named in passing; one that may not be seen has no number and `isPrivate`. */
+export type Ref = Omit<Sent['AnimalRef'], 'isPrivate'> & { isPrivate?: boolean };
 export type IndividualItem = Sent['IndividualItemView'];
 export type Individual = Sent['IndividualView'];
 export type Species = Sent['SpeciesView'];

@@ -1,5 +1,6 @@
 import { dateBounds, dateInWords } from '$shared/edtf.ts';
 import type { Species } from '../api/types.ts';
+import { referenceName } from '../records/reference-name.ts';
 import { daysInWords, today } from '../ui/dates.ts';
 import type { ClutchDraft } from './clutch-draft.svelte.ts';
 
@@ -7,8 +8,8 @@ import type { ClutchDraft } from './clutch-draft.svelte.ts';
 export function clutchSentence(draft: ClutchDraft): string {
   const { eggs, parents, siteWords, pairing, laid } = draft;
   const count = eggs.trim() === '' ? 'Some eggs' : eggs.trim() === '1' ? 'One egg' : `${eggs.trim()} eggs`;
-  const name = (animal: { code: string | null; number: string } | null): string =>
-    animal?.code ?? animal?.number ?? 'another';
+  const name = (animal: { code: string | null; number: string | null } | null): string =>
+    animal ? referenceName(animal) : 'another';
   const side = (list: typeof parents.sires): string => list.map((candidate) => name(candidate.animal)).join(' or ');
   const of =
     parents.mode === 'pairs'

@@ -3,11 +3,12 @@ import type { PairingMember, Ref } from '../api/types.ts';
 
 /**
  * Animals that may have been housed on a date: joined not certainly later, left not certainly earlier. A member without a date
- * of joining has been there since before anybody wrote it down.
+ * of joining has been there since before anybody wrote it down. Animals that may not be seen are left out: their days are not told.
  */
 export function housedOn(members: readonly PairingMember[], date: string): Ref[] {
   const day = date.trim() === '' ? null : dateBounds(date.trim());
   const housed = members.filter((member) => {
+    if (member.individual.isPrivate) return false;
     if (!day) return member.left === null;
     const joined = member.joined === null ? null : dateBounds(member.joined);
     const left = member.left === null ? null : dateBounds(member.left);

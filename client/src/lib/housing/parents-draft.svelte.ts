@@ -117,17 +117,26 @@ export class ParentsDraft {
     return found;
   }
 
-  /** The parents as the service takes them: both sides said, so that what is shown is what is written. */
+  /**
+   * The parents as the service takes them: both sides said, so that what is shown is what is written; but a side with an animal that
+   * may not be seen is left out, and so stays as it is: it could not be named.
+   */
   body(): ParentsBody {
     const row = (draft: { weight: string; reason: string }): { weight: number; reason?: string } => ({
       weight: weightOf(draft.weight) ?? 1,
       ...(draft.reason.trim() === '' ? {} : { reason: draft.reason.trim() }),
     });
+    if (this.mode === 'pairs' && this.group.some((animal) => animal.isPrivate)) return {};
     if (this.mode === 'pairs')
       return { pairs: this.pairs.map((pair) => ({ a: pair.a.id, b: pair.b.id, ...row(pair) })) };
     const side = (candidates: readonly CandidateDraft[]) =>
       candidates.map((candidate) => ({ individualId: candidate.animal?.id ?? null, ...row(candidate) }));
-    return { sires: side(this.sires), dams: side(this.dams) };
+    const isSayable = (candidates: readonly CandidateDraft[]): boolean =>
+      candidates.every((candidate) => !candidate.animal?.isPrivate);
+    return {
+      ...(isSayable(this.sires) ? { sires: side(this.sires) } : {}),
+      ...(isSayable(this.dams) ? { dams: side(this.dams) } : {}),
+    };
   }
 }
 

@@ -13,7 +13,7 @@ export class FormState {
   /** Errors that no field of this form shows. */
   others = $state<ProblemPlace[]>([]);
   /** Standing records that a withdrawal was refused for. */
-  dependants = $state<{ kind: string; id: string; name: string }[]>([]);
+  dependants = $state<{ kind: string; id: string; name: string; isPrivate?: boolean }[]>([]);
   readonly #shown: (pointer: string) => boolean;
   #form: HTMLElement | null = null;
 

@@ -1,6 +1,7 @@
 // Maps and sets here are replaced whole, never changed in place.
 /* eslint-disable svelte/prefer-svelte-reactivity */
 import { SvelteMap } from 'svelte/reactivity';
+import { nameOf } from '$lib/charts/ancestors/ancestor-table.ts';
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
 import type { Figures, Forecast, Individual, IndividualItem, Kinship, Page } from '$lib/api/types.ts';
@@ -205,7 +206,7 @@ function throughWhom(pedigree: PedigreeView): Through[] {
   return commonAncestors(graph)
     .flatMap(({ id, part }) => {
       const animal = graph.individuals.get(id);
-      return animal && part > 0 ? [{ name: animal.code ?? animal.number, part }] : [];
+      return animal && part > 0 ? [{ name: nameOf(animal), part }] : [];
     })
     .sort((a, b) => b.part - a.part);
 }

@@ -1,4 +1,5 @@
 import { generations, genomeShares, placesInTree } from './genome-shares.ts';
+import { referenceName } from '../../records/reference-name.ts';
 import { parentLinks, readPedigree, type PedigreeGraph } from './pedigree-graph.ts';
 import type { IndividualNode, PedigreeView } from './pedigree-view.ts';
 
@@ -44,9 +45,9 @@ export function ancestorTable(view: PedigreeView): Generation[] {
     .map(([number, rows]) => ({ number, rows: rows.sort((a, b) => b.share - a.share) }));
 }
 
-/** Code where there is one, else the registry number. */
-export function nameOf(animal: { code?: string | null; number: string }): string {
-  return animal.code ?? animal.number;
+/** Code where there is one, else the registry number; else a private animal. */
+export function nameOf(animal: { code?: string | null; number: string | null }): string {
+  return referenceName({ code: animal.code ?? null, number: animal.number });
 }
 
 const roles = { sire: 'sire', dam: 'dam', either: 'parent' };

@@ -9,7 +9,9 @@ export interface StandingShare {
 export interface IndividualNode {
   kind: 'individual';
   id: string;
-  number: string;
+  /** Null of a private animal: of it nothing but its place in the graph is told. */
+  number: string | null;
+  isPrivate?: boolean;
   code?: string | null;
   sex: Sex;
   status: Status;

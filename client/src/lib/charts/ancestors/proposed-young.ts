@@ -6,7 +6,8 @@ export const proposedId = 'proposed-young';
 
 /**
  * The pedigree that young of two animals would have: both pedigrees laid over each other, with a clutch laid on `laid`
- * (a calendar date) below the two. An animal that stands in both is there once, with whichever of the two says more.
+ * (a calendar date) below the two. An animal that stands in both is there once, with whichever of the two says more; private
+ * ones cannot be recognised and stay apart.
  */
 export function proposedYoung(
   one: PedigreeView,
@@ -14,13 +15,14 @@ export function proposedYoung(
   laid: string,
   standings: StandingShare[],
 ): PedigreeView {
+  const [sire, dam] = [withOwnPrivates(one, 'sire'), withOwnPrivates(other, 'dam')];
   const nodes = new Map<string, PedigreeNode>();
-  for (const node of [...one.nodes, ...other.nodes]) {
+  for (const node of [...sire.nodes, ...dam.nodes]) {
     const known = nodes.get(node.id);
     if (!known || (known.kind === 'individual' && known.hasMoreAncestors)) nodes.set(node.id, node);
   }
   const edges = new Map<string, PedigreeEdge>();
-  for (const edge of [...one.edges, ...other.edges]) edges.set(`${edge.from} ${edge.to}`, edge);
+  for (const edge of [...sire.edges, ...dam.edges]) edges.set(`${edge.from} ${edge.to}`, edge);
   const clutch = `${proposedId}-clutch`;
   for (const [parent, role] of [[one.root, 'sire'] as const, [other.root, 'dam'] as const])
     edges.set(`${parent} ${clutch}`, { from: parent, to: clutch, kind: 'parent', role, probability: 1 });
@@ -40,6 +42,17 @@ export function proposedYoung(
     edges: [...edges.values()],
     truncated: one.truncated || other.truncated,
   };
+}
+
+/** "private-1" is another animal in each answer. */
+function withOwnPrivates(view: PedigreeView, side: string): Pick<PedigreeView, 'nodes' | 'edges'> {
+  const own = (id: string): string => (id.startsWith('private-') ? `${id} of the ${side}` : id);
+  const nodes = view.nodes.map((node) => {
+    if (node.kind !== 'clutch' || !node.pairs) return { ...node, id: own(node.id) };
+    const pairs = node.pairs.map((pair) => ({ ...pair, a: own(pair.a), b: own(pair.b) }));
+    return { ...node, id: own(node.id), pairs };
+  });
+  return { nodes, edges: view.edges.map((edge) => ({ ...edge, from: own(edge.from), to: own(edge.to) })) };
 }
 
 function youngNode(standings: StandingShare[]): IndividualNode {

@@ -72,7 +72,10 @@ export class AnimalRecord {
 
   async #readYoung(): Promise<void> {
     const first = new Map(
-      this.now.young.flatMap(({ clutch, animals }) => (animals[0] ? [[animals[0].id, clutch.id]] : [])),
+      this.now.young.flatMap(({ clutch, animals }) => {
+        const shown = animals.find((animal) => !animal.isPrivate);
+        return shown ? [[shown.id, clutch.id]] : [];
+      }),
     );
     if (first.size === 0) return;
     const answer = await api.ask<{ items: (YoungFigures & { id: string })[] }>('/lineage/figures', {

@@ -1,4 +1,5 @@
 import type { Standing } from '$shared/vocabulary.ts';
+import { referenceName } from '$lib/records/reference-name.ts';
 import type { OriginShare } from '$lib/api/types.ts';
 import { partsOf, type Part } from '$lib/ui/shares.ts';
 
@@ -39,9 +40,11 @@ function standingOf(share: OriginShare): Standing {
 
 function named({ source, founder, unknownParentOf }: OriginShare): { key: string; name: string; href: string | null } {
   if (source) return { key: source.id, name: source.title, href: null };
-  if (founder) return { key: founder.id, name: founder.code ?? founder.number, href: `/animals/${founder.id}` };
-  const clutch = unknownParentOf ?? { id: '', title: '' };
-  return { key: clutch.id, name: `a parent of the ${clutch.title}`, href: `/clutches/${clutch.id}` };
+  if (founder)
+    return { key: founder.id, name: referenceName(founder), href: founder.isPrivate ? null : `/animals/${founder.id}` };
+  const clutch = unknownParentOf ?? { id: '', title: '', isPrivate: true };
+  const href = clutch.isPrivate ? null : `/clutches/${clutch.id}`;
+  return { key: clutch.id, name: `a parent of the ${clutch.title}`, href };
 }
 
 /** Rounds shares to tenths of a per cent by the largest remainder so that they add up to `wanted` tenths. */
