@@ -1,6 +1,7 @@
 import { DataSource } from 'typeorm';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { prepareRegister } from '../../api/people/first-start.ts';
+import { answering, type Acting } from '../../api/platform/acting.ts';
 import { dataSourceOptions } from '../../api/platform/data-source.ts';
 import { readClutchWarnings, readIndividualWarnings } from '../../api/register/warnings/warning.queries.ts';
 import { tables } from '../../seed-demo/engine/rows.ts';
@@ -35,8 +36,15 @@ interface Found {
   readonly reason: string | null;
 }
 
-/** All warnings of all animals and clutches, with the reason where a keeper confirmed it. */
-async function warningsOf({ manager }: DataSource): Promise<Found[]> {
+/** All warnings of all animals and clutches, with the reason where a keeper confirmed it, as a registrar reads them. */
+async function warningsOf(dataSource: DataSource): Promise<Found[]> {
+  const [keeper] = await dataSource.query<Pick<Acting, 'id' | 'name'>[]>('select id, name from keeper limit 1');
+  if (!keeper) throw new Error('the demo club has no keepers');
+  const viewer: Acting = { ...keeper, roles: ['registrar'], via: 'session', scope: 'read' };
+  return answering({ requestId: 'test', viewer }, () => findWarnings(dataSource));
+}
+
+async function findWarnings({ manager }: DataSource): Promise<Found[]> {
   const animals = await manager.query<{ id: string; name: string }[]>('select id, code as name from individual');
   const clutches = await manager.query<{ id: string; name: string }[]>(
     `select id, 'clutch ' || left(code, 2) || ' of ' || laid as name from clutch`,

@@ -138,6 +138,7 @@ describe('an import that nothing depends on', () => {
       kind: 'species',
       id: expect.any(String) as string,
       name: 'Inventus dura',
+      isPrivate: false,
     });
     await undo((second.body as ImportView).id ?? '').expect(201);
     await restore(first.id).expect(200);

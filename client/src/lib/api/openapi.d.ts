@@ -2341,23 +2341,22 @@ export interface components {
             reason: string;
         };
         AnimalRef: {
-            /**
-             * Format: uuid
-             * @description Id of the individual.
-             */
+            /** @description Id of the individual; "private-1" and so on, numbered within the answer, where it may not be seen. */
             id: string;
             /**
-             * @description Registry number.
+             * @description Registry number; null where it may not be seen.
              * @example 10704-4
              */
-            number: string;
+            number: string | null;
             /** @description The keeper's own code. */
             code: string | null;
             /**
-             * @description Sex as recorded.
+             * @description Sex as recorded; unsexed where it may not be seen.
              * @enum {string}
              */
             sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
         };
         PairView: {
             /** @description One parent: the sire where sexes are recorded. Null: a frog nobody knows. */
@@ -2405,8 +2404,8 @@ export interface components {
             least: number;
         };
         OtherLabelView: {
-            /** @description The label as received; case and spaces do not make a label another. */
-            label: string;
+            /** @description The label as received; case and spaces do not make a label another. Null: the labels of private sources together. */
+            label: string | null;
             /** @description Expected share of the genome from founders that came under it, above 0, at most 1. */
             share: number;
         };
@@ -2416,13 +2415,12 @@ export interface components {
              * @enum {string}
              */
             kind: "individual" | "clutch" | "source";
-            /**
-             * Format: uuid
-             * @description Its id.
-             */
+            /** @description Its id; "private-1" and so on where it may not be seen. */
             id: string;
             /** @description What it is called: code and registry number of an animal, title of a clutch or source. */
             name: string;
+            /** @description Whether it is a private record that whoever asks may not see. */
+            isPrivate: boolean;
         };
         FlagView: {
             /**
@@ -2465,11 +2463,10 @@ export interface components {
             flags: components["schemas"]["FlagView"][];
         };
         ShareSourceView: {
-            /**
-             * Format: uuid
-             * @description Id of the source.
-             */
+            /** @description Id of the source; "private-source-1" and so on where it may not be seen. */
             id: string;
+            /** @description Whether it is a private source that whoever asks may not see. */
+            isPrivate: boolean;
             /**
              * @description What it is called.
              * @example Import, about 1994
@@ -2484,11 +2481,10 @@ export interface components {
             label: string | null;
         };
         ShareClutchView: {
-            /**
-             * Format: uuid
-             * @description Id of the clutch.
-             */
+            /** @description Id of the clutch; "private-clutch-1" and so on where it may not be seen. */
             id: string;
+            /** @description Whether it is a private clutch that whoever asks may not see. */
+            isPrivate: boolean;
             /**
              * @description What it is called.
              * @example clutch of 2021-04-12
@@ -2544,16 +2540,15 @@ export interface components {
              * @enum {string}
              */
             kind: "individual";
-            /**
-             * Format: uuid
-             * @description Id of the individual.
-             */
+            /** @description Id of the individual. One that may not be seen is "private-1" and so on, numbered within the answer; then nothing but its place in the graph is told. */
             id: string;
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
             /**
-             * @description Registry number.
+             * @description Registry number; null where it may not be seen.
              * @example 10704-4
              */
-            number: string;
+            number: string | null;
             /** @description The keeper's own code. */
             code: string | null;
             /**
@@ -2580,29 +2575,23 @@ export interface components {
             latest: string | null;
             /** @description Name of its line. */
             line: string | null;
-            /** @description Scientific name of its species. */
-            species: string;
+            /** @description Scientific name of its species; null where it may not be seen. */
+            species: string | null;
             /** @description Whether it has neither a source nor a clutch. */
             unknownOrigin: boolean;
             /** @description Whether its clutch is recorded but lies beyond this chart. */
             hasMoreAncestors: boolean;
             /** @description Whether the record was withdrawn; its young keep it as an ancestor. */
             withdrawn: boolean;
-            /** @description Expected genome shares by standing, best first; they sum to 1. */
+            /** @description Expected genome shares by standing, best first; they sum to 1. Empty where it may not be seen. */
             standings: components["schemas"]["StandingShareView"][];
             /** @description Expected inbreeding coefficient, 0 to 1 (Wright 1922). Null where nothing is known. */
             inbreeding: number | null;
         };
         ChartPairView: {
-            /**
-             * Format: uuid
-             * @description Id of one of the two.
-             */
+            /** @description Id of one of the two, as its node has it. */
             a: string;
-            /**
-             * Format: uuid
-             * @description Id of the other.
-             */
+            /** @description Id of the other, as its node has it. */
             b: string;
             /** @description Probability that these two are the parents, above 0, at most 1. */
             probability: number;
@@ -2613,11 +2602,10 @@ export interface components {
              * @enum {string}
              */
             kind: "clutch";
-            /**
-             * Format: uuid
-             * @description Id of the clutch.
-             */
+            /** @description Id of the clutch; "private-clutch-1" and so on where it may not be seen. */
             id: string;
+            /** @description Whether it is a private clutch that whoever asks may not see. */
+            isPrivate: boolean;
             /**
              * @description What it is called.
              * @example clutch of 2021-04-12
@@ -2648,11 +2636,10 @@ export interface components {
              * @enum {string}
              */
             kind: "source";
-            /**
-             * Format: uuid
-             * @description Id of the source.
-             */
+            /** @description Id of the source; "private-source-1" and so on where it may not be seen. */
             id: string;
+            /** @description Whether it is a private source that whoever asks may not see. */
+            isPrivate: boolean;
             /**
              * @description What it is called.
              * @example Import, about 1994
@@ -2686,15 +2673,9 @@ export interface components {
             baseKinship: number;
         };
         PedigreeEdgeView: {
-            /**
-             * Format: uuid
-             * @description Id of the upper node.
-             */
+            /** @description Id of the upper node. */
             from: string;
-            /**
-             * Format: uuid
-             * @description Id of the lower node.
-             */
+            /** @description Id of the lower node. */
             to: string;
             /**
              * @description parent: individual to clutch; young: clutch to individual; founder: source to individual.
