@@ -1,10 +1,11 @@
 import type { EntityManager } from 'typeorm';
 import type { JournalKind } from '../journal/journal-kinds.ts';
+import { seenImport } from './seen-imports.ts';
 
 /** Sheets by their ids (primary key). */
 async function titles(manager: EntityManager, ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
   const rows = await manager.query<{ id: string; rows: number }[]>(
-    'select id, rows from register_import where id = any($1)',
+    `select id, rows from register_import r where id = any($1) and ${seenImport('r')}`,
     [ids],
   );
   return new Map(
@@ -12,9 +13,9 @@ async function titles(manager: EntityManager, ids: readonly string[]): Promise<R
   );
 }
 
-/** What the journal has to know of imports: every member may read of them. */
+/** What the journal has to know of imports. */
 export const importKind: JournalKind = {
   kind: 'import',
-  seen: (id) => `exists (select from register_import r where r.id = ${id})`,
+  seen: (id) => `exists (select from register_import r where r.id = ${id} and ${seenImport('r')})`,
   titles,
 };

@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { seenImport } from './seen-imports.ts';
 import type { CreatedCounts } from './import.view.ts';
 
 /** An import as its undo needs to know it. */
@@ -11,11 +12,11 @@ export interface LockedImport {
   readonly isRemembered: boolean;
 }
 
-/** Locks an import (primary key); null where there is none. */
+/** Locks an import (primary key); null where there is none or it may not be seen. */
 export async function lockImport(manager: EntityManager, id: string): Promise<LockedImport | null> {
   const [row] = await manager.query<LockedImport[]>(
     `select id, keeper_id as "keeperId", rows, withdrawn_at as "withdrawnAt", sheet_sha256 is not null as "isRemembered"
-     from register_import where id = $1 for update`,
+     from register_import i where id = $1 and ${seenImport('i')} for update`,
     [id],
   );
   return row ?? null;

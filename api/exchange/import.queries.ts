@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
-import { owned } from '../people/visibility.ts';
 import { decodeCursor, encodeCursor, toPage, type Page, type PageQuery } from '../platform/paging.ts';
 import { countStanding } from './import-undo.queries.ts';
+import { seenImport } from './seen-imports.ts';
 import type { CreatedCounts, ImportView, ImportWarning, PastImportView, WholeImportView } from './import.view.ts';
 
 /** Lets this transaction take longer than a usual request: a sheet may hold a million animals. */
@@ -56,13 +56,13 @@ const columns = `i.id, i.created_at, k.name as keeper, i.keeper_id, i.rows, i.cr
 
 const order = 'newest';
 
-/** Imports of the past, newest first. What a sheet made may be private, so its counts are for its keeper and registrars. */
+/** Imports of the past, newest first. Only those that may be seen. */
 export async function listImports(manager: EntityManager, query: PageQuery): Promise<Page<PastImportView>> {
   const after = query.after === undefined ? null : decodeCursor(order, 2, query.after);
   const rows = await manager.query<ImportRow[]>(
     `select ${columns}
      from register_import i join keeper k on k.id = i.keeper_id
-     where ${owned('i')} ${after === null ? '' : 'and (i.created_at, i.id) < ($2::timestamptz, $3::uuid)'}
+     where ${seenImport('i')} ${after === null ? '' : 'and (i.created_at, i.id) < ($2::timestamptz, $3::uuid)'}
      order by i.created_at desc, i.id desc limit $1`,
     [query.limit + 1, ...(after ?? [])],
   );
@@ -70,11 +70,11 @@ export async function listImports(manager: EntityManager, query: PageQuery): Pro
   return toPage(rows, query.limit, viewOf, (row) => encodeCursor(order, [row.created_at.toISOString(), row.id]), total);
 }
 
-/** One import, whole, by its id (primary key), or null. */
+/** One import, whole, by its id (primary key), or null where there is none or it may not be seen. */
 export async function findImport(manager: EntityManager, id: string): Promise<WholeImportView | null> {
   const [row] = await manager.query<(ImportRow & { sheet_sha256: string | null; items: ImportWarning[] })[]>(
     `select ${columns}, i.sheet_sha256, i.warnings -> 'items' as items
-     from register_import i join keeper k on k.id = i.keeper_id where i.id = $1`,
+     from register_import i join keeper k on k.id = i.keeper_id where i.id = $1 and ${seenImport('i')}`,
     [id],
   );
   if (!row) return null;
@@ -83,7 +83,9 @@ export async function findImport(manager: EntityManager, id: string): Promise<Wh
 }
 
 async function countImports(manager: EntityManager): Promise<number> {
-  const [row] = await manager.query<{ count: string }[]>(`select count(*) from register_import i where ${owned('i')}`);
+  const [row] = await manager.query<{ count: string }[]>(
+    `select count(*) from register_import i where ${seenImport('i')}`,
+  );
   return Number(row?.count);
 }
 

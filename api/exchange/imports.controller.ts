@@ -56,7 +56,9 @@ export class ImportsController {
 
   @Needs('read', 'import')
   @Get()
-  @ApiOperation({ summary: "One's own imports of the past, newest first; a registrar sees all" })
+  @ApiOperation({
+    summary: 'Imports of the past, newest first, but for those that made something private of another keeper',
+  })
   @ApiPage(PastImportView)
   @ApiProblems(422)
   listImports(@Query() query: PageQuery): Promise<Page<PastImportView>> {

@@ -58,7 +58,7 @@ export class ImportsService {
     return viewOf(await this.understand(this.dataSource.manager, keeper, sheet), sheet.warnings);
   }
 
-  /** One's own imports of the past (a registrar's: all), newest first. */
+  /** Imports of the past, newest first. */
   list(query: PageQuery): Promise<Page<PastImportView>> {
     return listImports(this.dataSource.manager, query);
   }

@@ -34,7 +34,11 @@ function readable(kinds: JournalKinds): string {
   const others = who.roles.includes('administrator') ? 'true' : concerned;
   const cases = kinds.all().map(({ kind, seen }) => `when '${kind}' then ${seen('e.record_id')}`);
   const isRegistrar = who.roles.includes('registrar') ? `e.kind <> 'observation'` : 'false';
+  // which warning was accepted, and why, tells of parents that not everybody may see
+  const isOfWarning = `e.action in ('confirmed', 'unconfirmed')`;
+  const isOwn = `(e.owner_id = '${who.id}' or e.keeper_id = '${who.id}')`;
   return `(e.visibility <> 'private' or e.owner_id = '${who.id}' or ${isRegistrar})
+    and (not ${isOfWarning} or ${isOwn} or ${isRegistrar})
     and case e.kind ${cases.join(' ')} else ${others} end`;
 }
 

@@ -47,6 +47,14 @@ const warnings: ToldRows = {
 
 const young: ToldRows = { field: 'young', line: ({ individualId }, nameOf) => animal(nameOf, individualId) };
 
+/** What stands for records that may not be seen. */
+const hidden = {
+  individual: 'a private animal',
+  source: 'a private source',
+  clutch: 'a private clutch',
+  pairing: 'a private pairing',
+} satisfies Partial<Record<RecordKind, string>>;
+
 const rows: Partial<Record<RecordKind, Readonly<Record<string, ToldRows>>>> = {
   species: {
     ranges: {
@@ -59,8 +67,11 @@ const rows: Partial<Record<RecordKind, Readonly<Record<string, ToldRows>>>> = {
   pairing: {
     members: {
       field: 'members',
+      // the days of an animal that may not be seen are not told
       line: ({ individualId, joined, left }, nameOf) =>
-        `${animal(nameOf, individualId)}, from ${textOf(joined) || '?'} to ${textOf(left) || 'now'}`,
+        animal(nameOf, individualId) === hidden.individual
+          ? hidden.individual
+          : `${animal(nameOf, individualId)}, from ${textOf(joined) || '?'} to ${textOf(left) || 'now'}`,
     },
   },
   clutch: {
@@ -85,13 +96,6 @@ function span(least: unknown, most: unknown): string {
   return `${known(least)} to ${known(most)}`;
 }
 
-const hidden: Partial<Record<RecordKind, string>> = {
-  individual: 'a private animal',
-  source: 'a private source',
-  clutch: 'a private clutch',
-  pairing: 'a private pairing',
-};
-
 const broughtByImports: readonly RecordKind[] = ['species', 'line', 'source', 'individual', 'clutch'];
 
 /** What the journal has to know of the records of the register. */
@@ -99,7 +103,7 @@ export const registerKinds: readonly JournalKind[] = (Object.keys(titled) as Rec
   kind,
   seen: (id) => `exists (select from ${kind} r where r.id = ${id} and ${seenIn[kind]('r')})`,
   titles: (manager, ids) => readTitles(manager, kind, ids),
-  ...(hidden[kind] === undefined ? {} : { hidden: hidden[kind] }),
+  ...(kind in hidden ? { hidden: hidden[kind as keyof typeof hidden] } : {}),
   ...(broughtByImports.includes(kind)
     ? { origins: (id: string) => `select r.import_id from ${kind} r where r.id = ${id} and r.import_id is not null` }
     : {}),
