@@ -752,7 +752,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** One's own imports of the past, newest first; a registrar sees all */
+        /** Imports of the past, newest first, but for those that made something private of another keeper */
         get: operations["listImportsImports"];
         put?: never;
         /**
