@@ -102,6 +102,10 @@ const visibility = ['individual', 'source', 'observation']
   alter table ${table} add column visibility text not null default 'club'
     constraint ${table}_visibility check (visibility in ('private', 'club', 'public'));`,
   )
+  .concat(
+    `
+  create index individual_private_index on individual (clutch_id) where visibility = 'private';`,
+  )
   .join('');
 
 /**

@@ -45,6 +45,7 @@ import { Species } from '../species/species.entity.ts';
 @Index('individual_hatched_index', ['hatchedEarliest', 'hatchedLatest', 'id'])
 @Check('individual_visibility', `visibility in ('private', 'club', 'public')`)
 @Index('individual_import_index', { synchronize: false })
+@Index('individual_private_index', { synchronize: false })
 @Check('individual_not_merged_into_itself', 'merged_into_id <> id')
 @Check('individual_merged_is_withdrawn', 'merged_into_id is null or withdrawn_at is not null')
 @Index('individual_merged_into_index', { synchronize: false })
