@@ -19,6 +19,12 @@ interface Options {
 export class ApiClient {
   readonly #base: string;
   readonly #etags = new Map<string, string>();
+  readonly #entries = new WeakMap<object, string>();
+  /**
+   * Asked when a session has ended in the midst of work (401). It gives true once the same keeper is signed in again: the request is
+   * then sent once more, as it was, so that nothing typed is lost.
+   */
+  signInAgain: (() => Promise<boolean>) | null = null;
 
   constructor(base = '/api/v1') {
     this.#base = base;
@@ -65,30 +71,43 @@ export class ApiClient {
     return this.#send<T>('DELETE', path, undefined, options);
   }
 
+  /** The journal's entry of the change that gave this answer; undoing it takes the change back. */
+  entryOf(answer: unknown): string | undefined {
+    return typeof answer === 'object' && answer !== null ? this.#entries.get(answer) : undefined;
+  }
+
+  /** Forgets the versions that were read: another keeper may see other ones. */
+  forget(): void {
+    this.#etags.clear();
+  }
+
   async #send<T>(method: string, path: string, body: unknown, options: Options): Promise<T> {
     const headers = new Headers({ Accept: 'application/json' });
     if (body !== undefined) headers.set('Content-Type', 'application/json');
     if (options.idempotencyKey) headers.set('Idempotency-Key', options.idempotencyKey);
     const match = method === 'GET' ? undefined : this.#match(path, options.version);
     if (match) headers.set('If-Match', match);
-    let response: Response;
-    let text: string;
-    try {
-      response = await fetch(this.#base + path + queryText(options.query), {
-        method,
-        headers,
-        // A record can change without a new version of its own, as a clutch does when young are raised from it.
-        cache: 'no-store',
-        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-        ...(options.signal ? { signal: options.signal } : {}),
-      });
-      text = await response.text();
-    } catch (error) {
-      if (error instanceof DOMException && error.name === 'AbortError') throw error;
-      throw noAnswer();
-    }
+    const request: RequestInit = {
+      method,
+      headers,
+      // A record can change without a new version of its own, as a clutch does when young are raised from it.
+      cache: 'no-store',
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      ...(options.signal ? { signal: options.signal } : {}),
+    };
+    const address = this.#base + path + queryText(options.query);
+    let { response, text } = await answerTo(address, request);
+    if (response.status === 401 && !saysWhoAsks(path) && (await this.signInAgain?.()))
+      ({ response, text } = await answerTo(address, request));
     if (!response.ok) throw problemFrom(response.status, text);
-    const answer = (text === '' ? undefined : JSON.parse(text)) as T;
+    return this.#take<T>(path, response, text);
+  }
+
+  #take<T>(path: string, response: Response, text: string): T {
+    const entry = response.headers.get('Journal-Entry');
+    // A change that answers nothing still has its entry.
+    const answer = (text === '' ? (entry ? {} : undefined) : JSON.parse(text)) as T;
+    if (entry && typeof answer === 'object' && answer !== null) this.#entries.set(answer, entry);
     this.#remember(path, response.headers.get('ETag'), answer);
     return answer;
   }
@@ -121,6 +140,19 @@ export function newKey(): string {
   // randomUUID needs a secure context; a club may serve its own network over plain http.
   const bytes = crypto.getRandomValues(new Uint8Array(16));
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/** Requests by which one signs in: that they are refused says that the words were wrong, not that a session ended. */
+const saysWhoAsks = (path: string): boolean => /^\/(session|setup|links\/[^/]+\/use)/.test(path);
+
+async function answerTo(address: string, request: RequestInit): Promise<{ response: Response; text: string }> {
+  try {
+    const response = await fetch(address, request);
+    return { response, text: await response.text() };
+  } catch (error) {
+    if (error instanceof DOMException && error.name === 'AbortError') throw error;
+    throw noAnswer();
+  }
 }
 
 function queryText(query: Query | undefined): string {

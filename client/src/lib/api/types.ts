@@ -49,3 +49,34 @@ export interface Page<T> {
   next: string | null;
   total?: number;
 }
+
+/** One difference that an entry of the journal made. */
+export interface JournalChange {
+  field: string;
+  before: unknown;
+  after: unknown;
+}
+
+/** One entry of the journal: who did what to which record. */
+export interface JournalEntry {
+  id: string;
+  at: string;
+  keeper: { id: string; name: string } | null;
+  via: 'session' | 'token' | 'service';
+  action: string;
+  record: { kind: string; id: string; title: string } | null;
+  changes: JournalChange[];
+  reason: string | null;
+  reverses: string | null;
+  reversedBy: string | null;
+  seal: { sequence: number; hash: string } | null;
+}
+
+/** The newest seal of the journal, and what waits for one. */
+export interface JournalHead {
+  sequence: number;
+  hash: string;
+  sealedAt: string;
+  unsealed: number;
+  oldestUnsealedSeconds: number;
+}

@@ -1,4 +1,4 @@
-import { newKey } from './client.ts';
+import { api, newKey } from './client.ts';
 import { noAnswer, problemFrom, ProblemError } from './problem.ts';
 
 interface UploadOptions {
@@ -8,10 +8,20 @@ interface UploadOptions {
 }
 
 /**
- * Sends a register sheet. XMLHttpRequest, since fetch cannot tell how much of a body has been sent.
- * Throws `ProblemError`.
+ * Sends a register sheet; where the session has ended meanwhile, once more after signing in again. Throws `ProblemError`.
  */
-export function sendSheet<T>(path: string, sheet: Blob, options: UploadOptions = {}): Promise<T> {
+export async function sendSheet<T>(path: string, sheet: Blob, options: UploadOptions = {}): Promise<T> {
+  try {
+    return await sendOnce<T>(path, sheet, options);
+  } catch (error) {
+    if (error instanceof ProblemError && error.status === 401 && (await api.signInAgain?.()))
+      return sendOnce<T>(path, sheet, options);
+    throw error;
+  }
+}
+
+/** XMLHttpRequest, since fetch cannot tell how much of a body has been sent. */
+function sendOnce<T>(path: string, sheet: Blob, options: UploadOptions): Promise<T> {
   return new Promise<T>((resolve, reject) => {
     const request = new XMLHttpRequest();
     request.open('POST', `/api/v1${path}`);

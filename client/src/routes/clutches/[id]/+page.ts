@@ -1,15 +1,9 @@
-import { error } from '@sveltejs/kit';
 import { api } from '$lib/api/client.ts';
-import { ProblemError } from '$lib/api/problem.ts';
 import type { Clutch } from '$lib/api/types.ts';
+import { readPage } from '$lib/people/read-page.ts';
 import type { PageLoad } from './$types';
 
-export const load: PageLoad = async ({ params, depends }): Promise<{ clutch: Clutch }> => {
+export const load: PageLoad = ({ params, depends }): Promise<{ clutch: Clutch }> => {
   depends('record:clutch');
-  try {
-    return { clutch: await api.get<Clutch>(`/clutches/${encodeURIComponent(params.id)}`) };
-  } catch (problem) {
-    if (problem instanceof ProblemError) error(problem.status || 503, problem.detail);
-    throw problem;
-  }
+  return readPage(async () => ({ clutch: await api.get<Clutch>(`/clutches/${encodeURIComponent(params.id)}`) }));
 };

@@ -1,0 +1,129 @@
+import { api } from '../api/client.ts';
+import { ProblemError } from '../api/problem.ts';
+import type { KeeperWithRoles, SessionAnswer } from './people-types.ts';
+import { Permissions, type Action } from './permissions.ts';
+
+/** Who is signed in, in which club, and what they may do. Read once when the client starts, and again where it may have changed. */
+export class Session {
+  state = $state<'unknown' | SessionAnswer['state']>('unknown');
+  club = $state.raw<SessionAnswer['club']>(null);
+  keeper = $state.raw<KeeperWithRoles | null>(null);
+  demoKeepers = $state.raw<KeeperWithRoles[]>([]);
+  /** Why nobody knows who is signed in: the service does not answer. */
+  problem = $state('');
+  /** The session ended in the midst of work, and the same keeper is asked to sign in over the page. */
+  isEnded = $state(false);
+  #permissions = $state.raw(new Permissions([]));
+  #started: Promise<void> | null = null;
+  #ended: Promise<boolean> | null = null;
+  #settle: (isSignedIn: boolean) => void = () => undefined;
+
+  /** Reads who is signed in, once; a start that found no service is tried again the next time. */
+  async start(): Promise<void> {
+    this.#started ??= this.read();
+    await this.#started;
+    if (this.state === 'unknown') this.#started = null;
+  }
+
+  async read(): Promise<void> {
+    try {
+      this.#take(await api.get<SessionAnswer>('/session'));
+      this.problem = '';
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      this.problem = error.detail;
+    }
+  }
+
+  /** Signs in with name and passphrase. Throws `ProblemError`. */
+  async signIn(name: string, password: string): Promise<void> {
+    this.#enter(await api.ask<SessionAnswer>('/session', { name, password }));
+  }
+
+  /** Looks around as one of the invented keepers. Throws `ProblemError`. */
+  async signInAsDemo(keeperId: string): Promise<void> {
+    this.#enter(await api.ask<SessionAnswer>('/session/demo', { keeperId }));
+  }
+
+  /** Names the club and its first administrator with the code from the terminal. Throws `ProblemError`. */
+  async setUp(body: { code: string; clubName: string; name: string; password: string }): Promise<void> {
+    this.#enter(await api.ask<SessionAnswer>('/setup', body));
+  }
+
+  /** Uses an invitation or a link for a new passphrase. Throws `ProblemError`. */
+  async useLink(secret: string, body: { name?: string; password: string }): Promise<void> {
+    this.#enter(await api.ask<SessionAnswer>(`/links/${encodeURIComponent(secret)}/use`, body));
+  }
+
+  /** Signs out here, or on every device. Throws `ProblemError`. */
+  async signOut(everywhere = false): Promise<void> {
+    this.#enter(await api.delete<SessionAnswer>(everywhere ? '/sessions' : '/session'));
+  }
+
+  /** Whether to offer something: to records of a kind at all, or to one record in particular. */
+  may(action: Action, kind: string, record?: { readonly keeperId?: string | null | undefined }): boolean {
+    return this.#permissions.may(action, kind, record);
+  }
+
+  /** Where an address leads instead, for whoever asks now; null where it may be opened. */
+  detour(url: URL): string | null {
+    const path = url.pathname;
+    if (this.state === 'setup') return path === '/setup' ? null : '/setup';
+    if (this.state === 'signed-out') {
+      if (path === '/sign-in' || path.startsWith('/join/')) return null;
+      const isOpen = this.club?.publicReading && path !== '/setup' && this.may('read', 'individual');
+      return isOpen ? null : signInAddress(url);
+    }
+    if (this.state === 'signed-in') {
+      if (path === '/sign-in') return wantedOf(url);
+      if (path === '/setup') return '/register';
+    }
+    return null;
+  }
+
+  /** Asks the same keeper to sign in again over the page; true once that is done. Requests that end together ask once. */
+  readonly askAgain = (): Promise<boolean> => {
+    if (this.state !== 'signed-in') return Promise.resolve(false);
+    this.#ended ??= new Promise<boolean>((resolve) => {
+      this.#settle = resolve;
+      this.isEnded = true;
+    });
+    return this.#ended;
+  };
+
+  /** The keeper signed in again, or would rather not; whatever waited goes on or is refused. */
+  settleAgain(isSignedIn: boolean): void {
+    this.isEnded = false;
+    this.#ended = null;
+    this.#settle(isSignedIn);
+  }
+
+  #enter(answer: SessionAnswer): void {
+    // What was read may have been another keeper's view of the same records.
+    if (answer.keeper?.id !== this.keeper?.id) api.forget();
+    this.#take(answer);
+  }
+
+  #take(answer: SessionAnswer): void {
+    this.state = answer.state;
+    this.club = answer.club;
+    this.keeper = answer.keeper;
+    this.demoKeepers = answer.demoKeepers ?? [];
+    this.#permissions = new Permissions(answer.permissions);
+  }
+}
+
+/** The session that the screens share. */
+export const session = new Session();
+
+/** The sign-in page, keeping the address that was wanted. */
+function signInAddress(url: URL): string {
+  const wanted = url.pathname + url.search;
+  return wanted === '/' || wanted === '/register' ? '/sign-in' : `/sign-in?to=${encodeURIComponent(wanted)}`;
+}
+
+/** The address that was wanted before signing in; nothing but a page of this client. */
+export function wantedOf(url: URL): string {
+  const wanted = url.searchParams.get('to') ?? '';
+  return /^\/(?![/\\])/.test(wanted) && !wanted.startsWith('/sign-in') ? wanted : '/register';
+}
