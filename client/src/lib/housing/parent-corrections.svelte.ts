@@ -35,17 +35,12 @@ export class ParentCorrections {
   }
 
   /** Takes the parents that are shown, if the clutch is still as it was shown; can be undone. */
-  async take({ clutch, recorded, housed }: ParentCorrection, pairingId: string): Promise<void> {
+  async take({ clutch, housed }: ParentCorrection, pairingId: string): Promise<void> {
     const path = `/clutches/${clutch.id}`;
     const taken = await this.form.run(() => api.patch<Clutch>(path, asRequest(housed), { version: clutch.version }));
     await this.read(pairingId);
     if (!taken) return;
-    undoOffer.say(`The parents of the ${clutch.title} are corrected.`, async () => {
-      const before = { ...asRequest(recorded), parentsFromPairing: clutch.parentsFromPairing };
-      await api.patch(path, before, { version: taken.version });
-      await this.read(pairingId);
-      undoOffer.say(`The parents of the ${clutch.title} are as they were.`);
-    });
+    undoOffer.offer(`The parents of the ${clutch.title} are corrected.`, taken, () => this.read(pairingId));
   }
 }
 

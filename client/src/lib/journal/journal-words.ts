@@ -90,6 +90,8 @@ export function recordAddress(record: { kind: string; id: string | null }): stri
 }
 
 const fieldNames: Record<string, string> = {
+  sexBasis: 'how the sex is known',
+  sexedOn: 'when it was sexed',
   speciesId: 'species',
   lineId: 'line',
   sourceId: 'source',

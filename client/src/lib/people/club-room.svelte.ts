@@ -77,4 +77,5 @@ export class ClubRoom {
 }
 
 /** The address that a made link is handed over by. */
-export const addressOfLink = (link: MadeLink): string => new URL(link.path, location.origin).href;
+export const addressOfLink = (link: MadeLink): string =>
+  /^https?:/.test(link.path) ? link.path : location.origin + link.path;

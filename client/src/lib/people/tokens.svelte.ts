@@ -21,7 +21,7 @@ export class Tokens {
 
   /** Makes a token; `days` until it ends, null for none. Throws `ProblemError`. */
   async make(name: string, scope: Token['scope'], days: number | null): Promise<void> {
-    const expiresAt = days === null ? null : new Date(Date.now() + days * 86_400_000).toISOString();
+    const expiresAt = days === null ? null : daysFromNow(days);
     this.made = await api.post<MadeToken>('/account/tokens', { name, scope, expiresAt });
     await this.read();
   }
@@ -32,4 +32,10 @@ export class Tokens {
     if (this.made?.id === token.id) this.made = null;
     await this.read();
   }
+}
+
+/** An instant so many days from now, as the service reads it. */
+function daysFromNow(days: number): string {
+  const now = Date.now();
+  return new Date(now + days * 86_400_000).toISOString();
 }

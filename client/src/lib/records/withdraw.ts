@@ -12,12 +12,6 @@ export async function withdraw(
   reason: string,
   onrestored: () => unknown,
 ): Promise<void> {
-  await api.post(`${path}/withdrawal`, { reason }, { version });
-  undoOffer.say(`${name} withdrawn.`, async () => {
-    // Withdrawing made a new version; read it before taking it back.
-    const now = await api.get<{ version: number }>(path);
-    await api.delete(`${path}/withdrawal`, { version: now.version });
-    await onrestored();
-    undoOffer.say(`${name} is back.`);
-  });
+  const answer = await api.post(`${path}/withdrawal`, { reason }, { version });
+  undoOffer.offer(`${name} withdrawn.`, answer, onrestored);
 }

@@ -29,7 +29,9 @@ class UndoOffer {
   async reverse(entry: string, text: string, after: () => unknown): Promise<void> {
     const answer = await api.post<JournalEntry>(`/journal/${entry}/reversal`, {});
     await after();
-    this.offer(`Taken back: ${text}`, answer, after);
+    // An undo can be undone: then the words are as they were first.
+    const again = text.startsWith(takenBack) ? text.slice(takenBack.length) : takenBack + text;
+    this.offer(again, answer, after);
   }
 
   /** Takes back what is offered, or says why not. */
@@ -49,6 +51,8 @@ class UndoOffer {
     this.say('');
   }
 }
+
+const takenBack = 'Taken back: ';
 
 export const undoOffer = new UndoOffer();
 

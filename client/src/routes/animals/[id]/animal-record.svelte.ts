@@ -3,6 +3,7 @@
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
 import type { Individual, Inbreeding, Lineage, StandingShare } from '$lib/api/types.ts';
+import { fieldInWords } from '$lib/journal/journal-words.ts';
 import type { ReadPedigree } from '$lib/charts/ancestors/ancestor-view.svelte.ts';
 import type { PedigreeView } from '$lib/charts/ancestors/pedigree-view.ts';
 import { undoOffer } from '$lib/ui/undo.svelte.ts';
@@ -84,32 +85,13 @@ export class AnimalRecord {
     this.youngFigures = new Map(answer.items.map((item) => [first.get(item.id) ?? '', item]));
   }
 
-  /** Writes the named fields and offers to put the old values back. Throws `ProblemError`. */
-  async change(fields: Record<string, unknown>, before: Record<string, unknown>, version?: number): Promise<void> {
-    const answer = await api.patch<Individual>(this.path, fields, version === undefined ? {} : { version });
-    const { path, name } = this;
-    const back = Object.fromEntries(Object.keys(fields).map((key) => [key, before[key] ?? null]));
+  /** Writes the named fields and offers to undo that. Throws `ProblemError`. */
+  async change(fields: Record<string, unknown>, version: number): Promise<void> {
+    const answer = await api.patch<Individual>(this.path, fields, { version });
+    const { name } = this;
     this.take(answer);
-    undoOffer.say(`${name} changed: ${Object.keys(fields).map(fieldInWords).join(', ')}.`, async () => {
-      await api.patch<Individual>(path, back, { version: answer.version });
-      undoOffer.say(`${name} is as before.`);
-      await this.readAgain();
-    });
+    const words = `${name} changed: ${Object.keys(fields).map(fieldInWords).join(', ')}.`;
+    undoOffer.offer(words, answer, () => this.readAgain());
     await this.readAgain();
   }
-}
-
-const words: Record<string, string> = {
-  speciesId: 'species',
-  lineId: 'line',
-  sexBasis: 'how the sex is known',
-  sexedOn: 'when it was sexed',
-  sourceId: 'source',
-  clutchId: 'clutch',
-  outOfWater: 'out of water',
-};
-
-/** A field of the record as the screen names it. */
-export function fieldInWords(field: string): string {
-  return words[field] ?? field;
 }

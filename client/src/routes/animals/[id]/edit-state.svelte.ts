@@ -5,7 +5,8 @@ import type { Individual } from '$lib/api/types.ts';
 import { AnimalDraft } from '$lib/records/animal-draft.svelte.ts';
 import { RegisterLists } from '$lib/records/register-lists.svelte.ts';
 import { FormState } from '$lib/ui/form-state.svelte.ts';
-import { fieldInWords, type AnimalRecord } from './animal-record.svelte.ts';
+import { fieldInWords } from '$lib/journal/journal-words.ts';
+import type { AnimalRecord } from './animal-record.svelte.ts';
 
 type Body = Record<string, string | null>;
 
@@ -57,7 +58,7 @@ export class EditState {
     if (Object.keys(changed).length === 0) return true;
     const done = await this.form.run(async () => {
       try {
-        await this.#record.change(changed, this.#before, this.#version);
+        await this.#record.change(changed, this.#version);
         return true;
       } catch (error) {
         if (!(error instanceof ProblemError) || error.status !== 412) throw error;
