@@ -80,3 +80,5 @@ export interface JournalHead {
   unsealed: number;
   oldestUnsealedSeconds: number;
 }
+/** A sheet that was taken before. */
+export type PastImport = Sent['PastImportView'];

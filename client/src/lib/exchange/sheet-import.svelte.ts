@@ -1,3 +1,4 @@
+import type { Visibility } from '$shared/vocabulary.ts';
 import { ProblemError, type ProblemPlace } from '../api/problem.ts';
 import type { ImportAnswer } from '../api/types.ts';
 import { sendSheet } from '../api/upload.ts';
@@ -15,6 +16,8 @@ export class SheetImport {
   /** What is wrong with the sheet as a whole, in a sentence. */
   problem = $state('');
   places = $state.raw<readonly ProblemPlace[]>([]);
+  /** Who may see the animals and sources that the sheet makes. */
+  visibility = $state<Visibility>('club');
   #stop: AbortController | undefined;
 
   /** Takes a dropped or chosen file, or pasted text, and checks it. */
@@ -27,12 +30,12 @@ export class SheetImport {
       return;
     }
     this.sheet = sheet;
-    await this.#run('checking', '/imports?dryRun=true', 'ready');
+    await this.#run('checking', `/imports?dryRun=true&visibility=${this.visibility}`, 'ready');
   }
 
   /** Writes the checked sheet. */
   async write(): Promise<void> {
-    if (this.step === 'ready') await this.#run('writing', '/imports', 'done');
+    if (this.step === 'ready') await this.#run('writing', `/imports?visibility=${this.visibility}`, 'done');
   }
 
   /** Puts the sheet away; nothing was written. */
