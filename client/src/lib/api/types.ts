@@ -51,34 +51,11 @@ export interface Page<T> {
 }
 
 /** One difference that an entry of the journal made. */
-export interface JournalChange {
-  field: string;
-  before: unknown;
-  after: unknown;
-}
-
+export type JournalChange = Sent['JournalChangeView'];
 /** One entry of the journal: who did what to which record. */
-export interface JournalEntry {
-  id: string;
-  at: string;
-  keeper: { id: string; name: string } | null;
-  via: 'session' | 'token' | 'service';
-  action: string;
-  record: { kind: string; id: string; title: string } | null;
-  changes: JournalChange[];
-  reason: string | null;
-  reverses: string | null;
-  reversedBy: string | null;
-  seal: { sequence: number; hash: string } | null;
-}
-
+export type JournalEntry = Sent['JournalEntryView'];
 /** The newest seal of the journal, and what waits for one. */
-export interface JournalHead {
-  sequence: number;
-  hash: string;
-  sealedAt: string;
-  unsealed: number;
-  oldestUnsealedSeconds: number;
-}
+export type JournalHead = Sent['JournalHeadView'];
+
 /** A sheet that was taken before. */
 export type PastImport = Sent['PastImportView'];

@@ -38,7 +38,7 @@ export function filtersOf(parameters: URLSearchParams): JournalFilters {
   return {
     keeper: said('keeper', isId),
     kind: said('kind', (kind) => kind in kindWords),
-    action: said('action', (action) => actionNames.includes(action)),
+    action: said('action', (action) => (actionNames as readonly string[]).includes(action)),
     from: said('from', isDay),
     to: said('to', isDay),
     record: said('record', isId),
@@ -53,16 +53,6 @@ export function addressOf(filters: JournalFilters, change: Partial<JournalFilter
   for (const name of names) if (next[name] !== '') parameters.set(name, next[name]);
   const text = parameters.toString();
   return text === '' ? '/journal' : `/journal?${text}`;
-}
-
-/** What the service is asked: days become instants of this device's calendar, the last one included. */
-export function questionOf(filters: JournalFilters): Record<string, string> {
-  const { from, to, ...rest } = filters;
-  return {
-    ...rest,
-    from: from === '' ? '' : new Date(`${from}T00:00:00`).toISOString(),
-    to: to === '' ? '' : new Date(`${to}T23:59:59.999`).toISOString(),
-  };
 }
 
 /** Whether anything narrows the list. */

@@ -1,12 +1,15 @@
+import type { JournalAction } from '$shared/vocabulary.ts';
 import type { JournalChange, JournalEntry } from '../api/types.ts';
 
 /** What was done, with the record's name where the sentence wants it. */
-const deeds: Record<string, string> = {
+const deeds: Record<JournalAction, string> = {
   added: 'wrote down {}',
   changed: 'changed {}',
   withdrawn: 'withdrew {}',
   restored: 'brought back {}',
   raised: 'raised young from {}',
+  'raising-undone': 'took back young raised from {}',
+  'raising-restored': 'brought back young raised from {}',
   imported: 'imported {}',
   'import-undone': 'took back the import {}',
   'import-restored': 'brought back the import {}',
@@ -30,10 +33,10 @@ const deeds: Record<string, string> = {
   seeded: 'filled the register with an invented club',
 };
 
-export const actionNames: readonly string[] = Object.keys(deeds);
+export const actionNames = Object.keys(deeds) as readonly JournalAction[];
 
 /** An action as a filter offers it: "raised young from", "signed out everywhere". */
-export const actionInWords = (action: string): string => (deeds[action] ?? action).replace(/:? ?\{\}/, '').trim();
+export const actionInWords = (action: JournalAction): string => deeds[action].replace(/:? ?\{\}/, '').trim();
 
 /** Kinds of records that the journal tells of, in the words of a filter. */
 export const kindWords: Readonly<Record<string, string>> = {
@@ -46,8 +49,6 @@ export const kindWords: Readonly<Record<string, string>> = {
   species: 'species',
   import: 'imports',
   keeper: 'people',
-  link: 'links',
-  token: 'tokens',
   club: 'the club',
 };
 
@@ -64,7 +65,7 @@ export interface EntryWords {
 
 /** Puts an entry into a sentence. */
 export function sentenceOf(entry: JournalEntry): EntryWords {
-  const deed = deeds[entry.action] ?? `${entry.action} {}`;
+  const deed = deeds[entry.action];
   const [before = '', after] = deed.split('{}');
   return {
     who: entry.keeper?.name ?? (entry.via === 'service' ? 'the service' : 'a member'),
@@ -82,9 +83,9 @@ const folders: Record<string, string> = {
 };
 
 /** The page of a record, or null where its kind has none. */
-export function recordAddress(record: { kind: string; id: string | null }): string | null {
+export function recordAddress(record: { kind: string; id: string }): string | null {
   const folder = folders[record.kind];
-  if (folder !== undefined && record.id) return folder + record.id;
+  if (folder !== undefined) return folder + record.id;
   if (record.kind === 'import') return '/import';
   return record.kind === 'keeper' ? '/club' : null;
 }
@@ -92,13 +93,7 @@ export function recordAddress(record: { kind: string; id: string | null }): stri
 const fieldNames: Record<string, string> = {
   sexBasis: 'how the sex is known',
   sexedOn: 'when it was sexed',
-  speciesId: 'species',
-  lineId: 'line',
-  sourceId: 'source',
-  clutchId: 'clutch',
-  keeperId: 'keeper',
-  pairingId: 'pairing',
-  mergedIntoId: 'merged into',
+  mergedInto: 'merged into',
   publicReading: 'open to everybody',
   countryOfExport: 'country of export',
   svlMm: 'length, mm',
@@ -107,27 +102,20 @@ const fieldNames: Record<string, string> = {
 
 /** A field as the screens name it: `sexBasis` becomes "sex basis". */
 export function fieldInWords(field: string): string {
-  const known = fieldNames[field];
+  const known = fieldNames[field.replace(/Id$/, '')];
   if (known !== undefined) return known;
-  return field.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replace(/_/g, ' ');
+  return field
+    .replace(/Id$/, '')
+    .replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+    .replace(/_/g, ' ');
 }
 
 /** A value before or after a change, in words. */
-export function valueInWords(value: unknown): string {
-  if (value === null || value === undefined || value === '') return 'nothing';
-  if (value === true) return 'yes';
-  if (value === false) return 'no';
-  if (typeof value === 'string' || typeof value === 'number') return String(value);
-  if (Array.isArray(value)) return value.length === 0 ? 'nothing' : value.map(valueInWords).join('; ');
-  return Object.entries(value)
-    .filter(([, part]) => part !== null && part !== undefined)
-    .map(([name, part]) => `${fieldInWords(name)} ${valueInWords(part)}`)
-    .join(', ');
-}
+export const valueInWords = (value: string | null): string => (value === null || value === '' ? 'nothing' : value);
 
 /** Whether a change only fills in a new record: then what was before says nothing. */
 export const isFilling = (changes: readonly JournalChange[]): boolean =>
-  changes.length > 0 && changes.every((change) => change.before === null || change.before === undefined);
+  changes.length > 0 && changes.every((change) => change.before === null);
 
 /** An instant as this device's clock reads it: `2026-11-25 13:20`. */
 export function instantInWords(at: string): string {
@@ -135,21 +123,6 @@ export function instantInWords(at: string): string {
   const two = (part: number): string => String(part).padStart(2, '0');
   return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())} ${two(day.getHours())}:${two(day.getMinutes())}`;
 }
-
-const registerActions = ['added', 'changed', 'withdrawn', 'restored', 'raised', 'confirmed', 'unconfirmed'];
-const wholeActions = [
-  'imported',
-  'import-undone',
-  'import-restored',
-  'merged',
-  'unmerged',
-  'club-changed',
-  'roles-changed',
-];
-
-/** Whether an entry tells of something that can be taken back and has not been. */
-export const isUndoable = (entry: JournalEntry): boolean =>
-  entry.reversedBy === null && [...registerActions, ...wholeActions].includes(entry.action);
 
 /** By which way a change came in. */
 export const viaWords = (via: JournalEntry['via']): string =>

@@ -1,4 +1,4 @@
-import type { Sex, SexBasis, Status } from '$shared/vocabulary.ts';
+import type { Sex, SexBasis, Status, Visibility } from '$shared/vocabulary.ts';
 import type { Individual } from '../api/types.ts';
 import { dateProblem } from '../ui/dates.ts';
 
@@ -17,6 +17,7 @@ const typedFields = [
   'status',
   'died',
   'notes',
+  'visibility',
 ] as const;
 
 /** What a form knows of one animal, as text. Empty means "not known". */
@@ -36,6 +37,7 @@ export class AnimalDraft {
   status = $state<Status>('alive');
   died = $state('');
   notes = $state('');
+  visibility = $state<Visibility>('club');
 
   /** Fields of this draft by the pointers of the service. */
   static readonly pointers: readonly string[] = [
@@ -52,6 +54,7 @@ export class AnimalDraft {
     'status',
     'died',
     'notes',
+    'visibility',
   ].map((name) => `/${name}`);
 
   /** Takes over what stands in the register. */
@@ -70,6 +73,7 @@ export class AnimalDraft {
     this.status = animal.status;
     this.died = animal.died ?? '';
     this.notes = animal.notes ?? '';
+    this.visibility = animal.visibility;
   }
 
   /** What is typed so far, to be put back when the reader comes back to the form. */
@@ -132,6 +136,7 @@ export class AnimalDraft {
       status: this.status,
       died: this.status === 'died' ? said(this.died) : null,
       notes: said(this.notes),
+      visibility: this.visibility,
     };
   }
 }

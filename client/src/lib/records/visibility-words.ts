@@ -26,3 +26,10 @@ export const visibilityChoices: readonly { value: Visibility; label: string }[] 
   { value: 'club', label: 'club' },
   { value: 'public', label: 'public' },
 ];
+
+/** Who sees a record, as a record says it. */
+export const visibilityReaders: Record<Visibility, string> = {
+  private: 'its keeper and registrars',
+  club: 'every member',
+  public: 'anyone',
+};

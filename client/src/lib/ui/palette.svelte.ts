@@ -2,6 +2,8 @@ import { goto } from '$app/navigation';
 import type { IndividualItem } from '../api/types.ts';
 import { shortcuts, type ShortcutName } from '../keys/shortcuts.ts';
 import { AnimalSearch } from '../records/animal-search.svelte.ts';
+import type { Action } from '../people/permissions.ts';
+import { session } from '../people/session.svelte.ts';
 import { kept } from './kept.ts';
 import { theme } from './theme.svelte.ts';
 
@@ -12,7 +14,16 @@ export type Entry =
       key: string;
       animal: Pick<IndividualItem, 'id' | 'number' | 'code' | 'sex' | 'status' | 'line' | 'species'>;
     }
-  | { kind: 'action'; key: string; verb: string; words: string; shortcut?: ShortcutName; run: () => unknown };
+  | {
+      kind: 'action';
+      key: string;
+      verb: string;
+      words: string;
+      shortcut?: ShortcutName;
+      /** What one must be allowed to do; left out: nothing. */
+      needs?: readonly [Action, string];
+      run: () => unknown;
+    };
 
 const recentKey = 'linekeeper.recent-animals';
 
@@ -29,8 +40,8 @@ class PaletteState {
     const found = typed === '' ? this.recent : this.search.items;
     const animals = found.map((animal): Entry => ({ kind: 'animal', key: animal.id, animal }));
     const first = found[0];
-    const about = first && typed !== '' ? actionsOn(first) : [];
-    return [...animals, ...about, ...actions.filter((action) => fits(action, typed))];
+    const about = first && typed !== '' ? actionsOn(first).filter(isOffered) : [];
+    return [...animals, ...about, ...actions.filter((action) => isOffered(action) && fits(action, typed))];
   });
 
   current = $derived(Math.min(this.at, this.entries.length - 1));
@@ -66,18 +77,82 @@ export const palette = new PaletteState();
 
 const go = (address: string) => () => goto(address);
 
+async function leave(): Promise<void> {
+  await session.signOut();
+  await goto('/sign-in', { invalidateAll: true });
+}
+
+const isOffered = (action: { needs?: readonly [Action, string] }): boolean =>
+  action.needs === undefined || session.may(...action.needs);
+
 const actions: Extract<Entry, { kind: 'action' }>[] = [
-  { kind: 'action', key: 'note', verb: 'note', words: 'a clutch', shortcut: 'noteClutch', run: go('/clutches/new') },
-  { kind: 'action', key: 'add', verb: 'add', words: 'an animal', shortcut: 'addAnimal', run: go('/animals/new') },
-  { kind: 'action', key: 'house', verb: 'house', words: 'animals together', run: go('/pairings/new') },
+  {
+    kind: 'action',
+    key: 'note',
+    verb: 'note',
+    words: 'a clutch',
+    needs: ['add', 'clutch'],
+    shortcut: 'noteClutch',
+    run: go('/clutches/new'),
+  },
+  {
+    kind: 'action',
+    key: 'add',
+    verb: 'add',
+    words: 'an animal',
+    needs: ['add', 'individual'],
+    shortcut: 'addAnimal',
+    run: go('/animals/new'),
+  },
+  {
+    kind: 'action',
+    key: 'house',
+    verb: 'house',
+    words: 'animals together',
+    needs: ['add', 'pairing'],
+    run: go('/pairings/new'),
+  },
   { kind: 'action', key: 'register', verb: 'go to', words: 'Register', shortcut: 'goRegister', run: go('/register') },
-  { kind: 'action', key: 'pairings', verb: 'go to', words: 'Pairings', run: go('/pairings') },
-  { kind: 'action', key: 'match', verb: 'go to', words: 'Match', run: go('/match') },
-  { kind: 'action', key: 'import', verb: 'import', words: 'a register sheet', run: go('/import') },
+  {
+    kind: 'action',
+    key: 'pairings',
+    verb: 'go to',
+    words: 'Pairings',
+    needs: ['read', 'pairing'],
+    run: go('/pairings'),
+  },
+  { kind: 'action', key: 'match', verb: 'go to', words: 'Match', needs: ['ask', 'lineage'], run: go('/match') },
+  {
+    kind: 'action',
+    key: 'import',
+    verb: 'import',
+    words: 'a register sheet',
+    needs: ['add', 'import'],
+    run: go('/import'),
+  },
+  { kind: 'action', key: 'journal', verb: 'go to', words: 'Journal', needs: ['read', 'journal'], run: go('/journal') },
+  { kind: 'action', key: 'club', verb: 'go to', words: 'Club', needs: ['read', 'club'], run: go('/club') },
+  {
+    kind: 'action',
+    key: 'account',
+    verb: 'go to',
+    words: 'My account',
+    needs: ['read', 'account'],
+    run: go('/club/account'),
+  },
+  {
+    kind: 'action',
+    key: 'merge',
+    verb: 'merge',
+    words: 'two records of one animal',
+    needs: ['merge', 'individual'],
+    run: go('/merge'),
+  },
+  { kind: 'action', key: 'out', verb: 'sign', words: 'out', needs: ['read', 'account'], run: leave },
   { kind: 'action', key: 'theme', verb: 'turn', words: 'day and night theme', run: () => theme.turn() },
 ];
 
-function actionsOn(animal: { id: string; code: string | null; number: string }): Entry[] {
+function actionsOn(animal: { id: string; code: string | null; number: string }): Extract<Entry, { kind: 'action' }>[] {
   const name = animal.code ?? animal.number;
   return [
     {
@@ -85,9 +160,9 @@ function actionsOn(animal: { id: string; code: string | null; number: string }):
       key: 'match-one',
       verb: 'match',
       words: `who for ${name}`,
+      needs: ['ask', 'lineage'],
       run: go(`/match?animals=${animal.id}`),
     },
-    { kind: 'action', key: 'edit-one', verb: 'edit', words: name, run: go(`/animals/${animal.id}/edit`) },
   ];
 }
 

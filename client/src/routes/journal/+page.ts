@@ -1,6 +1,6 @@
 import { api } from '$lib/api/client.ts';
 import type { JournalEntry, JournalHead, Page } from '$lib/api/types.ts';
-import { filtersOf, questionOf, type JournalFilters } from '$lib/journal/journal-filters.ts';
+import { filtersOf, type JournalFilters } from '$lib/journal/journal-filters.ts';
 import { readPage } from '$lib/people/read-page.ts';
 import type { PageLoad } from './$types';
 
@@ -16,7 +16,7 @@ export const load: PageLoad = ({ url, depends }): Promise<JournalData> => {
   const filters = filtersOf(url.searchParams);
   return readPage(async () => {
     const [page, head, keepers] = await Promise.all([
-      api.get<Page<JournalEntry>>('/journal', { query: { ...questionOf(filters), limit: 50 } }),
+      api.get<Page<JournalEntry>>('/journal', { query: { ...filters, limit: 50 } }),
       api.get<JournalHead | null>('/journal/head'),
       api.all<{ id: string; name: string }>('/keepers'),
     ]);

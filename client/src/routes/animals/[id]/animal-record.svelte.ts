@@ -6,6 +6,7 @@ import type { Individual, Inbreeding, Lineage, StandingShare } from '$lib/api/ty
 import { fieldInWords } from '$lib/journal/journal-words.ts';
 import type { ReadPedigree } from '$lib/charts/ancestors/ancestor-view.svelte.ts';
 import type { PedigreeView } from '$lib/charts/ancestors/pedigree-view.ts';
+import { session } from '$lib/people/session.svelte.ts';
 import { undoOffer } from '$lib/ui/undo.svelte.ts';
 
 /** Figures of the young of one clutch. */
@@ -78,7 +79,8 @@ export class AnimalRecord {
         return shown ? [[shown.id, clutch.id]] : [];
       }),
     );
-    if (first.size === 0) return;
+    // Figures are asked by POST, which is for members.
+    if (first.size === 0 || !session.may('ask', 'lineage')) return;
     const answer = await api.ask<{ items: (YoungFigures & { id: string })[] }>('/lineage/figures', {
       individuals: [...first.keys()].slice(0, 200),
     });
