@@ -19,7 +19,6 @@ export function historyOf(animal: Individual): HistoryLine[] {
         .join(', '),
       one.kind === 'health' ? 'Health:' : one.kind === 'behaviour' ? 'Behaviour:' : '',
       one.text ?? '',
-      one.visibility === 'private' ? '(private)' : '',
     ]
       .filter(Boolean)
       .join(' '),
