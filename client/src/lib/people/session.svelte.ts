@@ -65,14 +65,18 @@ export class Session {
     return this.#permissions.may(action, kind, record);
   }
 
+  /** Whether nothing of the register is open to whoever asks. */
+  get isClosed(): boolean {
+    return this.state === 'setup' || (this.state === 'signed-out' && !this.may('read', 'individual'));
+  }
+
   /** Where an address leads instead, for whoever asks now; null where it may be opened. */
   detour(url: URL): string | null {
     const path = url.pathname;
     if (this.state === 'setup') return path === '/setup' ? null : '/setup';
     if (this.state === 'signed-out') {
       if (path === '/sign-in' || path.startsWith('/join/')) return null;
-      const isOpen = this.club?.publicReading && path !== '/setup' && this.may('read', 'individual');
-      return isOpen ? null : signInAddress(url);
+      return this.isClosed || path === '/setup' ? signInAddress(url) : null;
     }
     if (this.state === 'signed-in') {
       if (path === '/sign-in') return wantedOf(url);

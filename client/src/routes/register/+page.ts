@@ -2,7 +2,7 @@ import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
 import type { IndividualItem, Page } from '$lib/api/types.ts';
 import { filtersOf, isNarrowed, type RegisterFilters } from '$lib/records/register-filters.ts';
-import { session } from '$lib/people/session.svelte.ts';
+import { beforeReading } from '$lib/people/read-page.ts';
 import type { PageLoad } from './$types';
 
 const pageLength = 50;
@@ -17,7 +17,7 @@ interface RegisterData {
 
 export const load: PageLoad = async ({ url }): Promise<RegisterData> => {
   const filters = filtersOf(url.searchParams);
-  await session.start();
+  await beforeReading();
   try {
     const [page, everything] = await Promise.all([
       api.get<Page<IndividualItem>>('/individuals', { query: { ...filters, limit: pageLength, total: true } }),
