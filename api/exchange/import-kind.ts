@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { restoreUndone, undoImport } from './import-undo.service.ts';
 import type { JournalKind } from '../journal/journal-kinds.ts';
 import { seenImport } from './seen-imports.ts';
 
@@ -18,4 +19,9 @@ export const importKind: JournalKind = {
   kind: 'import',
   seen: (id) => `exists (select from register_import r where r.id = ${id} and ${seenImport('r')})`,
   titles,
+  undo: {
+    imported: (manager, { recordId, id }) => undoImport(manager, recordId, 'Undone from the journal.', id),
+    'import-restored': (manager, { recordId, id }) => undoImport(manager, recordId, 'Undone from the journal.', id),
+    'import-undone': (manager, { recordId, id }) => restoreUndone(manager, recordId, id),
+  },
 };

@@ -8,6 +8,7 @@ export interface LockedImport {
   readonly keeperId: string;
   readonly rows: number;
   readonly withdrawnAt: Date | null;
+  readonly withdrawnReason: string | null;
   /** Whether its records remember it: those of old imports do not. */
   readonly isRemembered: boolean;
 }
@@ -15,7 +16,7 @@ export interface LockedImport {
 /** Locks an import (primary key); null where there is none or it may not be seen. */
 export async function lockImport(manager: EntityManager, id: string): Promise<LockedImport | null> {
   const [row] = await manager.query<LockedImport[]>(
-    `select id, keeper_id as "keeperId", rows, withdrawn_at as "withdrawnAt", sheet_sha256 is not null as "isRemembered"
+    `select id, keeper_id as "keeperId", rows, withdrawn_at as "withdrawnAt", withdrawn_reason as "withdrawnReason", sheet_sha256 is not null as "isRemembered"
      from register_import i where id = $1 and ${seenImport('i')} for update`,
     [id],
   );

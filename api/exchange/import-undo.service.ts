@@ -2,6 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { authorize } from '../people/permissions.ts';
 import { isId } from '../platform/ids.ts';
+import { writeEntry } from '../platform/journal-entry.ts';
 import { ConflictProblem, NotFoundProblem } from '../platform/problem.ts';
 import { lockPedigree } from '../platform/revision.ts';
 import { inTransaction } from '../platform/transaction.ts';
@@ -31,17 +32,7 @@ export class ImportUndoService {
    */
   async withdraw(id: string, reason: string): Promise<WholeImportView> {
     return inTransaction(this.dataSource, async (manager) => {
-      const { withdrawnAt, isRemembered } = await lockForUndo(manager, id);
-      if (withdrawnAt !== null) throw new ConflictProblem('This import was undone already.');
-      if (!isRemembered)
-        throw new ConflictProblem(
-          'This import was made before the register kept which sheet brought a record. Withdraw its records one by one.',
-        );
-      const at = new Date();
-      refuseDependants(await dependantsOfImport(manager, id, at));
-      await withdrawImport(manager, id, at, reason);
-      // stays and remarks are written without the lock of the lineage: one that came in between is seen now
-      refuseDependants(await dependantsOfImport(manager, id, at));
+      await undoImport(manager, id, reason);
       return shown(manager, id);
     });
   }
@@ -52,22 +43,66 @@ export class ImportUndoService {
    */
   async restore(id: string): Promise<WholeImportView> {
     return inTransaction(this.dataSource, async (manager) => {
-      const { withdrawnAt } = await lockForUndo(manager, id);
-      if (withdrawnAt === null) throw new ConflictProblem('This import was not undone.');
-      refuse(
-        await takenMeanwhile(manager, id, withdrawnAt),
-        'taken',
-        'Codes or names of this import are in use again. Change or withdraw the records that have them.',
-      );
-      await restoreImport(manager, id, withdrawnAt);
-      refuse(
-        await missingBeneathImport(manager, id),
-        'dependants',
-        'This import needs records that are withdrawn. Restore them first.',
-      );
+      await restoreUndone(manager, id);
       return shown(manager, id);
     });
   }
+}
+
+/** Undoes an import inside a transaction; see `ImportUndoService.withdraw`. `reversesId`: the entry of the journal that this answers. */
+export async function undoImport(
+  manager: EntityManager,
+  id: string,
+  reason: string,
+  reversesId?: string,
+): Promise<void> {
+  const { keeperId, withdrawnAt, isRemembered } = await lockForUndo(manager, id);
+  if (withdrawnAt !== null) throw new ConflictProblem('This import was undone already.');
+  if (!isRemembered)
+    throw new ConflictProblem(
+      'This import was made before the register kept which sheet brought a record. Withdraw its records one by one.',
+    );
+  const at = new Date();
+  refuseDependants(await dependantsOfImport(manager, id, at));
+  const withdrawn = await withdrawImport(manager, id, at, reason);
+  // stays and remarks are written without the lock of the lineage: one that came in between is seen now
+  refuseDependants(await dependantsOfImport(manager, id, at));
+  await writeEntry(manager, {
+    action: 'import-undone',
+    kind: 'import',
+    recordId: id,
+    ownerId: keeperId,
+    before: { withdrawnAt: null, withdrawnReason: null },
+    after: { withdrawnAt: at.toISOString(), withdrawnReason: reason, withdrawn },
+    reason,
+    reversesId: reversesId ?? null,
+  });
+}
+
+/** Restores an import inside a transaction; see `ImportUndoService.restore`. `reversesId`: the entry of the journal that this answers. */
+export async function restoreUndone(manager: EntityManager, id: string, reversesId?: string): Promise<void> {
+  const { keeperId, withdrawnAt, withdrawnReason } = await lockForUndo(manager, id);
+  if (withdrawnAt === null) throw new ConflictProblem('This import was not undone.');
+  refuse(
+    await takenMeanwhile(manager, id, withdrawnAt),
+    'taken',
+    'Codes or names of this import are in use again. Change or withdraw the records that have them.',
+  );
+  const restored = await restoreImport(manager, id, withdrawnAt);
+  refuse(
+    await missingBeneathImport(manager, id),
+    'dependants',
+    'This import needs records that are withdrawn. Restore them first.',
+  );
+  await writeEntry(manager, {
+    action: 'import-restored',
+    kind: 'import',
+    recordId: id,
+    ownerId: keeperId,
+    before: { withdrawnAt: withdrawnAt.toISOString(), withdrawnReason },
+    after: { withdrawnAt: null, withdrawnReason: null, restored },
+    reversesId: reversesId ?? null,
+  });
 }
 
 async function lockForUndo(manager: EntityManager, id: string): Promise<LockedImport> {

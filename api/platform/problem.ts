@@ -54,14 +54,14 @@ export class ConflictProblem extends Problem {
   }
 }
 
-/** 409: an animal would become its own ancestor. `members` name the animals of the loop, in order. */
+/** 409: an animal would become its own ancestor. `members` name the animals of the loop, in order, `advice` says what to do. */
 export class LoopProblem extends Problem {
-  constructor(members: readonly string[]) {
+  constructor(members: readonly string[], advice = 'Check which of these parents is wrong.') {
     super(
       'loop',
       409,
       'An animal cannot be its own ancestor',
-      `That would close a loop in the lineage: ${[...members, members[0] ?? ''].join(' → ')}. Check which of these parents is wrong.`,
+      `That would close a loop in the lineage: ${[...members, members[0] ?? ''].join(' → ')}. ${advice}`,
       undefined,
       { members },
     );

@@ -66,9 +66,18 @@ export async function lockStanding<Entity extends WithdrawableRecord & Kept>(
   match: VersionMatch,
 ): Promise<Entity> {
   const record = await lockForChange(manager, kind, id, match);
+  refuseMerged(record);
   if (record.withdrawnAt !== null)
     throw new ConflictProblem(`This ${kind.word} was withdrawn. Restore it before you change it.`);
   return record;
+}
+
+/** Refuses with 409 to change a record in whose place another one goes on. */
+export function refuseMerged(record: object): void {
+  if ('mergedIntoId' in record && record.mergedIntoId !== null)
+    throw new ConflictProblem(
+      'This record was merged into another one of the same animal. Change that one, or undo the merging first.',
+    );
 }
 
 type Patch<Entity extends WithdrawableRecord & Kept> = Parameters<UpdateQueryBuilder<Entity>['set']>[0];

@@ -3,6 +3,7 @@ import { ClutchLoss } from './clutches/clutch-loss.entity.ts';
 import { ClutchPair } from './clutches/clutch-pair.entity.ts';
 import { Clutch } from './clutches/clutch.entity.ts';
 import { Individual } from './individuals/individual.entity.ts';
+import { Merge } from './merges/merge.entity.ts';
 import { Line } from './lines/line.entity.ts';
 import { Observation } from './observations/observation.entity.ts';
 import { PairingMember } from './pairings/pairing-member.entity.ts';
@@ -27,4 +28,5 @@ export const registerEntities = [
   ClutchPair,
   Observation,
   ConfirmedWarning,
+  Merge,
 ];

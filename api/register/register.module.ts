@@ -7,6 +7,9 @@ import { IndividualsController } from './individuals/individuals.controller.ts';
 import { IndividualsService } from './individuals/individuals.service.ts';
 import { LinesController } from './lines/lines.controller.ts';
 import { LinesService } from './lines/lines.service.ts';
+import { ComparisonService } from './merges/comparison.service.ts';
+import { MergesController } from './merges/merges.controller.ts';
+import { MergesService } from './merges/merges.service.ts';
 import { ObservationsController } from './observations/observations.controller.ts';
 import { ObservationsService } from './observations/observations.service.ts';
 import { PairingsController } from './pairings/pairings.controller.ts';
@@ -31,6 +34,7 @@ import { WithdrawalService } from './withdrawal.service.ts';
     ClutchesController,
     ObservationsController,
     WarningsController,
+    MergesController,
   ],
   providers: [
     WithdrawalService,
@@ -43,6 +47,8 @@ import { WithdrawalService } from './withdrawal.service.ts';
     OffspringService,
     ObservationsService,
     WarningsService,
+    ComparisonService,
+    MergesService,
   ],
 })
 export class RegisterModule implements OnModuleInit {

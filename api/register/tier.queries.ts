@@ -87,3 +87,22 @@ export async function nameNodes(manager: EntityManager, nodes: readonly Node[]):
   );
   return nodes.map((node) => names.get(node.id) ?? (node.kind === 'individual' ? privateAnimal : `a ${privateClutch}`));
 }
+
+/** What stands one step above these nodes, with its rank: parents of clutches, clutches of animals (primary key, clutch_candidate_once, clutch_pair_once). */
+export async function linksAbove(manager: EntityManager, nodes: readonly Node[]): Promise<Link[]> {
+  const idsOf = (kind: NodeKind): string[] => nodes.filter((node) => node.kind === kind).map(({ id }) => id);
+  const rows = await manager.query<(LinkRow & { kind: NodeKind })[]>(
+    `select 'clutch' as kind, clutch_id as parent, id as child, clutch_tier as tier from individual
+       where id = any($1::uuid[]) and clutch_id is not null
+     union all select 'individual', individual_id, clutch_id, individual_tier from clutch_candidate
+       where clutch_id = any($2::uuid[]) and individual_id is not null
+     union all select 'individual', a_id, clutch_id, a_tier from clutch_pair where clutch_id = any($2::uuid[])
+     union all select 'individual', b_id, clutch_id, b_tier from clutch_pair where clutch_id = any($2::uuid[])`,
+    [idsOf('individual'), idsOf('clutch')],
+  );
+  return rows.map(({ kind, ...row }) => ({
+    parent: { kind, id: row.parent },
+    child: { kind: kind === 'clutch' ? 'individual' : 'clutch', id: row.child },
+    tier: row.tier,
+  }));
+}

@@ -4,7 +4,7 @@ import type { VersionMatch } from '../platform/etag.ts';
 import { ConflictProblem, NotFoundProblem } from '../platform/problem.ts';
 import { lockPedigree } from '../platform/revision.ts';
 import { inTransaction } from '../platform/transaction.ts';
-import { lockForChange, writeChange, type Kind } from './change.ts';
+import { lockForChange, refuseMerged, writeChange, type Kind } from './change.ts';
 import { sayOfChange } from './kept/note-change.ts';
 import { present } from './present.ts';
 import type { Kept, WithdrawableRecord } from './record.ts';
@@ -74,6 +74,7 @@ export async function restoreRecord<Entity extends WithdrawableRecord & Kept>(
   await lockPedigree(manager);
   const record = await lockForChange(manager, kind, id, match);
   if (record.withdrawnAt === null) throw new ConflictProblem(`This ${kind.word} is not withdrawn.`);
+  refuseMerged(record);
   const missing = await missingBeneath(manager, kind.word, id);
   if (missing.length > 0)
     throw new ConflictProblem(`This ${kind.word} needs records that are withdrawn. Restore them first.`, {

@@ -5,6 +5,7 @@ import { isId } from '../../platform/ids.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
 import { Conditions, likePattern } from '../keyset.ts';
 import type { IndividualQuery } from './individual.dto.ts';
+import { hasNumber } from './merged-records.queries.ts';
 
 const longestNumber = 12;
 const mostWords = 10;
@@ -22,7 +23,7 @@ export async function individualConditions(manager: EntityManager, query: Indivi
   conditions.add('i.withdrawn_at is null');
   conditions.add(seen('individual', 'i'));
   if (query.code !== undefined) conditions.add(`lower(i.code) = lower(${conditions.bind(query.code)})`);
-  if (query.number !== undefined) conditions.add(`i.number = ${conditions.bind(serialOf(query.number))}`);
+  if (query.number !== undefined) conditions.add(hasNumber('i', `${conditions.bind(serialOf(query.number))}::bigint`));
   if (query.lineId !== undefined) addIds(conditions, 'i.line_id', [query.lineId]);
   if (query.line !== undefined) addIds(conditions, 'i.line_id', await idsByName(manager, 'line', ['name'], query.line));
   if (query.species !== undefined)
@@ -102,7 +103,7 @@ async function addWord(manager: EntityManager, conditions: Conditions, word: str
 function numberChoices(conditions: Conditions, word: string): string[] {
   const choices: string[] = [];
   const whole = parseRegistryNumber(word);
-  if (whole !== null) choices.push(`i.number = ${conditions.bind(whole)}`);
+  if (whole !== null) choices.push(hasNumber('i', `${conditions.bind(whole)}::bigint`));
   const digits = /^([1-9]\d*)(-?)$/.exec(word);
   if (!digits?.[1] || digits[1].length > longestNumber) return choices;
   const prefix = Number(digits[1]);

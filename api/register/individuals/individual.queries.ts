@@ -7,6 +7,7 @@ import { PrivateRecords, privateClutch, privateSource } from '../private-records
 import { recordColumns, toRecordView, type RecordRow } from '../record.view.ts';
 import { seenClutch } from '../seen-records.ts';
 import { clutchTitle, sourceTitle } from '../titles.ts';
+import { readMerged, readMergedInto } from './merged-records.queries.ts';
 import { readRemarks, readStays, readYoung, isProven } from './individual-details.queries.ts';
 import type { IndividualItemView, IndividualView } from './individual.view.ts';
 import { readIndividualWarnings } from '../warnings/warning.queries.ts';
@@ -99,6 +100,8 @@ export async function findIndividual(manager: EntityManager, id: string): Promis
     warnings: await readIndividualWarnings(manager, id),
     pairings: await readStays(manager, id),
     young: await readYoung(manager, id, concealed),
+    mergedInto: await readMergedInto(manager, id),
+    merges: await readMerged(manager, id),
     observations: await readRemarks(manager, id),
   };
 }

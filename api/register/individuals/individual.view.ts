@@ -217,6 +217,21 @@ export class RemarkView {
   massG: number | null;
 }
 
+/** Another record of the same animal. */
+export class MergedIntoView {
+  @Shown({ description: 'Id of that record.', format: 'uuid' })
+  id: string;
+
+  @Shown({ description: 'Its registry number with its check character.', example: '10704-4' })
+  number: string;
+}
+
+/** A record of the same animal that was merged into this one. */
+export class MergedRecordOfView extends MergedIntoView {
+  @Shown({ description: 'Id of the merging, by which it can be undone.', format: 'uuid' })
+  mergeId: string;
+}
+
 /** One animal, whole. */
 export class IndividualView extends IndividualItemView {
   @Shown({ description: 'How the sex came to be known.', enum: sexBases, nullable: true })
@@ -248,6 +263,19 @@ export class IndividualView extends IndividualItemView {
 
   @Shown({ description: 'Clutches that are or may be its own, newest first.', type: [YoungView] })
   young: YoungView[];
+
+  @Shown({
+    description: 'The record of the same animal that goes on in the place of this one; null where it was not merged.',
+    type: MergedIntoView,
+    nullable: true,
+  })
+  mergedInto: MergedIntoView | null;
+
+  @Shown({
+    description: 'Records of the same animal that were merged into this one, by number.',
+    type: [MergedRecordOfView],
+  })
+  merges: MergedRecordOfView[];
 
   @Shown({ description: 'The last 50 remarks, newest first.', type: [RemarkView] })
   observations: RemarkView[];

@@ -1,5 +1,5 @@
 import type { EntityManager } from 'typeorm';
-import { parseRegistryNumber } from '../../../shared/registry-number.ts';
+import { formatRegistryNumber, parseRegistryNumber } from '../../../shared/registry-number.ts';
 import type { Sex } from '../../../shared/vocabulary.ts';
 import { seen } from '../../people/visibility.ts';
 import { isId } from '../../platform/ids.ts';
@@ -27,12 +27,13 @@ export async function resolveIndividuals(
   manager: EntityManager,
   named: readonly Named[],
 ): Promise<ResolvedIndividual[]> {
+  const keptNumber = `(select k.number::text from individual k where k.id = i.merged_into_id and ${seen('individual', 'k')}) as kept`;
   const ids = named.filter(({ text }) => isId(text)).map(({ text }) => text);
   const serials = named.flatMap(({ text }) => (isId(text) ? [] : (parseRegistryNumber(text) ?? [])));
-  const rows = await manager.query<(ResolvedIndividual & { withdrawn: boolean })[]>(
-    `select id, number::text, sex, tier, withdrawn_at is not null as withdrawn from individual i
+  const rows = await manager.query<(ResolvedIndividual & { withdrawn: boolean; kept: string | null })[]>(
+    `select id, number::text, sex, tier, withdrawn_at is not null as withdrawn, ${keptNumber} from individual i
        where id = any($1::uuid[]) and ${seen('individual', 'i')}
-     union select id, number::text, sex, tier, withdrawn_at is not null from individual i
+     union select id, number::text, sex, tier, withdrawn_at is not null, ${keptNumber} from individual i
        where number = any($2::bigint[]) and ${seen('individual', 'i')}`,
     [ids, serials],
   );
@@ -44,12 +45,18 @@ export async function resolveIndividuals(
     if (row && !row.withdrawn) return [row];
     errors.push({
       pointer,
-      detail: row ? `The animal ${text} was withdrawn. Restore it first, or choose another.` : reasonFor(text),
+      detail: row ? whyWithdrawn(text, row.kept) : reasonFor(text),
     });
     return [];
   });
   if (errors.length > 0) throw new InvalidProblem('Some animals are not in the register; each is named below.', errors);
   return found;
+}
+
+function whyWithdrawn(text: string, kept: string | null): string {
+  return kept === null
+    ? `The animal ${text} was withdrawn. Restore it first, or choose another.`
+    : `The record ${text} was merged into ${formatRegistryNumber(kept)}, which is the same animal. Name that one.`;
 }
 
 function reasonFor(text: string): string {

@@ -3,6 +3,7 @@ import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { SourceKind } from '../../../shared/vocabulary.ts';
 import type { JournalKind, NameOf, ToldRows } from '../../journal/journal-kinds.ts';
 import type { RecordKind } from '../kept/kept-form.queries.ts';
+import { undoMerging, undoUnmerging } from '../merges/merge-undo.ts';
 import { seenIn } from '../seen-records.ts';
 import { clutchTitle, sourceTitle } from '../titles.ts';
 import { undoRaising, raiseAgain } from './undo-raising.ts';
@@ -45,6 +46,17 @@ const warnings: ToldRows = {
   line: ({ code, reason }) => `${textOf(code)}${because(reason)}`,
 };
 
+/** What a merging moved from one record of an animal to the other. */
+const moved: ToldRows = {
+  field: 'moved',
+  line: ({ clutchId, pairingId, individualId, remark }, nameOf) => {
+    if (typeof clutchId === 'string') return nameOf('clutch', clutchId);
+    if (typeof pairingId === 'string') return `stay in ${nameOf('pairing', pairingId)}`;
+    if (typeof individualId === 'string') return `record ${nameOf('individual', individualId)}`;
+    return typeof remark === 'string' ? 'remark' : 'confirmed warning';
+  },
+};
+
 const young: ToldRows = { field: 'young', line: ({ individualId }, nameOf) => animal(nameOf, individualId) };
 
 /** What stands for records that may not be seen. */
@@ -63,7 +75,7 @@ const rows: Partial<Record<RecordKind, Readonly<Record<string, ToldRows>>>> = {
         `${textOf(trait)}: usual ${span(usualLeast, usualMost)}, ever ${span(extremeLeast, extremeMost)}${because(source)}`,
     },
   },
-  individual: { warnings },
+  individual: { warnings, moved },
   pairing: {
     members: {
       field: 'members',
@@ -117,6 +129,7 @@ export const registerKinds: readonly JournalKind[] = (Object.keys(titled) as Rec
     ...(kind === 'individual' || kind === 'clutch'
       ? { confirmed: undoConfirmation, unconfirmed: undoConfirmation }
       : {}),
+    ...(kind === 'individual' ? { merged: undoMerging, unmerged: undoUnmerging } : {}),
     ...(kind === 'clutch'
       ? { raised: undoRaising, 'raising-restored': undoRaising, 'raising-undone': raiseAgain }
       : {}),

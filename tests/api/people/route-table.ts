@@ -42,6 +42,8 @@ const membersReading: Outcomes = [401, 401, '✓', '✓', '✓', '✓', '✓'];
 const adding: Outcomes = [401, 401, '✓', '✓', '✓', '✓', 403];
 const changing: Outcomes = [401, 401, 403, '✓', '✓', 403, 403];
 
+const merging: Outcomes = [401, 401, 403, 403, '✓', 403, 403];
+
 const nothing = (): Ask => ({});
 const row = (outcomes: Outcomes, ask: Row['ask'] = nothing): Row => ({ outcomes, ask });
 
@@ -116,6 +118,20 @@ async function earlyLand(make: Factory): Promise<string> {
 
 const animals = async ({ owner }: World): Promise<string[]> =>
   (await owner.individuals({ sex: 'male' }, { sex: 'female' })).map(({ id }) => id);
+
+/** Two records of the owner that may be of one animal. */
+async function twoRecords({ owner }: World): Promise<[string, string]> {
+  const { id: speciesId } = await owner.species();
+  return [(await owner.individual({ speciesId })).id, (await owner.individual({ speciesId })).id];
+}
+
+/** A merging, made by the registrar. */
+async function merged(world: World): Promise<string> {
+  const [keptId, duplicateId] = await twoRecords(world);
+  const body = { keptId, duplicateId, take: [], reason: 'entered twice' };
+  const answer = await world.askers.registrar.post('/api/v1/merges').send(body).expect(201);
+  return (answer.body as { id: string }).id;
+}
 
 /** An import of the owner. */
 async function imported({ askers: { owner }, fresh }: World): Promise<string> {
@@ -226,6 +242,17 @@ export const table: Record<string, Row> = {
     const [sire, dam] = await animals(world);
     return { body: { sires: [sire], dams: [dam] } };
   }),
+
+  'GET /api/v1/merges/comparison': row(merging, async (world) => {
+    const [kept, duplicate] = await twoRecords(world);
+    return { query: `?kept=${kept}&duplicate=${duplicate}` };
+  }),
+  'POST /api/v1/merges': row(merging, async (world) => {
+    const [keptId, duplicateId] = await twoRecords(world);
+    return { body: { keptId, duplicateId, take: [], reason: 'entered twice' } };
+  }),
+  'GET /api/v1/merges/{id}': row(merging, async (world) => ({ at: [await merged(world)] })),
+  'DELETE /api/v1/merges/{id}': row(merging, async (world) => ({ at: [await merged(world)] })),
 
   'GET /api/v1/imports': row(membersReading),
   'GET /api/v1/imports/{id}': row(membersReading, async (world) => ({ at: [await imported(world)] })),

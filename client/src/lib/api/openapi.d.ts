@@ -645,6 +645,64 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/merges/comparison": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Two records that may be of one animal, side by side: what differs, what would move, what stands against it */
+        get: operations["compareRecordsMerges"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/merges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Merge two records of one animal
+         * @description All that names the duplicate moves to the kept record; the duplicate is withdrawn and keeps its registry number, by which the kept record is found. Checked again at that moment: 409 names a loop first, else what stands against it as `obstacles`.
+         */
+        post: operations["mergeRecordsMerges"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/merges/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One merging */
+        get: operations["getMergeMerges"];
+        put?: never;
+        post?: never;
+        /**
+         * Undo a merging
+         * @description Both records are as they were, and what moved is back. 409 names as `changed` what was changed since, so that it cannot be put back exactly; later mergings of the same records are undone first.
+         */
+        delete: operations["undoMergeMerges"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/lineage": {
         parameters: {
             query?: never;
@@ -1495,6 +1553,35 @@ export interface components {
             /** @description Its young in the register, by number. */
             animals: components["schemas"]["AnimalStatusView"][];
         };
+        MergedIntoView: {
+            /**
+             * Format: uuid
+             * @description Id of that record.
+             */
+            id: string;
+            /**
+             * @description Its registry number with its check character.
+             * @example 10704-4
+             */
+            number: string;
+        };
+        MergedRecordOfView: {
+            /**
+             * Format: uuid
+             * @description Id of that record.
+             */
+            id: string;
+            /**
+             * @description Its registry number with its check character.
+             * @example 10704-4
+             */
+            number: string;
+            /**
+             * Format: uuid
+             * @description Id of the merging, by which it can be undone.
+             */
+            mergeId: string;
+        };
         RemarkView: {
             /**
              * Format: uuid
@@ -1610,6 +1697,10 @@ export interface components {
             pairings: components["schemas"]["StayView"][];
             /** @description Clutches that are or may be its own, newest first. */
             young: components["schemas"]["YoungView"][];
+            /** @description The record of the same animal that goes on in the place of this one; null where it was not merged. */
+            mergedInto: components["schemas"]["MergedIntoView"] | null;
+            /** @description Records of the same animal that were merged into this one, by number. */
+            merges: components["schemas"]["MergedRecordOfView"][];
             /** @description The last 50 remarks, newest first. */
             observations: components["schemas"]["RemarkView"][];
         };
@@ -2339,6 +2430,137 @@ export interface components {
         ConfirmationRequest: {
             /** @description Why it is right all the same, 1 to 500 characters. */
             reason: string;
+        };
+        ComparedFieldView: {
+            /**
+             * @description The field, as `take` names it.
+             * @enum {string}
+             */
+            field: "code" | "line" | "sex" | "origin" | "hatched" | "outOfWater" | "status" | "visibility" | "keeper" | "notes";
+            /** @description What the record says that would go on. */
+            kept: string | null;
+            /** @description What the duplicate says. */
+            duplicate: string | null;
+            /** @description Whether they differ. */
+            isDifferent: boolean;
+        };
+        MovedCountsView: {
+            /** @description Clutches that name it as a possible parent. */
+            clutches: number;
+            /** @description Stays in pairings. */
+            stays: number;
+            /** @description Remarks, those of others that only they may see among them. */
+            remarks: number;
+            /** @description Confirmed warnings. */
+            confirmations: number;
+            /** @description Records that were merged into it before. */
+            records: number;
+        };
+        ObstacleRecordView: {
+            /**
+             * @description Kind of record.
+             * @enum {string}
+             */
+            kind: "clutch" | "pairing";
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description What people call it. */
+            name: string;
+        };
+        ObstacleView: {
+            /**
+             * @description What it is. one-clutch: both are candidates of one clutch; origin: both have one, and not the same.
+             * @enum {string}
+             */
+            code: "species" | "sex" | "role" | "ancestor" | "pair-of-both" | "both-sides" | "stays" | "one-clutch" | "origin" | "keeper";
+            /** @description Whether merging is refused while it stands; else it is there to be thought of. */
+            blocks: boolean;
+            /** @description What stands against it, and what to do, in words. */
+            detail: string;
+            /** @description The records that it is about. */
+            records: components["schemas"]["ObstacleRecordView"][];
+        };
+        MergeComparisonView: {
+            /** @description The record that would go on. */
+            kept: components["schemas"]["IndividualView"];
+            /** @description The record that would be withdrawn in its favour. */
+            duplicate: components["schemas"]["IndividualView"];
+            /** @description The clutch of the kept record with its parents. */
+            keptClutch: components["schemas"]["ClutchItemView"] | null;
+            /** @description The clutch of the duplicate with its parents. */
+            duplicateClutch: components["schemas"]["ClutchItemView"] | null;
+            /** @description Every field that can be taken from either, in words. */
+            fields: components["schemas"]["ComparedFieldView"][];
+            /** @description What would move. */
+            moves: components["schemas"]["MovedCountsView"];
+            /** @description What stands against it, what refuses it first. */
+            obstacles: components["schemas"]["ObstacleView"][];
+        };
+        MergeRequest: {
+            /**
+             * Format: uuid
+             * @description The record that goes on.
+             */
+            keptId: string;
+            /**
+             * Format: uuid
+             * @description The record that is withdrawn in its favour.
+             */
+            duplicateId: string;
+            /** @description Fields that the kept record takes over from the duplicate; the others stay as they are. sex is its basis and date too, origin the source or clutch, status the date of death too. */
+            take: ("code" | "line" | "sex" | "origin" | "hatched" | "outOfWater" | "status" | "visibility" | "keeper" | "notes")[];
+            /** @description Why they are one animal, 1 to 500 characters; it stays with both records. */
+            reason: string;
+            /** @description Version of the kept record that was compared; 412 where it was changed since. Left out: any. */
+            keptVersion?: number;
+            /** @description Version of the duplicate that was compared; 412 where it was changed since. Left out: any. */
+            duplicateVersion?: number;
+        };
+        MergedRecordView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /**
+             * @description Registry number; it stays that of this record.
+             * @example 10704-4
+             */
+            number: string;
+            /** @description The keeper's own code. */
+            code: string | null;
+        };
+        MergeView: {
+            /**
+             * Format: uuid
+             * @description Id of the merging.
+             */
+            id: string;
+            /** @description The record that goes on. */
+            kept: components["schemas"]["MergedRecordView"];
+            /** @description The record that was withdrawn in its favour. */
+            duplicate: components["schemas"]["MergedRecordView"];
+            /** @description What the kept record took over. */
+            taken: ("code" | "line" | "sex" | "origin" | "hatched" | "outOfWater" | "status" | "visibility" | "keeper" | "notes")[];
+            /** @description What moved. */
+            moved: components["schemas"]["MovedCountsView"];
+            /** @description Why. */
+            reason: string;
+            /** @description Name of the registrar who merged them. */
+            keeper: string;
+            /**
+             * Format: date-time
+             * @description When, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was undone; null while it stands.
+             */
+            undoneAt: string | null;
         };
         AnimalRef: {
             /** @description Id of the individual; "private-1" and so on, numbered within the answer, where it may not be seen. */
@@ -7699,6 +7921,284 @@ export interface operations {
             };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    compareRecordsMerges: {
+        parameters: {
+            query: {
+                /** @description Id or registry number of the record that would go on. */
+                kept: string;
+                /** @description Id or registry number of the record that would be withdrawn in its favour. */
+                duplicate: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MergeComparisonView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    mergeRecordsMerges: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MergeRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MergeView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getMergeMerges: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MergeView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    undoMergeMerges: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MergeView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
                 headers: {
                     [name: string]: unknown;
                 };
