@@ -276,6 +276,28 @@ describe('who may undo an import', () => {
   });
 });
 
+test('the journal tells of an import, of its undo and of its restoration, and can undo each', async () => {
+  const { id } = await take('tincta');
+  const actions = async (): Promise<string[]> => {
+    const page = await api.http.get(`/api/v1/journal?record=${id}`).expect(200);
+    return (page.body as { items: { action: string }[] }).items.map(({ action }) => action);
+  };
+  const history = await api.http.get(`/api/v1/journal?record=${id}`).expect(200);
+  let entry = (history.body as { items: { id: string }[] }).items[0]?.id ?? '';
+  for (const [action, individuals] of [
+    ['import-undone', 0],
+    ['import-restored', 3],
+    ['import-undone', 0],
+  ] as const) {
+    const answer = await api.http.post(`/api/v1/journal/${entry}/reversal`).expect(201);
+    expect(answer.body).toMatchObject({ action, reverses: entry });
+    expect((await api.http.get(`/api/v1/imports/${id}`)).body).toMatchObject({ standing: { individuals } });
+    entry = (answer.body as { id: string }).id;
+  }
+  expect((await restore(id)).headers['journal-entry']).toBeDefined();
+  expect(await actions()).toEqual(['import-restored', 'import-undone', 'import-restored', 'import-undone', 'imported']);
+});
+
 test('an undo without a reason is refused at its field, one of an import before sheets were remembered says so', async () => {
   const { id } = await take('rosea');
   const answer = await api.http.post(`/api/v1/imports/${id}/withdrawal`).send({}).expect(422);
