@@ -3,7 +3,6 @@ import type { components } from './openapi.d.ts';
 /** What the service sends, under the names that the screens use. The shapes are generated from the API. */
 type Sent = components['schemas'];
 
-export type Club = Sent['ClubView'];
 export type Warning = Sent['WarningView'];
 export type Observation = Sent['ObservationView'];
 
@@ -59,3 +58,13 @@ export type JournalHead = Sent['JournalHeadView'];
 
 /** A sheet that was taken before. */
 export type PastImport = Sent['PastImportView'];
+
+/** Two records of one animal side by side. */
+export type MergeComparison = Sent['MergeComparisonView'];
+export type MovedCounts = Sent['MovedCountsView'];
+/** Something that says that two records may not be one animal. */
+export type Obstacle = Sent['ObstacleView'];
+/** That two records of one animal were merged. */
+export type Merge = Sent['MergeView'];
+/** A field that a merged record can take from the other. */
+export type MergeField = MergeComparison['fields'][number]['field'];

@@ -1,15 +1,15 @@
 import { api } from '../api/client.ts';
 import { Intent } from '../api/intent.ts';
+import type { Merge, MergeComparison, MergeField, MovedCounts } from '../api/types.ts';
 import { counted } from '../ui/figures.ts';
 import { FormState } from '../ui/form-state.svelte.ts';
-import type { Merge, MergeComparison, MovedCounts } from './merge-types.ts';
 
 /** Two records of one animal on their way to becoming one. */
 export class MergeState {
   readonly form = new FormState((pointer) => pointer === '/reason');
   comparison = $state.raw<MergeComparison | null>(null);
   /** Fields that the kept record takes over from the duplicate. */
-  take = $state<string[]>([]);
+  take = $state<MergeField[]>([]);
   reason = $state('');
   readonly #intent = new Intent();
   #questions = 0;
