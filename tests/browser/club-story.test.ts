@@ -153,7 +153,7 @@ describe.skipIf(chromium === null)('a club of two', () => {
     expect(await ben.getByRole('link', { name: 'AN-02' }).count()).toBe(0);
     await openAnimal(ben, 'AN-03');
     await ben.getByRole('heading', { name: 'Ancestors' }).waitFor();
-    await ben.locator('svg').getByText('private animal').first().waitFor();
+    await ben.getByRole('img', { name: /^private, private animal/ }).waitFor();
     expect(await ben.getByRole('button', { name: 'Edit', exact: true }).count()).toBe(0);
     expect(await ben.getByRole('button', { name: 'Withdraw this record' }).count()).toBe(0);
     expect(await ben.locator('main').innerText()).not.toContain('AN-02');
