@@ -2,7 +2,10 @@ import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { DestinationStream } from 'pino';
+import { DataSource } from 'typeorm';
 import { AppModule } from './app.module.ts';
+import { SessionStore } from './people/session-store.ts';
+import { sessionsOf } from './people/sessions.ts';
 import { configureHttp } from './platform/http.ts';
 import { FrameworkLog, openLog } from './platform/log.ts';
 import { readSettings, type Settings } from './platform/settings.ts';
@@ -24,5 +27,6 @@ export async function createApp(
     abortOnError: false,
   });
   configureHttp(app, settings, log);
+  app.use('/api/v1', await sessionsOf(app.get(DataSource), app.get(SessionStore), settings));
   return app;
 }

@@ -3,6 +3,7 @@ import { DataSource } from 'typeorm';
 import { seedDemo } from '../seed-demo/seed-demo.ts';
 import { createApp } from './create-app.ts';
 import { prepareRegister } from './people/first-start.ts';
+import { offerSetup } from './people/setup-code.ts';
 import { serveClient } from './platform/client-files.ts';
 import { migrate } from './platform/data-source.ts';
 import { answerOnlyToThisMachine } from './platform/http.ts';
@@ -28,7 +29,7 @@ async function serve(settings: Settings, database: Database): Promise<void> {
   await migrate(database.url);
   const app = await createApp(database.url, settings);
   await prepareRegister(app.get(DataSource), settings.seedDemo ? seedDemo : null);
-  if (isLoopback(settings.host)) app.use(answerOnlyToThisMachine);
+  if (isLoopback(settings.host)) app.use(answerOnlyToThisMachine(settings.publicUrl));
   serveClient(app.getHttpAdapter().getInstance(), clientFolder);
   let isStopping = false;
   const stop = (): void => {
@@ -42,9 +43,13 @@ async function serve(settings: Settings, database: Database): Promise<void> {
   process.on('SIGTERM', stop);
   process.on('SIGINT', stop);
   await app.listen(settings.port, settings.host);
-  const address = await app.getUrl();
-  console.log(`Linekeeper is at ${address.replace('127.0.0.1', 'localhost')}`);
+  const address = settings.publicUrl ?? (await app.getUrl()).replace('127.0.0.1', 'localhost');
+  const code = await offerSetup(app.get(DataSource));
+  console.log([`Linekeeper is at ${address}`, ...(code === null ? [] : [setupLine(code)])].join('\n'));
 }
+
+const setupLine = (code: string): string =>
+  `Nobody administers this register yet. Open that address and set the club up with this code: ${code}`;
 
 function fail(error: unknown): void {
   const isForThePerson = error instanceof SettingsError || error instanceof EmbeddedDatabaseError;

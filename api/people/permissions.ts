@@ -1,5 +1,5 @@
 import { createMongoAbility, subject, type MongoAbility, type RawRuleOf } from '@casl/ability';
-import { Problem } from '../platform/problem.ts';
+import { Problem, type ProblemError } from '../platform/problem.ts';
 import { SignInProblem, viewer, type Viewer } from '../platform/acting.ts';
 
 /**
@@ -68,8 +68,8 @@ export function may(rules: PermissionRule[], action: Action, kind: Subject, reco
 
 /** 403: the keeper who acts may not do this. */
 export class ForbiddenProblem extends Problem {
-  constructor(detail: string) {
-    super('forbidden', 403, 'Not yours to do', detail);
+  constructor(detail: string, errors?: readonly ProblemError[]) {
+    super('forbidden', 403, 'Not yours to do', detail, errors);
   }
 }
 

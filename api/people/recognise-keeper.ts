@@ -1,21 +1,14 @@
-import { createHash } from 'node:crypto';
 import type { Request } from 'express';
 import type { EntityManager } from 'typeorm';
 import type { Role } from '../../shared/vocabulary.ts';
 import { SignInProblem, type Viewer } from '../platform/acting.ts';
+import { hashOfSecret } from './secrets.ts';
+import { keeperIdOfSession } from './sessions.ts';
 
 interface KeeperRow {
   readonly id: string;
   readonly name: string;
   readonly roles: Role[];
-}
-
-/** What a program's token begins with, so that one that leaked can be found in texts. */
-export const tokenPrefix = 'lk_';
-
-/** What is stored in place of a token or a link's secret: it cannot be turned back, and needs no salt, being random itself. */
-export function hashOfSecret(secret: string): Buffer {
-  return createHash('sha256').update(secret).digest();
 }
 
 /**
@@ -25,8 +18,8 @@ export function hashOfSecret(secret: string): Buffer {
 export async function recogniseKeeper(manager: EntityManager, request: Request): Promise<Viewer> {
   const token = /^Bearer (\S+)$/i.exec(request.headers.authorization ?? '')?.[1];
   if (request.headers.authorization !== undefined) return keeperOfToken(manager, token ?? '');
-  const keeperId = (request as { session?: { keeperId?: string } }).session?.keeperId;
-  if (keeperId === undefined) return null;
+  const keeperId = keeperIdOfSession(request);
+  if (keeperId === null) return null;
   const [keeper] = await manager.query<KeeperRow[]>(
     'select id, name, roles from keeper where id = $1 and left_at is null',
     [keeperId],

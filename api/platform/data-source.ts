@@ -1,5 +1,6 @@
 import pg from 'pg';
 import { DataSource, type DataSourceOptions } from 'typeorm';
+import type { PostgresDriver } from 'typeorm/driver/postgres/PostgresDriver.js';
 import type { PostgresDataSourceOptions } from 'typeorm/driver/postgres/PostgresDataSourceOptions.js';
 import { Register1764000000000 } from '../../migrations/0001-register.ts';
 import { RegisterRules1764000000001 } from '../../migrations/0002-register-rules.ts';
@@ -39,4 +40,10 @@ export async function migrate(url: string): Promise<void> {
     await lock.release();
     await dataSource.destroy();
   }
+}
+
+/** The connections of a data source, for libraries that speak to PostgreSQL themselves. */
+export function poolOf(dataSource: DataSource): pg.Pool {
+  // the driver knows its pool as anything
+  return (dataSource.driver as PostgresDriver).master as pg.Pool;
 }

@@ -49,6 +49,16 @@ export function TextField(options: Presence & { max: number; min?: number; examp
   );
 }
 
+/** A passphrase as it was typed, with every space; longer ones than `max` are refused, never cut. */
+export function PassphraseField(options: Presence & { max: number; min?: number }): PropertyDecorator {
+  const min = options.min ?? 1;
+  return field(options, { type: 'string', format: 'password', minLength: min, maxLength: options.max }, [
+    IsString({ message: 'must be a text' }),
+    Length(min, options.max, { message: `must have ${min} to ${options.max} characters` }),
+    noNul(),
+  ]);
+}
+
 /** A list of short texts. */
 export function TextListField(
   options: Presence & { max: number; maxItems: number; pattern?: RegExp; patternWords?: string },

@@ -43,7 +43,7 @@ export function configureHttp(app: NestExpressApplication, settings: Settings, l
       strictTransportSecurity: false,
     }),
   );
-  app.use(refuseOtherSites);
+  app.use(refuseOtherSites(settings.publicUrl));
   app.use('/api', keepNoCopies);
   app.useBodyParser('json', { limit: '1mb' });
   app.setGlobalPrefix('api');
@@ -70,21 +70,42 @@ function openRequest(isBehindProxy: boolean): (request: Request, response: Respo
   };
 }
 
-/** A page of another site must not change the register through a reader's browser. */
-function refuseOtherSites(request: Request, _response: Response, next: NextFunction): void {
-  const isChange = !['GET', 'HEAD', 'OPTIONS'].includes(request.method);
-  if (isChange && isFromOtherSite(request))
-    next(new Problem('forbidden', 403, 'Not from there', 'Pages of other sites may not change the register.'));
-  else next();
+/** A page of another site must not change the register through a reader's browser, nor sign anybody in. */
+function refuseOtherSites(publicUrl: string | null) {
+  return (request: Request, _response: Response, next: NextFunction): void => {
+    const isChange = !['GET', 'HEAD', 'OPTIONS'].includes(request.method);
+    if (isChange && isFromOtherSite(request, publicUrl))
+      next(new Problem('forbidden', 403, 'Not from there', 'Pages of other sites may not change the register.'));
+    else if (isChange && isFromNowhere(request))
+      next(
+        new Problem(
+          'forbidden',
+          403,
+          'Not from there',
+          'A change with a cookie must say which page it comes from (Origin). Programs send a token instead: make one under Club, My account.',
+        ),
+      );
+    else next();
+  };
 }
 
 /**
  * Browsers send Sec-Fetch-Site to https and to this machine only; at a plain address of the house's network the Origin of a form
- * tells instead. Programs send neither.
+ * tells instead. Neighbours under the same domain are other sites as well. Programs send neither.
  */
-function isFromOtherSite({ headers }: Request): boolean {
-  if (headers['sec-fetch-site'] !== undefined) return headers['sec-fetch-site'] === 'cross-site';
-  return headers.origin !== undefined && hostOf(headers.origin) !== headers.host?.toLowerCase();
+function isFromOtherSite({ headers }: Request, publicUrl: string | null): boolean {
+  const site = headers['sec-fetch-site'];
+  if (site !== undefined) return site !== 'same-origin' && site !== 'none';
+  if (headers.origin === undefined) return false;
+  const host = hostOf(headers.origin);
+  // a proxy may call the service by another name than the browser called the proxy
+  return host === null || (host !== headers.host?.toLowerCase() && headers.origin.toLowerCase() !== publicUrl);
+}
+
+/** A cookie goes with whatever a browser sends, so that it alone does not say that the keeper meant it. */
+function isFromNowhere({ headers }: Request): boolean {
+  const saysFrom = headers['sec-fetch-site'] !== undefined || headers.origin !== undefined;
+  return headers.cookie !== undefined && headers.authorization === undefined && !saysFrom;
 }
 
 function hostOf(origin: string): string | null {
@@ -93,22 +114,25 @@ function hostOf(origin: string): string | null {
 }
 
 /**
- * While there is no sign-in, a service on the loopback address answers only to names of this machine: a page of another site
- * whose name was made to point here (DNS rebinding) could otherwise read and write the register through a reader's browser.
+ * A service on the loopback address answers only to names of this machine and to its public name: a page of another site whose name
+ * was made to point here (DNS rebinding) could otherwise speak to it as if it were its own, and look around in a demo club.
  */
-export function answerOnlyToThisMachine(request: Request, _response: Response, next: NextFunction): void {
-  // a program that speaks HTTP/1.0 may send no name; no browser does
-  const name = (request.headers.host ?? 'localhost').toLowerCase().replace(/:\d*$/, '').replace(/\.$/, '');
-  if (name === 'localhost' || isIP(name.replace(/^\[|\]$/g, '')) !== 0) next();
-  else
-    next(
-      new Problem(
-        'misdirected',
-        421,
-        'Not under that name',
-        'This service answers to localhost and to addresses only. To offer it under a name, set HOST to the address it listens on.',
-      ),
-    );
+export function answerOnlyToThisMachine(publicUrl: string | null) {
+  const publicName = publicUrl === null ? null : new URL(publicUrl).hostname;
+  return (request: Request, _response: Response, next: NextFunction): void => {
+    // a program that speaks HTTP/1.0 may send no name; no browser does
+    const name = (request.headers.host ?? 'localhost').toLowerCase().replace(/:\d*$/, '').replace(/\.$/, '');
+    if (name === 'localhost' || name === publicName || isIP(name.replace(/^\[|\]$/g, '')) !== 0) next();
+    else
+      next(
+        new Problem(
+          'misdirected',
+          421,
+          'Not under that name',
+          'This service answers to localhost and to addresses only. To offer it under a name, set PUBLIC_URL to the address that members open.',
+        ),
+      );
+  };
 }
 
 /** A record may change without its own version changing (a clutch gets young), so no copy of an answer is kept anywhere. */

@@ -1,16 +1,33 @@
 import { createHash } from 'node:crypto';
-import { Inject, Injectable, type CallHandler, type ExecutionContext, type NestInterceptor } from '@nestjs/common';
+import {
+  Inject,
+  Injectable,
+  SetMetadata,
+  type CallHandler,
+  type ExecutionContext,
+  type NestInterceptor,
+} from '@nestjs/common';
+import { Reflector } from '@nestjs/core';
 import type { Request, Response } from 'express';
 import { from, lastValueFrom, type Observable } from 'rxjs';
 import { DataSource } from 'typeorm';
 import { currentRequest } from './acting.ts';
 import { ConflictProblem, InvalidProblem } from './problem.ts';
-import { keepAnswer, keyedRequest, type KeyedRequest } from './transaction.ts';
+import { keepAnswer, keyedRequest, shownOnceStatus, type KeyedRequest } from './transaction.ts';
 
 /** A key that was claimed this long ago by a request that never ended (a crash) may be claimed again. */
 const abandonedAfter = '2 minutes';
 /** How long an answer is kept for a repeat. */
 const keptFor = '7 days';
+
+const unkeptKey = 'linekeeper:unkept';
+const shownOnceKey = 'linekeeper:shown-once';
+
+/** A route that takes a passphrase: not even a hash of its requests is kept, and a key changes nothing. */
+export const Unkept = (): MethodDecorator => SetMetadata(unkeptKey, true);
+
+/** A route whose answer holds a secret: the answer is not kept, and a repeat is told that it was shown once. */
+export const ShownOnce = (): MethodDecorator => SetMetadata(shownOnceKey, true);
 
 interface StoredAnswer {
   readonly request_hash: string;
@@ -25,21 +42,32 @@ interface StoredAnswer {
  */
 @Injectable()
 export class IdempotencyInterceptor implements NestInterceptor {
-  constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(Reflector) private readonly reflector: Reflector,
+  ) {}
 
   intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> {
     const http = context.switchToHttp();
     const request = http.getRequest<Request>();
     const key = request.headers['idempotency-key'];
     const keeper = currentRequest()?.viewer ?? null;
-    if (request.method !== 'POST' || key === undefined || keeper === null) return next.handle();
+    const says = (what: string): boolean =>
+      this.reflector.get<boolean | undefined>(what, context.getHandler()) ?? false;
+    if (request.method !== 'POST' || key === undefined || keeper === null || says(unkeptKey)) return next.handle();
     if (typeof key !== 'string' || !/^[\x21-\x7e]{1,200}$/.test(key)) {
       const detail = 'Idempotency-Key must have 1 to 200 printable characters without spaces.';
       throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
     }
     const response = http.getResponse<Response>();
     // the framework sets the status of success before it calls interceptors
-    const keyed = { keeperId: keeper.id, key, status: response.statusCode, isKept: false };
+    const keyed = {
+      keeperId: keeper.id,
+      key,
+      status: response.statusCode,
+      isShownOnce: says(shownOnceKey),
+      isKept: false,
+    };
     return from(this.once(keyed, hashOf(request), next, response));
   }
 
@@ -85,6 +113,10 @@ export class IdempotencyInterceptor implements NestInterceptor {
       const detail = 'This Idempotency-Key was used for another request. Use a new key for a new request.';
       throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
     }
+    if (stored?.status === shownOnceStatus)
+      throw new ConflictProblem(
+        'This was done, and its answer held a secret that is shown once. Revoke what was made, and make another under a new key.',
+      );
     if (!stored || stored.status === null)
       throw new ConflictProblem('The same request is still being worked on. Ask again in a moment.');
     return stored;

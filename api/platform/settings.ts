@@ -23,6 +23,8 @@ export interface Settings {
   readonly logLevel: LogLevel;
   /** What a program that collects the figures must send as its bearer token; null: see isExposed. */
   readonly metricsToken: string | null;
+  /** Signs the cookies of sessions; null: the register keeps a secret of its own. */
+  readonly sessionSecret: string | null;
 }
 
 /** Whether others than the people at this machine may reach the service. */
@@ -79,6 +81,9 @@ export function readSettings(
   const metricsToken = value('METRICS_TOKEN') ?? null;
   if (metricsToken !== null && !/^[\w.~+/=-]{16,200}$/.test(metricsToken))
     mistakes.push('METRICS_TOKEN must have 16 to 200 letters, digits or signs of . ~ + / = _ -.');
+  const sessionSecret = value('SESSION_SECRET') ?? null;
+  if (sessionSecret !== null && sessionSecret.length < 32)
+    mistakes.push('SESSION_SECRET is too short; give at least 32 random characters, or leave it out.');
   if (mistakes.length > 0) throw new SettingsError(mistakes.join('\n'));
   return {
     port: Number(port),
@@ -87,10 +92,11 @@ export function readSettings(
     dataDir: resolve(value('DATA_DIR') ?? 'data'),
     // a database that somebody gave us is theirs: it is never filled with invented animals
     seedDemo: seed === 'true' && databaseUrl === null,
-    publicUrl,
+    publicUrl: publicUrl === null ? null : new URL(publicUrl).origin,
     trustProxy: Number(trustProxy),
     logLevel,
     metricsToken,
+    sessionSecret,
   };
 }
 

@@ -8,6 +8,8 @@ export interface KeyedRequest {
   readonly key: string;
   /** The status that its answer carries when it succeeds. */
   readonly status: number;
+  /** Whether its answer holds a secret, which is shown once and stored nowhere. */
+  readonly isShownOnce: boolean;
   isKept: boolean;
 }
 
@@ -73,15 +75,18 @@ export function onCommit(dataSource: DataSource, listener: () => void): () => vo
   return () => listeners.delete(listener);
 }
 
-/** Stores the answer of a keyed request. */
+/** Only what succeeded is stored, so that this status can stand for an answer that is not. */
+export const shownOnceStatus = 409;
+
+/** Stores the answer of a keyed request; of one that holds a secret, only that it was given. */
 export async function keepAnswer(manager: EntityManager, request: KeyedRequest, answer: unknown): Promise<void> {
   await manager.query(
     'update idempotency_key set status = $3, body = $4, journal_entry_id = $5 where keeper_id = $1 and key = $2',
     [
       request.keeperId,
       request.key,
-      request.status,
-      JSON.stringify(answer ?? null),
+      request.isShownOnce ? shownOnceStatus : request.status,
+      request.isShownOnce ? null : JSON.stringify(answer ?? null),
       currentRequest()?.journalEntryId ?? null,
     ],
   );

@@ -32,6 +32,8 @@ export interface EmptyRegister {
   /** Address of the service, `http://127.0.0.1:port`. */
   readonly url: string;
   readonly databaseUrl: string;
+  /** Of a keeper who may write. */
+  readonly token: string;
 }
 
 const targets = [speciesTarget, lineTarget, sourceTarget, clutchTarget, individualTarget, candidateTarget, pairTarget];
@@ -42,10 +44,10 @@ const targets = [speciesTarget, lineTarget, sourceTarget, clutchTarget, individu
  *
  * @throws Error where the sheet is refused
  */
-export async function benchImport({ url, databaseUrl }: EmptyRegister, animals = 100_000): Promise<ImportRow[]> {
+export async function benchImport({ url, databaseUrl, token }: EmptyRegister, animals = 100_000): Promise<ImportRow[]> {
   const sheet = Buffer.from(sheetOfClub(animals));
-  const dry = await timed(() => send(`${url}/api/v1/imports?dryRun=true`, sheet, 200));
-  const whole = await timed(() => send(`${url}/api/v1/imports`, sheet, 201));
+  const dry = await timed(() => send(token, `${url}/api/v1/imports?dryRun=true`, sheet, 200));
+  const whole = await timed(() => send(token, `${url}/api/v1/imports`, sheet, 201));
   const bare = await bareCopy(databaseUrl);
   const naked = await bareCopy(databaseUrl, 'naked');
   const row = (what: string, seconds: number, peakMegabytes: number | string): ImportRow => ({
@@ -63,10 +65,10 @@ export async function benchImport({ url, databaseUrl }: EmptyRegister, animals =
   ];
 }
 
-async function send(url: string, sheet: Buffer, status: number): Promise<void> {
+async function send(token: string, url: string, sheet: Buffer, status: number): Promise<void> {
   const answer = await fetch(url, {
     method: 'POST',
-    headers: { 'Content-Type': 'text/csv' },
+    headers: { 'Content-Type': 'text/csv', Authorization: `Bearer ${token}` },
     body: new Uint8Array(sheet),
   });
   const text = await answer.text();

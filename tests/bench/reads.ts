@@ -16,6 +16,8 @@ export interface FullRegister {
   /** Address of the service, `http://127.0.0.1:port`. */
   readonly url: string;
   readonly databaseUrl: string;
+  /** Of a keeper of the club. */
+  readonly token: string;
 }
 
 interface Question {
@@ -36,12 +38,12 @@ const COLD_RUNS = 5;
  *
  * @throws Error where an answer is not 200
  */
-export async function benchReads({ url, databaseUrl }: FullRegister): Promise<ReadRow[]> {
+export async function benchReads({ url, databaseUrl, token }: FullRegister): Promise<ReadRow[]> {
   const database = new pg.Client({ connectionString: databaseUrl });
   await database.connect();
   try {
     const rows: ReadRow[] = [];
-    for (const question of await questions(database)) rows.push(await measure(`${url}/api/v1`, question));
+    for (const question of await questions(database)) rows.push(await measure(`${url}/api/v1`, token, question));
     return rows;
   } finally {
     await database.end();
@@ -71,11 +73,15 @@ async function questions(database: pg.Client): Promise<Question[]> {
   ];
 }
 
-async function measure(base: string, { what, path, body, before, runs = RUNS }: Question): Promise<ReadRow> {
+async function measure(
+  base: string,
+  token: string,
+  { what, path, body, before, runs = RUNS }: Question,
+): Promise<ReadRow> {
   const ask = async (): Promise<{ milliseconds: number; kilobytes: number }> => {
     await before?.();
     const start = performance.now();
-    const answer = await fetch(base + path, requestOf(body));
+    const answer = await fetch(base + path, requestOf(token, body));
     const text = await answer.text();
     JSON.parse(text);
     const milliseconds = performance.now() - start;
@@ -95,7 +101,7 @@ async function measure(base: string, { what, path, body, before, runs = RUNS }: 
   return { what, milliseconds: rounded(times[times.length >> 1]), slowest: rounded(times.at(-1)), runs, kilobytes };
 }
 
-function requestOf(body: unknown): RequestInit {
-  if (body === undefined) return {};
-  return { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) };
+function requestOf(token: string, body: unknown): RequestInit {
+  const headers = { 'Content-Type': 'application/json', Authorization: `Bearer ${token}` };
+  return body === undefined ? { headers } : { method: 'POST', headers, body: JSON.stringify(body) };
 }

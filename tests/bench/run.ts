@@ -3,12 +3,12 @@ import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DataSource } from 'typeorm';
 import { createApp } from '../../api/create-app.ts';
-import { prepareRegister } from '../../api/people/first-start.ts';
 import { migrate } from '../../api/platform/data-source.ts';
 import { startEmbeddedDatabase } from '../../api/platform/embedded-database.ts';
 import { benchImport } from './import.ts';
 import { benchKernel } from './kernel.ts';
 import { benchReads } from './reads.ts';
+import { keeperWithToken } from '../support/token.ts';
 
 /** Prints a table; figures with three digits, since the machine's noise is larger than the fourth. */
 function print(title: string, rows: readonly object[]): void {
@@ -31,9 +31,9 @@ async function benchService(): Promise<void> {
   try {
     await migrate(database.url);
     const app = await createApp(database.url, { logLevel: 'silent' });
-    await prepareRegister(app.get(DataSource), null);
+    const { token } = await keeperWithToken(app.get(DataSource), 'Keeper', []);
     await app.listen(0, '127.0.0.1');
-    const service = { url: await app.getUrl(), databaseUrl: database.url };
+    const service = { url: await app.getUrl(), databaseUrl: database.url, token };
     print('A register sheet of 100 000 animals', await benchImport(service));
     print('Reads at 100 000 animals, in milliseconds', await benchReads(service));
     await app.close();

@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { startService, type Service } from '../support/service.ts';
+import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
+import { askAs, signInToDemo, startService, type Service } from '../support/service.ts';
 
 const chromium = findChromium();
 
@@ -24,14 +24,16 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
   let service: Service;
   let browser: Browser;
   let page: Page;
+  let cookie: string;
   let path: string;
 
-  const read = async (): Promise<Animal> => (await (await fetch(`${service.url}/api/v1${path}`)).json()) as Animal;
+  const read = async (): Promise<Animal> =>
+    (await (await askAs(cookie, `${service.url}/api/v1${path}`)).json()) as Animal;
   /** Another person changes the record meanwhile. */
   const changeElsewhere = async (fields: object): Promise<void> => {
     const { version } = await read();
     const headers = { 'Content-Type': 'application/json', 'If-Match': `"${version}"` };
-    const answer = await fetch(`${service.url}/api/v1${path}`, {
+    const answer = await askAs(cookie, `${service.url}/api/v1${path}`, {
       method: 'PATCH',
       headers,
       body: JSON.stringify(fields),
@@ -43,11 +45,13 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
 
   beforeAll(async () => {
     service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
-    const answer = await fetch(`${service.url}/api/v1/individuals?code=GT-41`);
+    cookie = await signInToDemo(service);
+    const answer = await askAs(cookie, `${service.url}/api/v1/individuals?code=GT-41`);
     const { items } = (await answer.json()) as { items: { id: string }[] };
     path = `/individuals/${items[0]?.id}`;
     browser = await openBrowser(chromium ?? '');
     const context = await browser.newContext({ viewport: { width: 1440, height: 1000 }, acceptDownloads: true });
+    await bringCookie(context, service.url, cookie);
     page = await openPage(context, faults);
   });
 

@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { startService, type Service } from '../support/service.ts';
+import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
+import { askAs, setUpClub, startService, type Service } from '../support/service.ts';
 
 const chromium = findChromium();
 
@@ -31,11 +31,14 @@ describe.skipIf(chromium === null)('a keeper begins with an empty register', () 
   let browser: Browser;
   let context: BrowserContext;
   let page: Page;
+  let cookie: string;
 
   beforeAll(async () => {
     service = await startService({ DATA_DIR: join(folder, 'data') });
+    cookie = await setUpClub(service);
     browser = await openBrowser(chromium ?? '');
     context = await browser.newContext({ viewport: { width: 1440, height: 1000 }, reducedMotion: 'reduce' });
+    await bringCookie(context, service.url, cookie);
     page = await openPage(context, faults);
   });
 
@@ -78,7 +81,7 @@ describe.skipIf(chromium === null)('a keeper begins with an empty register', () 
     expect(text).toContain('W-44');
     expect(text).toContain('11.03.2017');
     await expectAccessible(page, 'import with problems');
-    const { items } = (await (await fetch(`${service.url}/api/v1/individuals`)).json()) as { items: unknown[] };
+    const { items } = (await (await askAs(cookie, `${service.url}/api/v1/individuals`)).json()) as { items: unknown[] };
     expect(items).toEqual([]);
   });
 
@@ -136,7 +139,7 @@ describe.skipIf(chromium === null)('a keeper begins with an empty register', () 
   it('learns which of two possible mates is the less related one', async () => {
     await page.getByRole('link', { name: 'Match', exact: true }).first().click();
     await page.getByRole('heading', { name: 'Match', level: 1 }).waitFor();
-    const { items } = (await (await fetch(`${service.url}/api/v1/individuals?sort=code`)).json()) as {
+    const { items } = (await (await askAs(cookie, `${service.url}/api/v1/individuals?sort=code`)).json()) as {
       items: { id: string; code: string }[];
     };
     const ids = ['W-10', 'W-11', 'W-12'].map((code) => items.find((item) => item.code === code)?.id);
@@ -191,7 +194,7 @@ describe.skipIf(chromium === null)('a keeper begins with an empty register', () 
     await page.getByLabel('how many').fill('3');
     await page.getByRole('button', { name: /^(Raise|Write)/ }).click();
     await page.getByText('3 froglets written down.').waitFor();
-    const young = (await (await fetch(`${service.url}/api/v1/individuals?sex=unsexed`)).json()) as {
+    const young = (await (await askAs(cookie, `${service.url}/api/v1/individuals?sex=unsexed`)).json()) as {
       items: { id: string; line: string; species: string }[];
     };
     expect(young.items.map((one) => `${one.species}, ${one.line}`)).toEqual(
@@ -209,7 +212,7 @@ describe.skipIf(chromium === null)('a keeper begins with an empty register', () 
       hasTouch: true,
     });
     const small = await openPage(phone, faults);
-    const { items } = (await (await fetch(`${service.url}/api/v1/individuals?code=W-20`)).json()) as {
+    const { items } = (await (await askAs(cookie, `${service.url}/api/v1/individuals?code=W-20`)).json()) as {
       items: { id: string }[];
     };
     for (const path of [

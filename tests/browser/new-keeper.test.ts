@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { startService, type Service } from '../support/service.ts';
+import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
+import { askAs, signInToDemo, startService, type Service } from '../support/service.ts';
 
 const chromium = findChromium();
 
@@ -15,11 +15,15 @@ describe.skipIf(chromium === null)('a new keeper', () => {
   let service: Service;
   let browser: Browser;
   let page: Page;
+  let cookie: string;
 
   beforeAll(async () => {
     service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
     browser = await openBrowser(chromium ?? '');
-    page = await openPage(await browser.newContext({ viewport: { width: 1440, height: 1000 } }), faults);
+    cookie = await signInToDemo(service);
+    const context = await browser.newContext({ viewport: { width: 1440, height: 1000 } });
+    await bringCookie(context, service.url, cookie);
+    page = await openPage(context, faults);
   });
 
   afterAll(async () => {
@@ -30,7 +34,7 @@ describe.skipIf(chromium === null)('a new keeper', () => {
   });
 
   it('asks from the page of RV-61 who would suit him, and sees the best pair at once', async () => {
-    const answer = await fetch(`${service.url}/api/v1/individuals?code=RV-61`);
+    const answer = await askAs(cookie, `${service.url}/api/v1/individuals?code=RV-61`);
     const { items } = (await answer.json()) as { items: { id: string }[] };
     await page.goto(`${service.url}/animals/${items[0]?.id}`);
     await page.getByRole('main').getByRole('link', { name: 'Match', exact: true }).first().click();

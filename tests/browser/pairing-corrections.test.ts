@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { startService } from '../support/service.ts';
+import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
+import { askAs, setUpClub, startService } from '../support/service.ts';
 
 const chromium = findChromium();
 
@@ -12,9 +12,10 @@ it.skipIf(chromium === null)(
   async () => {
     const folder = mkdtempSync(join(tmpdir(), 'linekeeper-corrections-'));
     const service = await startService({ DATA_DIR: join(folder, 'data') });
+    const cookie = await setUpClub(service);
     const browser = await openBrowser(chromium ?? '');
     const post = async <T>(path: string, body: object, headers: Record<string, string> = {}): Promise<T> => {
-      const answer = await fetch(`${service.url}/api/v1/${path}`, {
+      const answer = await askAs(cookie, `${service.url}/api/v1/${path}`, {
         method: 'POST',
         headers: { 'content-type': 'application/json', ...headers },
         body: JSON.stringify(body),
@@ -38,10 +39,12 @@ it.skipIf(chromium === null)(
       await post(`pairings/${pairing.id}/members`, { individualId: late.id, joined: '2022-08' }, { 'if-match': '*' });
 
       const faults: string[] = [];
-      const page = await openPage(await browser.newContext({ reducedMotion: 'reduce' }), faults);
+      const context = await browser.newContext({ reducedMotion: 'reduce' });
+      await bringCookie(context, service.url, cookie);
+      const page = await openPage(context, faults);
       await page.goto(`${service.url}/pairings/${pairing.id}`);
       const siresOf = async (): Promise<number> => {
-        const { parents } = (await (await fetch(`${service.url}/api/v1/clutches/${clutch.id}`)).json()) as {
+        const { parents } = (await (await askAs(cookie, `${service.url}/api/v1/clutches/${clutch.id}`)).json()) as {
           parents: { sires: unknown[] };
         };
         return parents.sires.length;
@@ -79,7 +82,9 @@ it.skipIf(chromium === null)(
       await page.getByRole('button', { name: 'Edit name and notes' }).click();
       const theirs = { method: 'PATCH', body: JSON.stringify({ name: 'tank 4' }) };
       const headers = { 'content-type': 'application/json', 'if-match': '*' };
-      expect((await fetch(`${service.url}/api/v1/pairings/${pairing.id}`, { ...theirs, headers })).status).toBe(200);
+      expect((await askAs(cookie, `${service.url}/api/v1/pairings/${pairing.id}`, { ...theirs, headers })).status).toBe(
+        200,
+      );
       await page.getByLabel('name', { exact: true }).fill('tank 3a');
       await page.getByRole('button', { name: 'Write it down' }).click();
       await page.getByText('Recorded meanwhile: tank 4').waitFor();

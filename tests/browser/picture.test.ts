@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { findChromium, openBrowser } from '../support/browser.ts';
-import { startService } from '../support/service.ts';
+import { bringCookie, findChromium, openBrowser } from '../support/browser.ts';
+import { askAs, signInToDemo, startService } from '../support/service.ts';
 
 const picture = fileURLToPath(new URL('../../seed-demo/animal-page.png', import.meta.url));
 const taken = fileURLToPath(new URL('../output/animal-page.png', import.meta.url));
@@ -20,12 +20,15 @@ it.skipIf(chromium === null)(
     const service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
     const browser = await openBrowser(chromium ?? '');
     try {
-      const page = await browser.newPage({
+      const cookie = await signInToDemo(service);
+      const context = await browser.newContext({
         viewport: { width: 1440, height: 1000 },
         colorScheme: 'light',
         reducedMotion: 'reduce',
       });
-      const { items } = (await (await fetch(`${service.url}/api/v1/individuals?code=RV-61`)).json()) as {
+      await bringCookie(context, service.url, cookie);
+      const page = await context.newPage();
+      const { items } = (await (await askAs(cookie, `${service.url}/api/v1/individuals?code=RV-61`)).json()) as {
         items: { id: string }[];
       };
       await page.goto(`${service.url}/animals/${items[0]?.id}`);

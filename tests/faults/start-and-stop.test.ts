@@ -14,11 +14,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { isRunning, serversIn, startService, type Service } from '../support/service.ts';
+import { askAs, isRunning, serversIn, setUpClub, startService, type Service } from '../support/service.ts';
 
 const isRoot = process.getuid?.() === 0;
 let folder: string;
 let running: Service[];
+/** Of the first administrator of the club that the test keeps. */
+let cookie: string;
 
 const start = async (...given: Parameters<typeof startService>): Promise<Service> => {
   const service = await startService(...given);
@@ -34,15 +36,24 @@ const stop = async (service: Service): Promise<number | null> => {
 const childrenOf = (pid: number | undefined): number[] =>
   readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').trim().split(' ').map(Number);
 
+/** Starts a service on an empty folder and sets its club up. */
+const begin = async (...given: Parameters<typeof startService>): Promise<Service> => {
+  const service = await start(...given);
+  cookie = await setUpClub(service);
+  return service;
+};
+
 const addSpecies = async (service: Service, scientificName: string): Promise<Response> =>
-  fetch(`${service.url}/api/v1/species`, {
+  askAs(cookie, `${service.url}/api/v1/species`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ scientificName }),
   });
 
 const speciesOf = async (service: Service): Promise<string[]> => {
-  const page = (await (await fetch(`${service.url}/api/v1/species`)).json()) as { items: { scientificName: string }[] };
+  const page = (await (await askAs(cookie, `${service.url}/api/v1/species`)).json()) as {
+    items: { scientificName: string }[];
+  };
   return page.items.map((item) => item.scientificName);
 };
 
@@ -61,7 +72,7 @@ afterEach(async () => {
 describe('the service on its own PostgreSQL', () => {
   it('keeps what was written over a clean stop, and leaves no process', async () => {
     const dataDir = join(folder, 'data');
-    const first = await start({ DATA_DIR: dataDir });
+    const first = await begin({ DATA_DIR: dataDir });
     expect((await addSpecies(first, 'Epipedobates anthonyi')).status).toBe(201);
     const servers = serversIn(dataDir);
     expect(servers).toHaveLength(1);
@@ -73,7 +84,7 @@ describe('the service on its own PostgreSQL', () => {
 
   it('takes its server over after the service alone was killed', async () => {
     const dataDir = join(folder, 'data');
-    const first = await start({ DATA_DIR: dataDir });
+    const first = await begin({ DATA_DIR: dataDir });
     await addSpecies(first, 'Epipedobates anthonyi');
     const servers = serversIn(dataDir);
     first.process.kill('SIGKILL');
@@ -87,7 +98,7 @@ describe('the service on its own PostgreSQL', () => {
 
   it('recovers after everything was killed at once', async () => {
     const dataDir = join(folder, 'data');
-    const first = await start({ DATA_DIR: dataDir });
+    const first = await begin({ DATA_DIR: dataDir });
     await addSpecies(first, 'Epipedobates anthonyi');
     const servers = serversIn(dataDir);
     first.process.kill('SIGKILL');
@@ -99,7 +110,7 @@ describe('the service on its own PostgreSQL', () => {
 
   it('waits for a process of its killed server that is still busy', async () => {
     const dataDir = join(folder, 'data');
-    const first = await start({ DATA_DIR: dataDir });
+    const first = await begin({ DATA_DIR: dataDir });
     await addSpecies(first, 'Epipedobates anthonyi');
     const [server] = serversIn(dataDir);
     const busy = childrenOf(server).find((pid) => readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes('linekeeper'));
@@ -118,13 +129,13 @@ describe('the service on its own PostgreSQL', () => {
     const dataDir = join(folder, 'data');
     mkdirSync(join(dataDir, 'postgres-new', 'base'), { recursive: true });
     writeFileSync(join(dataDir, 'postgres-new', 'PG_VERSION'), '18\n');
-    const service = await start({ DATA_DIR: dataDir });
+    const service = await begin({ DATA_DIR: dataDir });
     expect(await speciesOf(service)).toEqual([]);
   });
 
   it('refuses to share its data with a second one, and says how to go on', async () => {
     const dataDir = join(folder, 'data');
-    const first = await start({ DATA_DIR: dataDir });
+    const first = await begin({ DATA_DIR: dataDir });
     await expect(startService({ DATA_DIR: dataDir })).rejects.toThrow(/already running.*DATA_DIR/s);
     expect(await speciesOf(first)).toEqual([]);
   });
@@ -148,7 +159,7 @@ describe('the service on its own PostgreSQL', () => {
     const { port } = new URL(service.url);
     const statusFor = (host: string): Promise<number | undefined> =>
       new Promise((resolve, reject) => {
-        const options = { host: '127.0.0.1', port, path: '/api/v1/club', headers: { host } };
+        const options = { host: '127.0.0.1', port, path: '/api/v1/session', headers: { host } };
         get(options, (answer) => {
           answer.resume();
           resolve(answer.statusCode);
@@ -159,6 +170,26 @@ describe('the service on its own PostgreSQL', () => {
     expect(await statusFor('LOCALHOST.')).toBe(200);
     expect(await statusFor('localhost.frogs.example')).toBe(421);
     expect(await statusFor('frogs.example')).toBe(421);
+    expect(await stop(service)).toBe(0);
+    const named = await start({ DATA_DIR: join(folder, 'data'), PORT: port, PUBLIC_URL: 'https://frogs.example' });
+    expect(named.output()).toContain('Linekeeper is at https://frogs.example\n');
+    expect(await statusFor('frogs.example')).toBe(200);
+    expect(await statusFor('other.example')).toBe(421);
+  });
+
+  it('gives out codes for setting the club up until one is used, each of them a way in once', async () => {
+    const dataDir = join(folder, 'data');
+    const codeOf = (service: Service): string | undefined => /with this code: (\S+)/.exec(service.output())?.[1];
+    const first = await start({ DATA_DIR: dataDir });
+    expect(codeOf(first)).toMatch(/^[2-9A-HJKMNP-Z]{4}(-[2-9A-HJKMNP-Z]{4}){2}$/);
+    expect(await stop(first)).toBe(0);
+    const second = await begin({ DATA_DIR: dataDir });
+    expect(codeOf(second)).not.toBe(codeOf(first));
+    await expect(setUpClub(first)).rejects.toThrow();
+    await expect(setUpClub(second)).rejects.toThrow(/setup: 409/);
+    expect(await stop(second)).toBe(0);
+    const third = await start({ DATA_DIR: dataDir });
+    expect(codeOf(third)).toBeUndefined();
   });
 
   it('keeps its password to itself', async () => {
@@ -170,7 +201,7 @@ describe('the service on its own PostgreSQL', () => {
     const house = join(folder, 'house');
     layHouse(house);
     chmodSync(folder, 0o700);
-    const service = await start({ DATA_DIR: join(house, 'data') }, { program: join(house, 'dist/api/main.js') });
+    const service = await begin({ DATA_DIR: join(house, 'data') }, { program: join(house, 'dist/api/main.js') });
     expect((await addSpecies(service, 'Epipedobates anthonyi')).status).toBe(201);
     expect(await stop(service)).toBe(0);
     const again = await start({ DATA_DIR: join(house, 'data') }, { program: join(house, 'dist/api/main.js') });
@@ -182,7 +213,7 @@ describe('the service on its own PostgreSQL', () => {
     const house = join(folder, 'house');
     layHouse(house);
     const nobody = 65534;
-    const service = await start(
+    const service = await begin(
       { DATA_DIR: join(folder, 'data') },
       { program: join(house, 'dist/api/main.js'), user: nobody },
     );

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { expect, it } from 'vitest';
-import { hashOfSecret, tokenPrefix } from '../../api/people/recognise-keeper.ts';
+import { hashOfSecret, tokenPrefix } from '../../api/people/secrets.ts';
 import { migrate } from '../../api/platform/data-source.ts';
 import { startEmbeddedDatabase } from '../../api/platform/embedded-database.ts';
 import { serversIn, startService } from '../support/service.ts';

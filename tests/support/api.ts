@@ -1,14 +1,13 @@
-import { randomBytes } from 'node:crypto';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { DestinationStream } from 'pino';
 import supertest from 'supertest';
 import type TestAgent from 'supertest/lib/agent.js';
 import { DataSource } from 'typeorm';
 import { createApp } from '../../api/create-app.ts';
-import { hashOfSecret, tokenPrefix } from '../../api/people/recognise-keeper.ts';
 import type { Settings } from '../../api/platform/settings.ts';
 import type { Role } from '../../shared/vocabulary.ts';
 import { createDatabase } from './database.ts';
+import { keeperWithToken } from './token.ts';
 
 /** Somebody who speaks to the service. */
 export interface TestKeeper {
@@ -56,7 +55,6 @@ export async function startApiOn(
 ): Promise<TestApi> {
   const app = await createApp(databaseUrl, { logLevel: 'silent', ...settings }, log);
   const dataSource = app.get(DataSource);
-  await dataSource.query(`insert into club (name) values ('My register') on conflict do nothing`);
   await app.listen(0, '127.0.0.1');
   const url = await app.getUrl();
   const addKeeper: TestApi['addKeeper'] = (name, roles = [], scope = 'write') =>
@@ -81,17 +79,7 @@ async function addKeeperTo(
   roles: readonly Role[],
   scope: 'read' | 'write',
 ): Promise<TestKeeper> {
-  const [row] = await dataSource.query<{ id: string }[]>(
-    `insert into keeper (name, roles) values ($1, $2) on conflict (lower(name)) do update set roles = excluded.roles returning id`,
-    [name, roles],
-  );
-  const id = row?.id ?? '';
-  const token = tokenPrefix + randomBytes(24).toString('base64url');
-  await dataSource.query(`insert into access_token (keeper_id, name, scope, token_hash) values ($1, 'test', $3, $2)`, [
-    id,
-    hashOfSecret(token),
-    scope,
-  ]);
+  const { id, token } = await keeperWithToken(dataSource, name, roles, scope);
   const http = supertest.agent(url);
   http.set('Authorization', `Bearer ${token}`);
   return { id, name, http };

@@ -53,6 +53,12 @@ export async function openPage(context: BrowserContext, faults: string[]): Promi
   return page;
 }
 
+/** Signs a browser in: it sends this cookie to the service at `url`. */
+export async function bringCookie(context: BrowserContext, url: string, cookie: string): Promise<void> {
+  const [name = '', value = ''] = cookie.split(/=(.*)/s);
+  await context.addCookies([{ name, value, url, httpOnly: true, sameSite: 'Lax' }]);
+}
+
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Scans the page as it stands for breaches of WCAG 2.2 A and AA. */

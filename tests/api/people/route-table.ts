@@ -42,6 +42,7 @@ const membersReading: Outcomes = [401, 401, '✓', '✓', '✓', '✓', '✓'];
 const adding: Outcomes = [401, 401, '✓', '✓', '✓', '✓', 403];
 const changing: Outcomes = [401, 401, 403, '✓', '✓', 403, 403];
 
+const nobody: Outcomes = [403, 403, 403, 403, 403, 403, 403];
 const merging: Outcomes = [401, 401, 403, 403, '✓', 403, 403];
 
 const nothing = (): Ask => ({});
@@ -147,6 +148,21 @@ export const table: Record<string, Row> = {
   'GET /api/metrics': row([401, 401, 403, 403, 403, '✓', '✓']),
   'GET /api/docs': row(anyone),
   'GET /api/openapi.json': row(anyone),
+
+  'GET /api/v1/session': row(anyone),
+  'POST /api/v1/session': row(anyone, async ({ withPassphrase, fresh }) => {
+    const { name, password } = await withPassphrase(fresh('Signing in '));
+    return { body: { name, password } };
+  }),
+  // the club of the walk is no demo, and nobody gave out a code for setting it up
+  'POST /api/v1/session/demo': row(nobody, async ({ api }) => ({
+    body: { keeperId: (await api.addKeeper('Invented')).id },
+  })),
+  'POST /api/v1/setup': row(nobody, () => ({
+    body: { code: 'ABCD-EFGH-JKMN', clubName: 'Theirs', name: 'Intruder', password: 'a passphrase of an intruder' },
+  })),
+  'DELETE /api/v1/session': row(anyone),
+  'DELETE /api/v1/sessions': row(adding),
 
   'GET /api/v1/club': row(membersReading),
   'GET /api/v1/keepers': row(membersReading),

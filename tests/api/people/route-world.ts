@@ -1,6 +1,7 @@
 import type TestAgent from 'supertest/lib/agent.js';
 import type { TestApi } from '../../support/api.ts';
 import { Factory } from '../../support/factories.ts';
+import { keeperWithPassphrase } from '../../support/passphrase.ts';
 import type { Asker } from './route-table.ts';
 
 /** A club with one of each who may come to a route, and what the table needs to make records of the owner. */
@@ -11,6 +12,8 @@ export interface World {
   readonly api: TestApi;
   /** A text that was not given before. */
   readonly fresh: (prefix: string) => string;
+  /** A keeper who can sign in: what they send for that. */
+  readonly withPassphrase: (name: string) => Promise<{ name: string; password: string }>;
   /** Lets strangers see all records, as far as the club lets them read at all. */
   publish(): Promise<void>;
   withdraw(kind: string, id: string): Promise<void>;
@@ -35,6 +38,7 @@ export async function foundWorld(api: TestApi): Promise<World> {
     },
     owner: new Factory(owner.http),
     fresh: (prefix) => prefix + [...String(++serial)].map((digit) => 'abcdefghij'[Number(digit)]).join(''),
+    withPassphrase: (name) => keeperWithPassphrase(api, name),
     publish: async () => {
       for (const kind of ['individual', 'source', 'observation'])
         await api.dataSource.query(`update ${kind} set visibility = 'public' where visibility <> 'public'`);

@@ -68,6 +68,82 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/session": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who asks, in which club, and what they may do */
+        get: operations["getSessionSession"];
+        put?: never;
+        /**
+         * Sign in with name and passphrase
+         * @description The answer sets the cookie of the session: HttpOnly, 7 days without use, 30 days at most.
+         */
+        post: operations["signInSession"];
+        /** Sign out in this browser */
+        delete: operations["signOutSession"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/session/demo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Sign in as an invented keeper; in a demo club only */
+        post: operations["signInToDemoSession"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sessions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Sign out in every browser; tokens of programs stay */
+        delete: operations["signOutEverywhereSession"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/setup": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Name the club and its first administrator, who is signed in at once
+         * @description Works once, with the code that the service prints in its terminal while nobody can administer it.
+         */
+        post: operations["setUpSession"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/metrics": {
         parameters: {
             query?: never;
@@ -909,6 +985,84 @@ export interface components {
             demo: boolean;
             /** @description The keeper in whose name this request acts. */
             actingKeeper: components["schemas"]["KeeperView"];
+        };
+        SessionClubView: {
+            /** @description Name of the club, 1 to 120 characters. */
+            name: string;
+            /** @description Whether every record is invented, for looking around. */
+            demo: boolean;
+            /** @description Whether anyone may read what is marked as public. */
+            publicReading: boolean;
+        };
+        SessionKeeperView: {
+            /**
+             * Format: uuid
+             * @description Id of the keeper.
+             */
+            id: string;
+            /** @description Name of the keeper. */
+            name: string;
+            /** @description What the keeper may do besides keeping animals. */
+            roles: ("registrar" | "administrator")[];
+        };
+        PermissionConditionView: {
+            /**
+             * Format: uuid
+             * @description Records of this keeper.
+             */
+            keeperId: string;
+        };
+        PermissionView: {
+            /** @description What may be done. */
+            action: string[];
+            /** @description To which kinds of record. */
+            subject: string[];
+            /** @description Only to records whose fields are these; left out: to all. */
+            conditions?: components["schemas"]["PermissionConditionView"];
+        };
+        SessionView: {
+            /**
+             * @description setup: the register wants its first administrator; signed-out: nobody is signed in; signed-in.
+             * @enum {string}
+             */
+            state: "setup" | "signed-out" | "signed-in";
+            /** @description The club; null before it was set up. */
+            club: components["schemas"]["SessionClubView"] | null;
+            /** @description Who is signed in. */
+            keeper: components["schemas"]["SessionKeeperView"] | null;
+            /** @description What whoever asks may do. */
+            permissions: components["schemas"]["PermissionView"][];
+            /** @description The invented keepers of a demo club, for signing in with one click; empty in every other club. */
+            demoKeepers: components["schemas"]["SessionKeeperView"][];
+        };
+        SignInRequest: {
+            /** @description Name of the keeper, in capitals or not. */
+            name: string;
+            /**
+             * Format: password
+             * @description The passphrase.
+             */
+            password: string;
+        };
+        DemoSignInRequest: {
+            /**
+             * Format: uuid
+             * @description Id of one of the invented keepers.
+             */
+            keeperId: string;
+        };
+        SetupRequest: {
+            /** @description The code that the service printed in its terminal when it started. */
+            code: string;
+            /** @description Name of the club, 1 to 120 characters. */
+            clubName: string;
+            /** @description Name of the first administrator, 1 to 120 characters. */
+            name: string;
+            /**
+             * Format: password
+             * @description The passphrase of the first administrator, 8 to 200 characters.
+             */
+            password: string;
         };
         JournalRecordView: {
             /** @description Kind of record: individual, clutch, pairing, source, line, species, observation, import, keeper ... */
@@ -3267,6 +3421,366 @@ export interface operations {
             };
             /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
             403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getSessionSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    signInSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    signOutSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    signInToDemoSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DemoSignInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    signOutEverywhereSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    setUpSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetupRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };
