@@ -75,7 +75,7 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
     await page.getByText('GT-41 changed: notes.').waitFor();
     expect((await read()).notes).toBe('Seen under the leaf litter');
     await press('Undo');
-    await page.getByText('GT-41 is as before.').waitFor();
+    await page.getByText(/^Taken back: GT-41 changed/).waitFor();
     expect((await read()).notes).toBeNull();
     expect(faults).toEqual([]);
   });
@@ -118,7 +118,7 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
     await page.getByText('19.5 mm called twice').waitFor();
     expect((await read()).observations).toHaveLength(1);
     await press('Undo');
-    await page.getByText('The note is taken back.').waitFor();
+    await page.getByText('Taken back: Noted for GT-41.').waitFor();
     expect((await read()).observations).toHaveLength(0);
   });
 
@@ -129,7 +129,7 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
     await page.getByText('GT-41 withdrawn.').waitFor();
     expect((await read()).withdrawn?.reason).toBe('written twice');
     await press('Undo');
-    await page.getByText('GT-41 is back.').waitFor();
+    await page.getByText('Taken back: GT-41 withdrawn.').waitFor();
     expect((await read()).withdrawn).toBeNull();
   });
 

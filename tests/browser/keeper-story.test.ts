@@ -201,7 +201,7 @@ describe.skipIf(chromium === null)('a keeper begins with an empty register', () 
       Array.from({ length: 3 }, () => 'Epipedobates anthonyi, Quebrada Umbra'),
     );
     await page.getByRole('button', { name: 'Undo' }).click();
-    await page.getByText('3 froglets taken back.').waitFor();
+    await page.getByText('Taken back: 3 froglets written down.').waitFor();
   });
 
   it('works at night and on a phone', async () => {

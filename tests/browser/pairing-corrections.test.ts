@@ -63,7 +63,7 @@ it.skipIf(chromium === null)(
       await offer.waitFor({ state: 'detached' });
       expect(await siresOf()).toBe(2);
       await page.getByRole('button', { name: 'Undo' }).click();
-      await page.getByText('are as they were').waitFor();
+      await page.getByText(/^Taken back: The parents of the/).waitFor();
       expect(await siresOf()).toBe(1);
       await offer.getByText('One clutch').waitFor();
 
