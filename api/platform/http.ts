@@ -3,7 +3,6 @@ import { isIP } from 'node:net';
 import { VersioningType, type INestApplication } from '@nestjs/common';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { NextFunction, Request, Response } from 'express';
-import helmet from 'helmet';
 import type { Logger } from 'pino';
 import { answering, type RequestContext } from './acting.ts';
 import { BodyGuard } from './body.guard.ts';
@@ -13,6 +12,7 @@ import { JournalEntryInterceptor } from './journal-entry.interceptor.ts';
 import { logRequests } from './log.ts';
 import { Metrics } from './metrics.ts';
 import { serveDocument } from './openapi.ts';
+import { securityHeaders } from './security-headers.ts';
 import { Problem } from './problem.ts';
 import { ProblemFilter } from './problem.filter.ts';
 import type { Settings } from './settings.ts';
@@ -28,21 +28,7 @@ export function configureHttp(app: NestExpressApplication, settings: Settings, l
   app.use(openRequest(settings.trustProxy > 0));
   app.use(logRequests(log));
   app.use(app.get(Metrics).measure);
-  app.use(
-    helmet({
-      // the page brings its own policy with the hashes of its scripts
-      contentSecurityPolicy: {
-        useDefaults: false,
-        directives: {
-          'default-src': helmet.contentSecurityPolicy.dangerouslyDisableDefaultSrc,
-          'frame-ancestors': ["'none'"],
-          'object-src': ["'none'"],
-          'base-uri': ["'self'"],
-        },
-      },
-      strictTransportSecurity: false,
-    }),
-  );
+  for (const headers of securityHeaders(settings)) app.use(headers);
   app.use(refuseOtherSites(settings.publicUrl));
   app.use('/api', keepNoCopies);
   app.useBodyParser('json', { limit: '1mb' });

@@ -44,21 +44,22 @@ export function standaloneSvg(svg: SVGSVGElement, title: string): string {
   copy.prepend(name, defs, ground);
   for (const link of [...copy.querySelectorAll('a')]) {
     const group = document.createElementNS(namespace, 'g');
-    group.setAttribute('style', link.getAttribute('style') ?? '');
+    group.style.cssText = link.style.cssText;
     group.append(...link.childNodes);
     link.replaceWith(group);
   }
   return new XMLSerializer().serializeToString(copy);
 }
 
-function writeStyles(from: Element, to: Element): void {
-  const originals = [from, ...from.querySelectorAll('*')];
-  const copies = [to, ...to.querySelectorAll('*')];
+function writeStyles(from: SVGElement, to: SVGElement): void {
+  const originals = [from, ...from.querySelectorAll<SVGElement>('*')];
+  const copies = [to, ...to.querySelectorAll<SVGElement>('*')];
   originals.forEach((original, index) => {
     const copy = copies[index];
     if (!copy) return;
     const style = getComputedStyle(original);
-    copy.setAttribute('style', drawn.map((name) => `${name}:${style.getPropertyValue(name)}`).join(';'));
+    // through the style object: the page's policy allows no style attributes
+    for (const name of drawn) copy.style.setProperty(name, style.getPropertyValue(name));
     for (const name of [...copy.getAttributeNames()])
       if (
         name === 'class' ||

@@ -1,0 +1,78 @@
+import type { NextFunction, Request, RequestHandler, Response } from 'express';
+import helmet from 'helmet';
+import type { Settings } from './settings.ts';
+
+const nobody = ["'none'"];
+const shut = { 'base-uri': nobody, 'form-action': nobody, 'frame-ancestors': nobody, 'object-src': nobody };
+
+/** Answers of the API are data: whatever a browser takes them for, nothing in them runs or is fetched. */
+const ofAnswers = helmet.contentSecurityPolicy({
+  useDefaults: false,
+  directives: { 'default-src': nobody, ...shut },
+});
+
+/** The pages that describe the API bring their scripts as files, and write styles into the page. */
+const ofDescription = helmet.contentSecurityPolicy({
+  useDefaults: false,
+  directives: {
+    'default-src': nobody,
+    'script-src': ["'self'"],
+    'style-src': ["'self'", "'unsafe-inline'"],
+    'img-src': ["'self'", 'data:'],
+    'connect-src': ["'self'"],
+    ...shut,
+  },
+});
+
+/** The client's page brings its own policy, with the hash of its script; this adds what a page cannot say of itself. */
+const ofPages = helmet.contentSecurityPolicy({
+  useDefaults: false,
+  directives: {
+    'default-src': helmet.contentSecurityPolicy.dangerouslyDisableDefaultSrc,
+    ...shut,
+    'base-uri': ["'self'"],
+    'form-action': ["'self'"],
+  },
+});
+
+/** What browsers are told not to do with our answers. Links of the register hold ids, so nothing of them goes to other sites. */
+export function securityHeaders({ publicUrl }: Pick<Settings, 'publicUrl'>): RequestHandler[] {
+  const isHttps = publicUrl?.startsWith('https:') ?? false;
+  return [
+    helmet({
+      contentSecurityPolicy: false,
+      strictTransportSecurity: isHttps ? { maxAge: 31_536_000, includeSubDomains: false } : false,
+      referrerPolicy: { policy: 'no-referrer' },
+      crossOriginOpenerPolicy: { policy: 'same-origin' },
+      crossOriginResourcePolicy: { policy: 'same-origin' },
+      xFrameOptions: { action: 'deny' },
+    }),
+    refuseFeatures,
+    choosePolicy,
+  ];
+}
+
+function choosePolicy(request: Request, response: Response, next: NextFunction): void {
+  const policy = /^\/api\/docs(\/|$)/i.test(request.path) ? ofDescription : isApi(request.path) ? ofAnswers : ofPages;
+  policy(request, response, next);
+}
+
+const isApi = (path: string): boolean => /^\/api(\/|$)/i.test(path);
+
+/** No page of ours asks for any of them. */
+function refuseFeatures(_request: Request, response: Response, next: NextFunction): void {
+  const refused = [
+    'camera',
+    'geolocation',
+    'microphone',
+    'payment',
+    'usb',
+    'serial',
+    'hid',
+    'bluetooth',
+    'display-capture',
+    'midi',
+  ];
+  response.setHeader('Permissions-Policy', refused.map((name) => `${name}=()`).join(', '));
+  next();
+}
