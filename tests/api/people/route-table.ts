@@ -141,6 +141,13 @@ async function imported({ askers: { owner }, fresh }: World): Promise<string> {
   return (answer.body as Made).id;
 }
 
+/** The entry of a change that the owner made. */
+async function noted({ owner, askers }: World): Promise<string> {
+  const { id } = await owner.individual();
+  const answer = await askers.owner.patch(`/api/v1/individuals/${id}`).set('If-Match', '*').send({ notes: 'calls' });
+  return answer.headers['journal-entry'] ?? 'none';
+}
+
 /** Every route. One that is not here fails the test. */
 export const table: Record<string, Row> = {
   'GET /api/health/live': row(anyone),
@@ -269,6 +276,12 @@ export const table: Record<string, Row> = {
   }),
   'GET /api/v1/merges/{id}': row(merging, async (world) => ({ at: [await merged(world)] })),
   'DELETE /api/v1/merges/{id}': row(merging, async (world) => ({ at: [await merged(world)] })),
+
+  'GET /api/v1/journal': row(membersReading),
+  'GET /api/v1/journal/head': row(membersReading),
+  'GET /api/v1/journal/{id}': row(membersReading, async (world) => ({ at: [await noted(world)] })),
+  // whoever may change a record may undo its changes
+  'POST /api/v1/journal/{id}/reversal': row(changing, async (world) => ({ at: [await noted(world)] })),
 
   'GET /api/v1/imports': row(membersReading),
   'GET /api/v1/imports/{id}': row(membersReading, async (world) => ({ at: [await imported(world)] })),

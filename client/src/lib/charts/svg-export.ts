@@ -29,9 +29,9 @@ export function standaloneSvg(svg: SVGSVGElement, title: string): string {
   copy.removeAttribute('role');
   const defs = document.createElementNS(namespace, 'defs');
   for (const id of usedPatterns(copy)) {
-    const pattern = document.getElementById(id);
+    const pattern = document.querySelector<SVGPatternElement>(`#${CSS.escape(id)}`);
     if (!pattern) continue;
-    const kept = pattern.cloneNode(true) as Element;
+    const kept = pattern.cloneNode(true) as SVGElement;
     writeStyles(pattern, kept);
     defs.append(kept);
   }
