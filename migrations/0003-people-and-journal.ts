@@ -28,7 +28,7 @@ export class PeopleAndJournal1764000000002 implements MigrationInterface {
       create unique index line_name_unique on line (species_id, lower(name));
       alter table register_import drop column sheet_sha256, drop column withdrawn_at, drop column withdrawn_reason;
       alter table keeper drop column roles, drop column password_hash, drop column left_at;
-      alter table club drop column public_reading, add column default_keeper_id uuid constraint club_default_keeper references keeper (id);
+      alter table club drop column public_reading, drop column version, add column default_keeper_id uuid constraint club_default_keeper references keeper (id);
       update club set default_keeper_id = (select id from keeper order by id limit 1);
       alter table club alter column default_keeper_id set not null;`);
   }
@@ -42,6 +42,7 @@ const people = `
     add column password_hash text,
     add column left_at timestamptz(3);
   alter table club drop column default_keeper_id,
+    add column version integer not null default 1,
     add column public_reading boolean not null default false;`;
 
 /** Secrets are stored as hashes only. The tables session and rate_limit have the form that their libraries ask for. */

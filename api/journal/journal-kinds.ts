@@ -37,6 +37,8 @@ export interface JournalKind {
   readonly seen: (id: string) => string;
   /** What people call those of these records that whoever asks may see. */
   readonly titles: (manager: EntityManager, ids: readonly string[]) => Promise<ReadonlyMap<string, string>>;
+  /** Whether there is one record of this kind, which needs no id. */
+  readonly isOnlyOne?: boolean;
   /** What stands for a record of this kind that may not be seen, or is not there. */
   readonly hidden?: string;
   /** SQL that gives ids of records whose entries stand in the history of the record with the id of this expression, too. */

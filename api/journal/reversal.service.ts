@@ -26,8 +26,9 @@ export class ReversalService {
     return inTransaction(this.dataSource, async (manager) => {
       const [row] = isId(id) ? await readEntries(manager, this.kinds, [id]) : [];
       if (!row) throw new NotFoundProblem('journal entry', id);
-      const { recordId } = row;
-      const undo = this.kinds.of(row.kind)?.undo?.[row.action];
+      const kind = this.kinds.of(row.kind);
+      const recordId = kind?.isOnlyOne ? '' : row.recordId;
+      const undo = kind?.undo?.[row.action];
       if (!undo || recordId === null)
         throw new ConflictProblem('Changes of this kind cannot be undone here. Change the record instead.');
       await this.undo(manager, undo, { ...row, recordId });

@@ -1,4 +1,4 @@
-import { Check, Column, Entity, PrimaryColumn } from 'typeorm';
+import { Check, Column, Entity, PrimaryColumn, VersionColumn } from 'typeorm';
 
 /** The club whose register this is: one row. */
 @Entity('club')
@@ -7,6 +7,9 @@ import { Check, Column, Entity, PrimaryColumn } from 'typeorm';
 export class Club {
   @PrimaryColumn({ type: 'boolean', default: true })
   singleton: boolean;
+
+  @VersionColumn({ default: 1 })
+  version: number;
 
   @Column('text')
   name: string;

@@ -1,7 +1,15 @@
 import { Module } from '@nestjs/common';
-import { MetricsController } from './metrics.controller.ts';
 import { DataSource } from 'typeorm';
+import { MetricsController } from './metrics.controller.ts';
 import { poolOf } from '../platform/data-source.ts';
+import { AccountController } from './account.controller.ts';
+import { ClubService } from './club.service.ts';
+import { JoiningService } from './joining.service.ts';
+import { KeepersService } from './keepers.service.ts';
+import { LinksController } from './links.controller.ts';
+import { LinksService } from './links.service.ts';
+import { PassphraseChangeService } from './passphrase-change.service.ts';
+import { TokensService } from './tokens.service.ts';
 import { Passphrases } from './passphrases.ts';
 import { PeopleController } from './people.controller.ts';
 import { SessionController } from './session.controller.ts';
@@ -11,11 +19,17 @@ import { SetupService } from './setup.service.ts';
 
 /** Keepers, how they sign in, and who acts. */
 @Module({
-  controllers: [PeopleController, SessionController, MetricsController],
+  controllers: [PeopleController, SessionController, LinksController, AccountController, MetricsController],
   providers: [
     Passphrases,
     SessionService,
     SetupService,
+    KeepersService,
+    ClubService,
+    LinksService,
+    JoiningService,
+    PassphraseChangeService,
+    TokensService,
     {
       provide: SessionStore,
       inject: [DataSource],

@@ -49,3 +49,8 @@ export async function needsSetup(manager: EntityManager): Promise<boolean> {
   );
   return row?.needed ?? true;
 }
+
+/** Stores a passphrase. The version stays: it is that of name, roles and membership. */
+export async function storePassphrase(manager: EntityManager, id: string, passwordHash: string): Promise<void> {
+  await manager.query('update keeper set password_hash = $2, updated_at = now() where id = $1', [id, passwordHash]);
+}

@@ -2,9 +2,11 @@ import { Inject, Injectable } from '@nestjs/common';
 import type { Request, Response } from 'express';
 import { DataSource } from 'typeorm';
 import { acting, currentRequest, SignInProblem, type Viewer } from '../platform/acting.ts';
+import { writeEntry } from '../platform/journal-entry.ts';
+import { networkOf } from '../platform/network.ts';
 import { NotFoundProblem } from '../platform/problem.ts';
+import { RateLimits } from '../platform/rate-limits.ts';
 import { inTransaction } from '../platform/transaction.ts';
-import { Keeper } from './keeper.entity.ts';
 import { Passphrases } from './passphrases.ts';
 import { readClub } from './people.queries.ts';
 import { ForbiddenProblem, permissionsOf, type PermissionRule } from './permissions.ts';
@@ -14,9 +16,11 @@ import {
   findStandingKeeper,
   listDemoKeepers,
   needsSetup,
+  storePassphrase,
   type SigningKeeper,
 } from './session.queries.ts';
 import type { PermissionView, SessionKeeperView, SessionView } from './session.view.ts';
+import { guesserOf, signingIn, signingInFromOnePlace } from './sign-in-limits.ts';
 import { beginSession, endSession, endSessionsOf } from './sessions.ts';
 
 /** Signing in and out in a browser. */
@@ -25,6 +29,7 @@ export class SessionService {
   constructor(
     @Inject(DataSource) private readonly dataSource: DataSource,
     @Inject(Passphrases) private readonly passphrases: Passphrases,
+    @Inject(RateLimits) private readonly limits: RateLimits,
   ) {}
 
   /** Who asks, in which club, and what they may do. */
@@ -38,14 +43,21 @@ export class SessionService {
     return { ...shared, state, keeper: null, demoKeepers: (await listDemoKeepers(manager)).map(keeperView) };
   }
 
-  /** Signs a keeper in. 401, the same and after the same time, for a name that is not there and a passphrase that is not right. */
+  /**
+   * Signs a keeper in. 429 where it was tried too often. 401, the same and after the same time, for a name that is not there and a passphrase
+   * that is not right.
+   */
   async signIn(request: Request, { name, password }: SignInRequest): Promise<SessionView> {
+    const guesser = guesserOf(request, name);
+    await this.limits.spend(signingIn, guesser);
+    await this.limits.spend(signingInFromOnePlace, networkOf(request.ip));
     const keeper = await findKeeperByName(this.dataSource.manager, name);
     const isRight = await this.passphrases.matches(keeper?.passwordHash ?? null, password);
     if (!keeper || !isRight)
       throw new SignInProblem(
         'The name or the passphrase is not right. Try again, or ask an administrator for a link to set a new passphrase.',
       );
+    await this.limits.restore(signingIn, guesser);
     return this.admit(request, await this.renewed(keeper, password));
   }
 
@@ -84,7 +96,17 @@ export class SessionService {
   /** Ends every session of the keeper who acts, in every browser. Tokens of programs stay. */
   async signOutEverywhere(request: Request, response: Response): Promise<SessionView> {
     const { id } = acting();
-    await inTransaction(this.dataSource, (manager) => endSessionsOf(manager, id));
+    await inTransaction(this.dataSource, async (manager) => {
+      await endSessionsOf(manager, id);
+      await writeEntry(manager, {
+        action: 'signed-out-everywhere',
+        kind: 'keeper',
+        recordId: id,
+        ownerId: id,
+        before: null,
+        after: null,
+      });
+    });
     return this.signOut(request, response);
   }
 
@@ -92,8 +114,10 @@ export class SessionService {
   private async renewed(keeper: SigningKeeper, password: string): Promise<SigningKeeper> {
     if (keeper.passwordHash === null || !this.passphrases.isOutdated(keeper.passwordHash)) return keeper;
     const passwordHash = await this.passphrases.hash(password);
-    const where = { id: keeper.id, passwordHash: keeper.passwordHash };
-    await this.dataSource.manager.update(Keeper, where, { passwordHash });
+    await inTransaction(this.dataSource, async (manager) => {
+      const now = await findStandingKeeper(manager, keeper.id);
+      if (now?.passwordHash === keeper.passwordHash) await storePassphrase(manager, keeper.id, passwordHash);
+    });
     return { ...keeper, passwordHash };
   }
 }

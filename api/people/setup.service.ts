@@ -2,7 +2,10 @@ import { Inject, Injectable } from '@nestjs/common';
 import type { Request } from 'express';
 import { DataSource, type EntityManager } from 'typeorm';
 import { newId } from '../platform/ids.ts';
+import { writeEntry } from '../platform/journal-entry.ts';
+import { networkOf } from '../platform/network.ts';
 import { ConflictProblem } from '../platform/problem.ts';
+import { RateLimits } from '../platform/rate-limits.ts';
 import { inTransaction } from '../platform/transaction.ts';
 import { Club } from './club.entity.ts';
 import { Keeper } from './keeper.entity.ts';
@@ -13,6 +16,7 @@ import { needsSetup, type SigningKeeper } from './session.queries.ts';
 import { SessionService } from './session.service.ts';
 import type { SessionView } from './session.view.ts';
 import { endSetupCodes, isSetupCode } from './setup-code.ts';
+import { settingUp } from './sign-in-limits.ts';
 import { refuseWeak } from './weak-passphrases.ts';
 
 /** Naming the club and its first administrator. */
@@ -22,6 +26,7 @@ export class SetupService {
     @Inject(DataSource) private readonly dataSource: DataSource,
     @Inject(SessionService) private readonly sessions: SessionService,
     @Inject(Passphrases) private readonly passphrases: Passphrases,
+    @Inject(RateLimits) private readonly limits: RateLimits,
   ) {}
 
   /**
@@ -29,6 +34,7 @@ export class SetupService {
    * passphrase that is guessed first.
    */
   async setUp(request: Request, { code, clubName, name, password }: SetupRequest): Promise<SessionView> {
+    await this.limits.spend(settingUp, networkOf(request.ip));
     await this.requireCode(this.dataSource.manager, code);
     refuseWeak(password, [clubName, name], '/password');
     const passwordHash = await this.passphrases.hash(password);
@@ -38,7 +44,11 @@ export class SetupService {
       await this.requireCode(manager, code);
       await endSetupCodes(manager);
       await nameClub(manager, clubName);
-      return nameAdministrator(manager, name, passwordHash);
+      const first = await nameAdministrator(manager, name, passwordHash);
+      const after = { name: clubName, administrator: name };
+      const entry = { action: 'set-up', kind: 'club', recordId: null, before: null, after } as const;
+      await writeEntry(manager, { ...entry, keeperId: first.id });
+      return first;
     });
     return this.sessions.admit(request, keeper);
   }

@@ -4,6 +4,7 @@ import { Transform, Type } from 'class-transformer';
 import {
   ArrayMaxSize,
   ArrayMinSize,
+  ArrayUnique,
   IsArray,
   IsBoolean,
   IsIn,
@@ -166,6 +167,38 @@ export function ChoiceField(choices: readonly string[], options: Presence): Prop
 /** Who may see a record. */
 export function VisibilityField(description: string): PropertyDecorator {
   return ChoiceField(visibilities, { optional: true, description });
+}
+
+/** A list of words of a closed vocabulary, each once. */
+export function ChoiceListField(choices: readonly string[], options: Presence): PropertyDecorator {
+  return field(
+    options,
+    { type: 'array', maxItems: choices.length, uniqueItems: true, items: { type: 'string', enum: [...choices] } },
+    [
+      IsArray({ message: 'must be a list' }),
+      ArrayUnique({ message: 'must hold each word once' }),
+      IsIn(choices, { each: true, message: `must hold only ${choices.join(', ')}` }),
+    ],
+  );
+}
+
+/** An instant, as RFC 3339 writes it: a day, a time and the offset from UTC. */
+export function InstantField(options: Presence): PropertyDecorator {
+  return field(options, { type: 'string', format: 'date-time', example: '2026-03-01T12:00:00Z' }, [
+    IsString({ message: 'must be a text' }),
+    ValidateBy(
+      {
+        name: 'isInstant',
+        validator: {
+          validate: (value: unknown) =>
+            typeof value === 'string' &&
+            /^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,9})?)?(Z|[+-]\d\d:\d\d)$/.test(value) &&
+            !Number.isNaN(Date.parse(value)),
+        },
+      },
+      { message: 'must be an instant such as 2026-03-01T12:00:00Z' },
+    ),
+  ]);
 }
 
 /** A list of objects, each checked. */

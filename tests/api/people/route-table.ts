@@ -28,7 +28,7 @@ interface Ask {
 
 export interface Row {
   readonly outcomes: Outcomes;
-  readonly ask: (world: World) => Promise<Ask> | Ask;
+  readonly ask: (world: World, asker: Asker) => Promise<Ask> | Ask;
 }
 
 /*
@@ -42,6 +42,7 @@ const membersReading: Outcomes = [401, 401, '✓', '✓', '✓', '✓', '✓'];
 const adding: Outcomes = [401, 401, '✓', '✓', '✓', '✓', 403];
 const changing: Outcomes = [401, 401, 403, '✓', '✓', 403, 403];
 
+const administering: Outcomes = [401, 401, 403, 403, 403, '✓', 403];
 const nobody: Outcomes = [403, 403, 403, 403, 403, 403, 403];
 const merging: Outcomes = [401, 401, 403, 403, '✓', 403, 403];
 
@@ -148,6 +149,18 @@ async function noted({ owner, askers }: World): Promise<string> {
   return answer.headers['journal-entry'] ?? 'none';
 }
 
+/** A keeper whom no asker is. */
+function somebody(body?: object): Row['ask'] {
+  return async ({ api, fresh }) => ({ at: [(await api.addKeeper(fresh('Somebody '))).id], ...(body ? { body } : {}) });
+}
+
+/** An invitation that nobody used yet. */
+async function invited({ api }: World): Promise<{ id: string; secret: string }> {
+  const answer = await api.http.post('/api/v1/links').send({ kind: 'invitation' }).expect(201);
+  const { id, path } = answer.body as { id: string; path: string };
+  return { id, secret: path.split('/').at(-1) ?? '' };
+}
+
 /** Every route. One that is not here fails the test. */
 export const table: Record<string, Row> = {
   'GET /api/health/live': row(anyone),
@@ -172,7 +185,36 @@ export const table: Record<string, Row> = {
   'DELETE /api/v1/sessions': row(adding),
 
   'GET /api/v1/club': row(membersReading),
+  'PATCH /api/v1/club': row(administering, ({ fresh }) => ({ body: { name: fresh('Circle ') } })),
+
   'GET /api/v1/keepers': row(membersReading),
+  'GET /api/v1/keepers/{id}': row(membersReading, somebody()),
+  'PATCH /api/v1/keepers/{id}': row(administering, somebody({ roles: ['registrar'] })),
+  'POST /api/v1/keepers/{id}/departure': row(administering, somebody()),
+  'DELETE /api/v1/keepers/{id}/departure': row(administering, async (world) => {
+    const { id } = await world.api.addKeeper(world.fresh('Former '));
+    await world.api.http.post(`/api/v1/keepers/${id}/departure`).set('If-Match', '*').expect(201);
+    return { at: [id] };
+  }),
+
+  'GET /api/v1/links': row([401, 401, 403, 403, 403, '✓', '✓']),
+  'POST /api/v1/links': row(administering, () => ({ body: { kind: 'invitation' } })),
+  'DELETE /api/v1/links/{link}': row(administering, async (world) => ({ at: [(await invited(world)).id] })),
+  'GET /api/v1/links/{link}': row(anyone, async (world) => ({ at: [(await invited(world)).secret] })),
+  'POST /api/v1/links/{link}/use': row(anyone, async (world) => ({
+    at: [(await invited(world)).secret],
+    body: { name: world.fresh('Joining '), password: 'a passphrase of somebody new' },
+  })),
+
+  // everybody of this walk comes with a token; in a session it is one's own
+  'POST /api/v1/account/tokens': row([401, 401, 403, 403, 403, 403, 403], () => ({
+    body: { name: 'another', scope: 'read' },
+  })),
+  'GET /api/v1/account/tokens': row(membersReading),
+  'DELETE /api/v1/account/tokens/{id}': row(adding, async (world, asker) => ({ at: [await world.spareToken(asker)] })),
+  'PUT /api/v1/account/password': row(adding, async (world, asker) => ({
+    body: { current: await world.givePassphrase(asker), next: `${world.fresh('moss and ')} under glass` },
+  })),
 
   ...recordRoutes('species', species, reading, ({ fresh }) => ({ body: { scientificName: fresh('Inventus walk') } }), {
     commonName: 'walking frog',

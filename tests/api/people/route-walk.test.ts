@@ -75,7 +75,7 @@ it('every handler says what it needs, or that it is open to anyone', () => {
 });
 
 async function send(route: string, { ask }: Row, asker: Asker): Promise<{ status: number; text: string }> {
-  const { at = [], query = '', body, sheet } = await ask(world);
+  const { at = [], query = '', body, sheet } = await ask(world, asker);
   const [method = '', pattern = ''] = route.split(' ');
   const parts = at[Symbol.iterator]();
   const path = pattern.replace(/\{\w+\}/g, () => encodeURIComponent(parts.next().value ?? 'missing')) + query;

@@ -200,12 +200,13 @@ describe('an observation', () => {
 });
 
 describe('the club', () => {
-  it('shows its name, whether it is invented, and who acts', async () => {
+  it('shows its name, whether it is invented, and whether strangers may read', async () => {
     const answer = await api.http.get('/api/v1/club').expect(200);
     expect(answer.body).toEqual({
+      version: 1,
       name: 'My register',
       demo: false,
-      actingKeeper: { id: expect.any(String) as string, name: 'Keeper' },
+      publicReading: false,
     });
   });
 

@@ -1,0 +1,23 @@
+import { roles, type Role } from '../../shared/vocabulary.ts';
+import { ChoiceListField, FlagField, TextField } from '../platform/fields.ts';
+
+/** A change of a keeper; what is left out stays. */
+export class KeeperChangeRequest {
+  @TextField({ max: 120, optional: true, description: 'Name, by which the keeper signs in.' })
+  name?: string;
+
+  @ChoiceListField(roles, {
+    optional: true,
+    description: 'All that the keeper may do besides keeping animals; only an administrator changes it.',
+  })
+  roles?: Role[];
+}
+
+/** A change of the club's settings; what is left out stays. */
+export class ClubChangeRequest {
+  @TextField({ max: 120, optional: true, description: 'Name of the club.' })
+  name?: string;
+
+  @FlagField({ optional: true, description: 'Whether anyone may read what is marked as public, without signing in.' })
+  publicReading?: boolean;
+}
