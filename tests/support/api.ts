@@ -13,6 +13,8 @@ import { keeperWithToken } from './token.ts';
 export interface TestKeeper {
   readonly id: string;
   readonly name: string;
+  /** The bearer token that `http` sends. */
+  readonly token: string;
   /** Sends this keeper's token for reading and writing. */
   readonly http: TestAgent;
 }
@@ -82,5 +84,5 @@ async function addKeeperTo(
   const { id, token } = await keeperWithToken(dataSource, name, roles, scope);
   const http = supertest.agent(url);
   http.set('Authorization', `Bearer ${token}`);
-  return { id, name, http };
+  return { id, name, token, http };
 }
