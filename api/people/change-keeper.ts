@@ -49,7 +49,7 @@ export async function changeKeeper(
 ): Promise<MemberView> {
   const next = { ...formOf(keeper), ...patch };
   if (runs(keeper) && !runs(next)) {
-    await requireAnotherAdministrator(manager, keeper.id);
+    await requireAnotherAdministrator(manager, keeper);
     await revokeLinks(manager, 'made_by = $1', keeper.id);
   }
   if (keeper.leftAt === null && next.leftAt !== null) await endAccess(manager, keeper.id);
@@ -82,13 +82,17 @@ async function endAccess(manager: EntityManager, id: string): Promise<void> {
   await revokeLinks(manager, '(keeper_id = $1 or made_by = $1)', id);
 }
 
-async function requireAnotherAdministrator(manager: EntityManager, id: string): Promise<void> {
+/** One who can sign in as well, if the keeper can: else the register would wait to be set up again. */
+async function requireAnotherAdministrator(manager: EntityManager, keeper: Keeper): Promise<void> {
   const others = await manager.query<unknown[]>(
-    `select from keeper where id <> $1 and left_at is null and 'administrator' = any(roles) limit 1`,
-    [id],
+    `select from keeper where id <> $1 and left_at is null and 'administrator' = any(roles)
+       and (password_hash is not null or not $2) limit 1`,
+    [keeper.id, keeper.passwordHash !== null],
   );
   if (others.length === 0)
-    throw new ConflictProblem('The club would be left without an administrator. Make somebody else one first.');
+    throw new ConflictProblem(
+      'The club would be left without an administrator who can sign in. Make somebody else one first.',
+    );
 }
 
 const formOf = ({ name, roles, leftAt }: Membership): Membership => ({ name, roles, leftAt });
