@@ -3,13 +3,14 @@ import { DataSource } from 'typeorm';
 import { seedDemo } from '../seed-demo/seed-demo.ts';
 import { createApp } from './create-app.ts';
 import { prepareRegister } from './people/first-start.ts';
+import { readClub } from './people/people.queries.ts';
 import { offerSetup } from './people/setup-code.ts';
 import { serveClient } from './platform/client-files.ts';
 import { migrate } from './platform/data-source.ts';
 import { answerOnlyToThisMachine } from './platform/http.ts';
 import { openDatabase, type Database } from './platform/database.ts';
 import { EmbeddedDatabaseError } from './platform/embedded-database.ts';
-import { isLoopback, readSettings, SettingsError, type Settings } from './platform/settings.ts';
+import { isExposed, isLoopback, readSettings, SettingsError, type Settings } from './platform/settings.ts';
 
 const clientFolder = fileURLToPath(new URL('../../client/build', import.meta.url));
 
@@ -44,12 +45,19 @@ async function serve(settings: Settings, database: Database): Promise<void> {
   process.on('SIGINT', stop);
   await app.listen(settings.port, settings.host);
   const address = settings.publicUrl ?? (await app.getUrl()).replace('127.0.0.1', 'localhost');
-  const code = await offerSetup(app.get(DataSource));
-  console.log([`Linekeeper is at ${address}`, ...(code === null ? [] : [setupLine(code)])].join('\n'));
+  console.log([`Linekeeper is at ${address}`, ...(await whatToKnow(app.get(DataSource), settings))].join('\n'));
 }
 
-const setupLine = (code: string): string =>
-  `Nobody administers this register yet. Open that address and set the club up with this code: ${code}`;
+/** What whoever started the service has to know besides its address. */
+async function whatToKnow(dataSource: DataSource, settings: Settings): Promise<string[]> {
+  const code = await offerSetup(dataSource);
+  if (code !== null)
+    return [`Nobody administers this register yet. Open that address and set the club up with this code: ${code}`];
+  const isDemo = (await readClub(dataSource.manager))?.demo ?? false;
+  return isDemo && isExposed(settings)
+    ? ['Everything in this club is invented. Whoever reaches the address can sign in as any of its keepers.']
+    : [];
+}
 
 function fail(error: unknown): void {
   const isForThePerson = error instanceof SettingsError || error instanceof EmbeddedDatabaseError;

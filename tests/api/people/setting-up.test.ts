@@ -97,6 +97,16 @@ describe('a register from before there was sign-in', () => {
   });
 });
 
+describe('a club that lost the passphrase of its only administrator', () => {
+  it('is opened again by a code of the next start, by the keeper of the name that is given', async () => {
+    const lost = await keeperWithPassphrase(api, 'Anna', ['administrator']);
+    expect(await offerSetup(api.dataSource)).toBeNull();
+    await api.dataSource.query('update keeper set password_hash = null where id = $1', [lost.id]);
+    const answer = await setUp(await offerSetup(api.dataSource), api, { name: 'ANNA' }).expect(201);
+    expect(answer.body).toMatchObject({ keeper: { id: lost.id, roles: ['registrar', 'administrator'] } });
+  });
+});
+
 describe('the demo club', () => {
   const demoSignIn = (keeperId: string) => visit(api).post('/api/v1/session/demo').send({ keeperId });
   const idOf = async (name: string): Promise<string> => (await api.addKeeper(name)).id;
