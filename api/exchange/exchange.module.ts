@@ -6,6 +6,7 @@ import {
   type NestModule,
   type OnModuleInit,
 } from '@nestjs/common';
+import { PeopleModule } from '../people/people.module.ts';
 import { JournalKinds } from '../journal/journal-kinds.ts';
 import { importKind } from './import-kind.ts';
 import { ImportsController } from './imports.controller.ts';
@@ -14,7 +15,11 @@ import { ImportsService } from './imports.service.ts';
 import { ReceiveSheet } from './receive-sheet.ts';
 
 /** Register sheets into the register. */
-@Module({ controllers: [ImportsController], providers: [ImportsService, ImportUndoService, ReceiveSheet] })
+@Module({
+  imports: [PeopleModule],
+  controllers: [ImportsController],
+  providers: [ImportsService, ImportUndoService, ReceiveSheet],
+})
 export class ExchangeModule implements NestModule, OnModuleInit {
   constructor(@Inject(JournalKinds) private readonly kinds: JournalKinds) {}
 

@@ -7,6 +7,7 @@ import type { CreatedCounts, ImportView, ImportWarning, PastImportView, WholeImp
 /** Lets this transaction take longer than a usual request: a sheet may hold a million animals. */
 export async function allowLongWork(manager: EntityManager): Promise<void> {
   await manager.query(`set local statement_timeout = '10min'`);
+  await manager.query(`set local lock_timeout = '2min'`);
   await manager.query(`set local idle_in_transaction_session_timeout = '10min'`);
 }
 

@@ -3,7 +3,7 @@ import { ApiBody, ApiConsumes, ApiCreatedResponse, ApiOkResponse, ApiOperation, 
 import type { Response } from 'express';
 import { Needs } from '../people/permission.guard.ts';
 import { ActingKeeper, type Acting } from '../platform/acting.ts';
-import { Costs, sending } from '../platform/allowances.ts';
+import { MayTake } from '../platform/time-limits.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
 import { ApiPage, PageQuery, type Page } from '../platform/paging.ts';
 import { WithdrawalRequest } from '../register/withdrawal.dto.ts';
@@ -22,7 +22,7 @@ export class ImportsController {
   ) {}
 
   @Needs('add', 'import')
-  @Costs(sending)
+  @MayTake(600)
   @Post()
   @ApiOperation({
     summary: 'Take a register sheet into the register, whole or not at all',
@@ -75,6 +75,7 @@ export class ImportsController {
   }
 
   @Needs('change', 'import')
+  @MayTake(600)
   @Post(':id/withdrawal')
   @ApiOperation({
     summary: 'Undo an import: withdraw everything that it made and that still stands',
@@ -90,6 +91,7 @@ export class ImportsController {
   }
 
   @Needs('change', 'import')
+  @MayTake(600)
   @Delete(':id/withdrawal')
   @ApiOperation({
     summary: 'Restore an import that was undone, as a whole',

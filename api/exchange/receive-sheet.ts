@@ -1,11 +1,18 @@
 import { createHash } from 'node:crypto';
 import type { Readable } from 'node:stream';
-import { Injectable, type NestMiddleware } from '@nestjs/common';
+import { Inject, Injectable, type NestMiddleware } from '@nestjs/common';
 import type { NextFunction, Request, Response } from 'express';
 import multer from 'multer';
+import { Admission } from '../people/admission.ts';
+import { sending } from '../platform/allowances.ts';
+import { Gate } from '../platform/gate.ts';
+import { RateLimits } from '../platform/rate-limits.ts';
 import { InvalidProblem, Problem } from '../platform/problem.ts';
 import type { Sheet } from './sheet-reader.ts';
 import { readSheet } from './sheet-reader.ts';
+
+/** How many sheets one copy of the service reads and works on at a time; a large one needs some hundred megabytes. */
+const sheetsAtOnce = 4;
 
 /** Largest register sheet in bytes. */
 const largestSheet = 100_000_000;
@@ -23,11 +30,18 @@ export interface SheetRequest extends Request {
 
 /**
  * Reads the body of `POST /imports` while it arrives, so that no copy of the file is held: the sheet's table is all that stays.
- * It runs before everything else that looks at a request, and leaves a fingerprint of the bytes as its body, by which a
- * repeated request is known.
+ * It runs before everything else that looks at a request, so it asks itself whether the sender may send sheets, and how many. It
+ * leaves a fingerprint of the bytes as its body, by which a repeated request is known.
  */
 @Injectable()
 export class ReceiveSheet implements NestMiddleware<SheetRequest, Response> {
+  readonly #gate = new Gate(sheetsAtOnce);
+
+  constructor(
+    @Inject(Admission) private readonly admission: Admission,
+    @Inject(RateLimits) private readonly limits: RateLimits,
+  ) {}
+
   use(request: SheetRequest, response: Response, next: NextFunction): void {
     this.receive(request, response).then(
       (sheet) => {
@@ -45,6 +59,9 @@ export class ReceiveSheet implements NestMiddleware<SheetRequest, Response> {
   }
 
   private async receive(request: SheetRequest, response: Response): Promise<ReceivedSheet> {
+    await this.admit(request);
+    const leave = this.#gate.enter();
+    response.once('close', leave);
     const encoding = request.headers['content-encoding'] ?? 'identity';
     if (encoding !== 'identity') throw wrongType(`The body is packed (${encoding}); send it as it is.`);
     if (Number(request.headers['content-length'] ?? 0) > largestSheet + 10_000) throw tooLarge();
@@ -55,6 +72,13 @@ export class ReceiveSheet implements NestMiddleware<SheetRequest, Response> {
     }
     if (type === 'multipart/form-data') return receiveFile(request, response);
     throw wrongType('Send a register sheet as text/csv, or as the field "file" of multipart/form-data.');
+  }
+
+  /** Nothing of a sheet is read for somebody who may not send it. */
+  private async admit(request: SheetRequest): Promise<void> {
+    const who = await this.admission.recognise(request);
+    await this.admission.require(who, ['add', 'import']);
+    if (who) await this.limits.spend(sending, who.id);
   }
 }
 

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { Admission } from './admission.ts';
 import { DataSource } from 'typeorm';
 import { MetricsController } from './metrics.controller.ts';
 import { poolOf } from '../platform/data-source.ts';
@@ -21,6 +22,7 @@ import { SetupService } from './setup.service.ts';
 @Module({
   controllers: [PeopleController, SessionController, LinksController, AccountController, MetricsController],
   providers: [
+    Admission,
     Passphrases,
     SessionService,
     SetupService,
@@ -36,5 +38,6 @@ import { SetupService } from './setup.service.ts';
       useFactory: (dataSource: DataSource) => new SessionStore(poolOf(dataSource)),
     },
   ],
+  exports: [Admission],
 })
 export class PeopleModule {}

@@ -22,6 +22,8 @@ export interface RequestContext {
   readonly requestId: string;
   /** Undefined until it was decided who asks. */
   viewer?: Viewer;
+  /** Its time was over before its work was: nothing of it may be written any more. */
+  isGivenUp?: boolean;
   /** The main entry that the request wrote into the journal: the first. */
   journalEntryId?: string;
 }

@@ -24,13 +24,23 @@ export function dataSourceOptions(
     migrationsTransactionMode: 'each',
     applicationName: 'linekeeper',
     poolSize: 10,
-    extra: { statement_timeout: 30_000, connectionTimeoutMillis: 10_000, idle_in_transaction_session_timeout: 60_000 },
+    // waiting for another writer ends first, so that it is told as that
+    extra: {
+      statement_timeout: 30_000,
+      lock_timeout: 20_000,
+      connectionTimeoutMillis: 10_000,
+      idle_in_transaction_session_timeout: 60_000,
+    },
   };
 }
 
 /** Brings the schema up to date. Several copies of the service may start at once: one migrates, the others wait. */
 export async function migrate(url: string): Promise<void> {
-  const dataSource = new DataSource({ ...dataSourceOptions(url, []), poolSize: 3, extra: { statement_timeout: 0 } });
+  const dataSource = new DataSource({
+    ...dataSourceOptions(url, []),
+    poolSize: 3,
+    extra: { statement_timeout: 0, lock_timeout: 0 },
+  });
   await dataSource.initialize();
   const lock = dataSource.createQueryRunner();
   try {

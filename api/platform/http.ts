@@ -16,10 +16,12 @@ import { securityHeaders } from './security-headers.ts';
 import { Problem } from './problem.ts';
 import { ProblemFilter } from './problem.filter.ts';
 import type { Settings } from './settings.ts';
+import { limitConnections, TimeLimitInterceptor } from './time-limits.ts';
 import { validationPipe } from './validation.ts';
 
 /** Sets an application up the way the service and its tests both run it. */
 export function configureHttp(app: NestExpressApplication, settings: Settings, log: Logger): void {
+  limitConnections(app.getHttpServer());
   app.set('trust proxy', settings.trustProxy);
   app.set('query parser', 'simple');
   app.disable('x-powered-by');
@@ -37,7 +39,12 @@ export function configureHttp(app: NestExpressApplication, settings: Settings, l
   app.useGlobalGuards(new BodyGuard());
   app.useGlobalPipes(validationPipe());
   app.useGlobalFilters(new ProblemFilter());
-  app.useGlobalInterceptors(new EtagInterceptor(), new JournalEntryInterceptor(), app.get(IdempotencyInterceptor));
+  app.useGlobalInterceptors(
+    app.get(TimeLimitInterceptor),
+    new EtagInterceptor(),
+    new JournalEntryInterceptor(),
+    app.get(IdempotencyInterceptor),
+  );
   serveDocument(app as INestApplication);
 }
 

@@ -4,6 +4,7 @@ import { IdempotencyInterceptor } from './idempotency.interceptor.ts';
 import { Metrics } from './metrics.ts';
 import { MetricsDoor } from './metrics-door.ts';
 import { RateLimits } from './rate-limits.ts';
+import { TimeLimitInterceptor } from './time-limits.ts';
 import { settingsKey, type Settings } from './settings.ts';
 
 /** What every room stands on. */
@@ -11,7 +12,7 @@ import { settingsKey, type Settings } from './settings.ts';
 @Module({})
 export class PlatformModule {
   static with(settings: Settings): DynamicModule {
-    const shared = [Metrics, MetricsDoor, RateLimits, IdempotencyInterceptor];
+    const shared = [Metrics, MetricsDoor, RateLimits, IdempotencyInterceptor, TimeLimitInterceptor];
     return {
       module: PlatformModule,
       controllers: [HealthController],

@@ -47,6 +47,7 @@ async function workWhole<T>(manager: EntityManager, work: (manager: EntityManage
   lastSteps.set(manager, []);
   const answer = await work(manager);
   await finishSteps(manager);
+  if (currentRequest()?.isGivenUp) throw new Error('its time was over: the transaction is rolled back');
   const request = keyedRequest.getStore();
   if (request && !request.isKept) {
     await keepAnswer(manager, request, answer);

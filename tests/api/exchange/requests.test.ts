@@ -65,10 +65,11 @@ describe('what is not a sheet', () => {
   });
 
   test('a body that announces more than the limit is told 413 before it is sent', async () => {
+    const { token } = await api.addKeeper('Sender');
     const status = await new Promise<number | undefined>((resolve, reject) => {
       const request = httpRequest(`${api.url}/api/v1/imports`, {
         method: 'POST',
-        headers: { 'Content-Type': 'text/csv', 'Content-Length': 200_000_000 },
+        headers: { 'Content-Type': 'text/csv', 'Content-Length': 200_000_000, Authorization: `Bearer ${token}` },
       });
       request.on('response', (response) => {
         resolve(response.statusCode);
@@ -82,10 +83,11 @@ describe('what is not a sheet', () => {
 });
 
 test('a body that turns out larger than the limit is told 413', async () => {
+  const { token } = await api.addKeeper('Sender');
   const status = await new Promise<number | undefined>((resolve, reject) => {
     const request = httpRequest(`${api.url}/api/v1/imports`, {
       method: 'POST',
-      headers: { 'Content-Type': 'text/csv' },
+      headers: { 'Content-Type': 'text/csv', Authorization: `Bearer ${token}` },
     });
     request.on('response', (response) => {
       resolve(response.statusCode);

@@ -26,7 +26,7 @@ beforeAll(async () => {
   document = (await api.stranger.get('/api/openapi.json').expect(200)).body as OpenAPIObject;
   const make = new Factory(fuzzer.http);
   // several of each, since some are soon withdrawn
-  const sets = [];
+  const sets: Awaited<ReturnType<typeof recordsOf>>[] = [];
   for (let count = 0; count < 6; count++) sets.push(await recordsOf(make));
   known = Object.fromEntries(Object.keys(sets[0] ?? {}).map((kind) => [kind, sets.flatMap((set) => set[kind] ?? [])]));
 });
