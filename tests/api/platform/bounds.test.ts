@@ -1,4 +1,4 @@
-import http, { type IncomingMessage, type Server } from 'node:http';
+import http, { type IncomingMessage } from 'node:http';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { answering } from '../../../api/platform/acting.ts';
 import { inTransaction } from '../../../api/platform/transaction.ts';

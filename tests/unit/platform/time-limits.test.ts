@@ -5,19 +5,12 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { answering, type RequestContext } from '../../../api/platform/acting.ts';
 import { MayTake, TimeLimitInterceptor, usualSeconds } from '../../../api/platform/time-limits.ts';
 
-class Routes {
-  usual(this: void): void {
-    // only its marks matter
-  }
+const usual = (): string => 'usual';
+const long = (): string => 'long';
+MayTake(600)(Object.prototype, 'long', { value: long });
 
-  @MayTake(600)
-  long(this: void): void {
-    // only its marks matter
-  }
-}
-
-const routeOf = (handler: 'usual' | 'long'): ExecutionContext =>
-  ({ getHandler: () => Routes.prototype[handler] }) as unknown as ExecutionContext;
+const routeOf = (handler: () => string): ExecutionContext =>
+  ({ getHandler: () => handler }) as unknown as ExecutionContext;
 const answeredBy = (work: CallHandler['handle']): CallHandler => ({ handle: work });
 
 beforeEach(() => void vi.useFakeTimers());
@@ -27,9 +20,9 @@ describe('the work for a request', () => {
   const limits = new TimeLimitInterceptor(new Reflector());
 
   it.each([
-    ['usual', usualSeconds],
-    ['long', 600],
-  ] as const)('that never ends, of a %s route, is given up after %i seconds', async (handler, seconds) => {
+    ['a usual', usual, usualSeconds],
+    ['a long', long, 600],
+  ] as const)('that never ends, of %s route, is given up in time', async (_, handler, seconds) => {
     const asked: RequestContext = { requestId: 'slow' };
     const answer = answering(asked, () =>
       firstValueFrom(
@@ -49,7 +42,7 @@ describe('the work for a request', () => {
 
   it('that ends in time is answered', async () => {
     const answer = limits.intercept(
-      routeOf('usual'),
+      routeOf(usual),
       answeredBy(() => of('done')),
     );
     expect(await firstValueFrom(answer)).toBe('done');
