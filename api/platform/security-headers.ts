@@ -30,7 +30,6 @@ const ofPages = helmet.contentSecurityPolicy({
   directives: {
     'default-src': helmet.contentSecurityPolicy.dangerouslyDisableDefaultSrc,
     ...shut,
-    'base-uri': ["'self'"],
     'form-action': ["'self'"],
   },
 });
