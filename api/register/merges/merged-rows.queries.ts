@@ -39,17 +39,12 @@ export async function clearParentRows(manager: EntityManager, clutchIds: readonl
 }
 
 /**
- * Writes the possible parents of clutches that have none, each clutch raised above those animals among `moved` that it did not name
- * before. 409 with the members of the loop where one of them descends from the clutch. Callers hold the lock of the lineage.
+ * Writes the possible parents of clutches that have none, each clutch raised above them. 409 with the members of the loop where one of them descends from the clutch. Callers hold the lock of the lineage.
  */
-export async function writeParentRows(
-  manager: EntityManager,
-  parents: ParentsOfClutches,
-  moved: readonly string[],
-): Promise<void> {
+export async function writeParentRows(manager: EntityManager, parents: ParentsOfClutches): Promise<void> {
   const clutchIds = [...parents.keys()];
   if (clutchIds.length === 0) return;
-  await raiseAbove(manager, parents, moved);
+  await raiseAbove(manager, parents);
   const rows = JSON.stringify([...parents].flatMap(([clutchId, list]) => list.map((row) => ({ clutchId, ...row }))));
   const read = `jsonb_to_recordset($1::jsonb) as r ("clutchId" uuid, id uuid, role text, a uuid, b uuid, probability float8, reason text)
      join clutch c on c.id = r."clutchId"`;
@@ -70,17 +65,31 @@ export async function writeParentRows(
   ]);
 }
 
-async function raiseAbove(manager: EntityManager, parents: ParentsOfClutches, moved: readonly string[]): Promise<void> {
-  for (const { id, tier } of await tiersOf(manager, 'individual', moved)) {
-    const naming = [...parents].filter(([, rows]) => rows.some(({ a, b }) => a === id || b === id));
-    const clutches = await tiersOf(
-      manager,
-      'clutch',
-      naming.map(([clutchId]) => clutchId),
+/**
+ * Raises clutches above the animals that they are about to name. While a clutch names nobody, what rises above it does not take it
+ * along; so raising goes on until every clutch fits, at most once more than there are clutches, since no loop is among them.
+ */
+async function raiseAbove(manager: EntityManager, parents: ParentsOfClutches): Promise<void> {
+  const namedBy = new Map(
+    [...parents].map(([id, rows]) => [id, rows.flatMap(({ a, b }) => [a, b]).filter((one) => one !== null)]),
+  );
+  for (let round = 0; round <= parents.size; round++) {
+    const tiers = new Map(
+      (await tiersOf(manager, 'individual', [...new Set([...namedBy.values()].flat())])).map(({ id, tier }) => [
+        id,
+        tier,
+      ]),
     );
-    for (const clutch of clutches)
-      if (clutch.tier <= tier)
-        await raiseTiers(manager, { kind: 'clutch', id: clutch.id }, tier + 1, [{ kind: 'individual', id }]);
+    let isFitting = true;
+    for (const { id, tier } of await tiersOf(manager, 'clutch', [...parents.keys()])) {
+      const named = namedBy.get(id) ?? [];
+      const highest = Math.max(-1, ...named.map((parent) => tiers.get(parent) ?? -1));
+      if (tier > highest) continue;
+      isFitting = false;
+      const above = named.map((parent) => ({ kind: 'individual', id: parent }) as const);
+      await raiseTiers(manager, { kind: 'clutch', id }, highest + 1, above);
+    }
+    if (isFitting) return;
   }
 }
 

@@ -47,7 +47,7 @@ export async function moveRecords(
   const taken = columnsOf(duplicate, take);
   const origin = take.includes('origin') ? await originOf(manager, kept, duplicate.clutchId) : {};
   await writeChange(manager, individualKind, kept, { ...taken, ...origin });
-  await writeParentRows(manager, after, [kept.id]);
+  await writeParentRows(manager, after);
   return {
     fields: take,
     before: columnsOf(kept, take),

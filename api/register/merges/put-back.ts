@@ -160,7 +160,7 @@ export async function putBack(
     mergedIntoId: null,
   });
   const parents = new Map(moved.clutches.map(({ id, before }) => [id, before]));
-  await writeParentRows(manager, parents, [kept.id, duplicate.id]);
+  await writeParentRows(manager, parents);
   await putStaysBack(manager, moved, kept.id, duplicate.id);
   await moveTheseRemarks(manager, moved.remarks, duplicate.id);
   await moveTheseConfirmations(manager, moved.confirmations, duplicate.id);
