@@ -226,7 +226,7 @@ describe('a passphrase', () => {
   });
 
   it('is stored as Argon2id, and anew when it was stored with weaker figures', async () => {
-    const { hash } = await import('argon2');
+    const { hash } = await import('@node-rs/argon2');
     const weak = await hash(runa.password, { memoryCost: 8192, timeCost: 1, parallelism: 1 });
     await api.dataSource.query('update keeper set password_hash = $2 where id = $1', [runa.id, weak]);
     await signedIn(api, runa);
