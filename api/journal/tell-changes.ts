@@ -80,7 +80,7 @@ function tellValue(kind: JournalKind | undefined, property: string, value: unkno
     return Object.entries(value)
       .map(([name, inner]) => `${name}: ${tellValue(kind, name, inner, nameOf)}`)
       .join(', ');
-  const text = String(value);
+  const text = typeof value === 'string' ? value : JSON.stringify(value);
   if (reference !== undefined) return nameOf(reference, text);
   if (property === 'number') return formatRegistryNumber(text);
   return kind?.dates?.includes(property) && isDate(text) ? dateInWords(text) : text;

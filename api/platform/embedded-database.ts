@@ -55,15 +55,7 @@ export async function startEmbeddedDatabase(
   settings: readonly string[] = [],
 ): Promise<EmbeddedDatabase> {
   mkdirSync(dataDir, { recursive: true, mode: 0o700 });
-  const user = serverUser(join(dataDir, 'postgres'));
-  const cluster: Cluster = {
-    folder: join(dataDir, 'postgres'),
-    password: readPassword(join(dataDir, 'postgres-password')),
-    logFile: join(dataDir, 'postgres.log'),
-    binaries: findBinaries(user !== null),
-    user,
-    settings,
-  };
+  const cluster = clusterIn(dataDir, settings);
   if (!existsSync(cluster.folder)) makeCluster(cluster);
   refuseOtherVersion(cluster);
   const port = (await portOfSurvivor(cluster)) ?? (await launch(cluster));
@@ -74,6 +66,32 @@ export async function startEmbeddedDatabase(
       await holder.end().catch(() => undefined);
       await stopServer(cluster);
     },
+  };
+}
+
+/**
+ * Reaches the PostgreSQL that lives in `dataDir` beside a service that may be running: joins its server, or starts one that
+ * `stop` ends again. Throws EmbeddedDatabaseError where there is no register.
+ */
+export async function reachEmbeddedDatabase(dataDir: string): Promise<EmbeddedDatabase> {
+  if (!existsSync(join(dataDir, 'postgres')))
+    throw new EmbeddedDatabaseError(`There is no register in ${dataDir}. Set DATA_DIR or DATABASE_URL to where it is.`);
+  const cluster = clusterIn(dataDir, []);
+  const port = await portOfSurvivor(cluster);
+  if (port === null) return startEmbeddedDatabase(dataDir);
+  return { url: addressOf(cluster, port, databaseName), stop: () => Promise.resolve() };
+}
+
+function clusterIn(dataDir: string, settings: readonly string[]): Cluster {
+  const folder = join(dataDir, 'postgres');
+  const user = serverUser(folder);
+  return {
+    folder,
+    password: readPassword(join(dataDir, 'postgres-password')),
+    logFile: join(dataDir, 'postgres.log'),
+    binaries: findBinaries(user !== null),
+    user,
+    settings,
   };
 }
 
