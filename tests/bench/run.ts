@@ -8,6 +8,7 @@ import { startEmbeddedDatabase } from '../../api/platform/embedded-database.ts';
 import { benchImport } from './import.ts';
 import { benchKernel } from './kernel.ts';
 import { benchReads } from './reads.ts';
+import { benchWriters } from './writers.ts';
 import { keeperWithToken } from '../support/token.ts';
 
 /** Prints a table; figures with three digits, since the machine's noise is larger than the fourth. */
@@ -31,11 +32,13 @@ async function benchService(): Promise<void> {
   try {
     await migrate(database.url);
     const app = await createApp(database.url, { logLevel: 'silent' });
-    const { token } = await keeperWithToken(app.get(DataSource), 'Keeper', []);
+    const { id, token } = await keeperWithToken(app.get(DataSource), 'Keeper', []);
     await app.listen(0, '127.0.0.1');
     const service = { url: await app.getUrl(), databaseUrl: database.url, token };
     print('A register sheet of 100 000 animals', await benchImport(service));
     print('Reads at 100 000 animals, in milliseconds', await benchReads(service));
+    const keeper = { id, name: 'Keeper', roles: [], via: 'token', scope: 'write' } as const;
+    print('Sixteen writers at once', await benchWriters(app.get(DataSource), keeper));
     await app.close();
   } finally {
     await database.stop();
