@@ -11,6 +11,7 @@ import { answerOnlyToThisMachine } from './platform/http.ts';
 import { openDatabase, type Database } from './platform/database.ts';
 import { EmbeddedDatabaseError } from './platform/embedded-database.ts';
 import { isExposed, isLoopback, readSettings, SettingsError, type Settings } from './platform/settings.ts';
+import { watchConnections } from './platform/time-limits.ts';
 
 const clientFolder = fileURLToPath(new URL('../../client/build', import.meta.url));
 
@@ -32,10 +33,12 @@ async function serve(settings: Settings, database: Database): Promise<void> {
   await prepareRegister(app.get(DataSource), settings.seedDemo ? seedDemo : null);
   if (isLoopback(settings.host)) app.use(answerOnlyToThisMachine(settings.publicUrl));
   serveClient(app.getHttpAdapter().getInstance(), clientFolder);
+  const endConnections = watchConnections(app.getHttpServer());
   let isStopping = false;
   const stop = (): void => {
     if (isStopping) return;
     isStopping = true;
+    endConnections();
     void app
       .close()
       .then(() => database.stop())

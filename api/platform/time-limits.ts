@@ -1,4 +1,5 @@
 import type { Server } from 'node:http';
+import type { Socket } from 'node:net';
 import {
   Inject,
   Injectable,
@@ -61,4 +62,30 @@ export function limitConnections(server: Server): void {
   server.keepAliveTimeout = 65_000;
   server.maxConnections = 1000;
   server.maxHeadersCount = 100;
+}
+
+/**
+ * Watches the connections of a server. Gives the function that, at a stop, ends those that carry no request at once and the others after
+ * their answer: a browser keeps connections open, some without ever having asked anything, and the stop would wait for them.
+ */
+export function watchConnections(server: Server): () => void {
+  const requestsOn = new Map<Socket, number>();
+  let isStopping = false;
+  const count = (socket: Socket, change: number): void => {
+    const requests = (requestsOn.get(socket) ?? 0) + change;
+    requestsOn.set(socket, requests);
+    if (isStopping && requests === 0) socket.destroySoon();
+  };
+  server.on('connection', (socket) => {
+    socket.once('close', () => requestsOn.delete(socket));
+    count(socket, 0);
+  });
+  server.on('request', ({ socket }, response) => {
+    count(socket, 1);
+    response.once('close', () => count(socket, -1));
+  });
+  return () => {
+    isStopping = true;
+    for (const socket of requestsOn.keys()) count(socket, 0);
+  };
 }

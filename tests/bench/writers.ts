@@ -92,7 +92,10 @@ async function change(dataSource: DataSource, id: string, notes: string, isJourn
 
 async function watchAge(dataSource: DataSource, milliseconds: number): Promise<number> {
   let oldest = 0;
-  for (const until = performance.now() + milliseconds; performance.now() < until; await wait(100))
+  const until = performance.now() + milliseconds;
+  while (performance.now() < until) {
     oldest = Math.max(oldest, (await readWaiting(dataSource.manager)).oldestSeconds);
+    await wait(100);
+  }
   return oldest;
 }

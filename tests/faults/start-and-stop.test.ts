@@ -9,7 +9,9 @@ import {
   symlinkSync,
   writeFileSync,
 } from 'node:fs';
+import { once } from 'node:events';
 import { get } from 'node:http';
+import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -70,6 +72,21 @@ afterEach(async () => {
 });
 
 describe('the service on its own PostgreSQL', () => {
+  it('stops at once while browsers hold connections open, used and never used', async () => {
+    const service = await begin({ DATA_DIR: folder });
+    const { hostname, port } = new URL(service.url);
+    const never = connect(Number(port), hostname);
+    const used = connect(Number(port), hostname);
+    await Promise.all([once(never, 'connect'), once(used, 'connect')]);
+    used.write('GET /api/health/live HTTP/1.1\r\nHost: localhost\r\n\r\n');
+    await once(used, 'data');
+    const before = Date.now();
+    expect(await stop(service)).toBe(0);
+    expect(Date.now() - before).toBeLessThan(10_000);
+    never.destroy();
+    used.destroy();
+  });
+
   it('keeps what was written over a clean stop, and leaves no process', async () => {
     const dataDir = join(folder, 'data');
     const first = await begin({ DATA_DIR: dataDir });
