@@ -101,34 +101,6 @@ describe('the chain', () => {
     }
   });
 
-  it('loses nothing and seals nothing twice when a connection breaks in the middle of a batch', async () => {
-    await writeMany(50);
-    const holder = new pg.Client({ connectionString: api.databaseUrl });
-    await holder.connect();
-    // the batch stands still before its last statement: another connection holds the rows that it wants to take off the list
-    await holder.query('begin');
-    await holder.query('select from journal_unsealed for update');
-    const broken = sealBatch(api.dataSource).then(
-      () => 'sealed',
-      () => 'broken',
-    );
-    for (let tries = 0; tries < 100; tries++) {
-      const gone = await api.dataSource.query<unknown[]>(
-        `select pg_terminate_backend(pid) from pg_stat_activity
-         where datname = current_database() and wait_event_type = 'Lock' and query like 'delete from journal_unsealed%'`,
-      );
-      if (gone.length > 0) break;
-      await wait(20);
-    }
-    expect(await broken).toBe('broken');
-    expect(await verify()).toMatchObject({ sealed: 0, waiting: 50, fault: null });
-    await holder.query('rollback');
-    await holder.end();
-    const now = await sealed();
-    expect(now.sequence).toBe(50);
-    expect(await verify(now.hash)).toMatchObject({ sealed: 50, waiting: 0, fault: null });
-  });
-
   it('is whole after a stop, and what waited is sealed by the next start', async () => {
     const first = await startApiOn(api.databaseUrl);
     await writeMany(2500);
