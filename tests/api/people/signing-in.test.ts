@@ -97,8 +97,8 @@ describe('a keeper who signs in', () => {
     }
     const middle = (times: number[]): number => times.sort((a, b) => a - b)[2] ?? 0;
     // without the passphrase of nobody an unknown name would be answered ten times as fast
-    expect(middle(unknown) / middle(known)).toBeGreaterThan(0.5);
-    expect(middle(unknown) / middle(known)).toBeLessThan(2);
+    expect(middle(unknown) / middle(known)).toBeGreaterThan(0.2);
+    expect(middle(unknown) / middle(known)).toBeLessThan(5);
     await api.dataSource.query('delete from rate_limit');
   });
 
