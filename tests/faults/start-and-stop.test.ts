@@ -136,10 +136,10 @@ describe('the service on its own PostgreSQL', () => {
     process.kill(Number(server), 'SIGKILL');
     await first.ended;
     const second = start({ DATA_DIR: dataDir });
-    await new Promise((resolve) => setTimeout(resolve, 1500));
+    const log = (): string => readFileSync(join(dataDir, 'postgres.log'), 'utf8');
+    await expect.poll(log, { timeout: 30_000 }).toContain('shared memory block');
     process.kill(Number(busy), 'SIGCONT');
     expect(await speciesOf(await second)).toEqual(['Epipedobates anthonyi']);
-    expect(readFileSync(join(dataDir, 'postgres.log'), 'utf8')).toContain('shared memory block');
   });
 
   it('starts over where its very first start was killed half way', async () => {
