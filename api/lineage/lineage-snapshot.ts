@@ -85,6 +85,16 @@ export class LineageSnapshot {
     return new GenomeFlow(this.graph.pedigree, this.inbreeding.order, this.#places, pairs);
   }
 
+  /** Id of an individual by its dense number; empty where there is none. */
+  idOf(individual: number): string {
+    return this.graph.individualIds[individual] ?? '';
+  }
+
+  /** Whether the figures of an individual follow every change of the register; false while they are still being recomputed. */
+  isCurrent(individual: number): boolean {
+    return individual < this.graph.individualIds.length;
+  }
+
   /** Dense number of an individual named by its id or its registry number; −1 where there is none. */
   find(idOrNumber: string): number {
     const byId = this.graph.individualOf.get(idOrNumber.toLowerCase());

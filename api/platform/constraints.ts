@@ -176,6 +176,8 @@ const house: Record<string, ConstraintMessage> = {
   sign_in_link_made_by: missing('', 'keeper'),
   sign_in_link_for_somebody: rule('/keeperId', 'A link for a new password needs a keeper.'),
   lineage_revision_only_one: onlyOne('revision of the lineage'),
+  lineage_change_kind: rule('', 'A change is of an individual, a clutch, a source, a line or everything.'),
+  lineage_change_of_something: rule('', 'A change names its record.'),
   register_import_keeper: missing('', 'keeper'),
   idempotency_key_keeper: missing('', 'keeper'),
   idempotency_key_pkey: rule('/Idempotency-Key', 'This Idempotency-Key is in use. Ask again in a moment.'),

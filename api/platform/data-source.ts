@@ -5,11 +5,17 @@ import type { PostgresDataSourceOptions } from 'typeorm/driver/postgres/Postgres
 import { Register1764000000000 } from '../../migrations/0001-register.ts';
 import { RegisterRules1764000000001 } from '../../migrations/0002-register-rules.ts';
 import { PeopleAndJournal1764000000002 } from '../../migrations/0003-people-and-journal.ts';
+import { LineageFigures1764000000003 } from '../../migrations/0004-lineage-figures.ts';
 
 // calendar days stay texts: a JavaScript date would move them by the time zone and cannot hold 'infinity'
 pg.types.setTypeParser(pg.types.builtins.DATE, (text) => text);
 
-const migrations = [Register1764000000000, RegisterRules1764000000001, PeopleAndJournal1764000000002];
+const migrations = [
+  Register1764000000000,
+  RegisterRules1764000000001,
+  PeopleAndJournal1764000000002,
+  LineageFigures1764000000003,
+];
 
 /** How the service talks to a PostgreSQL at `url`; each room brings its entities. */
 export function dataSourceOptions(
