@@ -1,6 +1,7 @@
 import { inverse, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
-import { AnsweredCase, ANSWERS, NOT_ANSWERED_YET } from './reference-answers.ts';
+import { AnsweredCase } from './answered-case.ts';
+import { ANSWERS, NOT_ANSWERED_YET } from './reference-answers.ts';
 import { readCases, REFERENCE_FILES, type Published, type ReferenceCase } from './reference-cases.ts';
 
 /*
