@@ -2,10 +2,10 @@ import type { Pedigree } from './pedigree.ts';
 
 /** The recorded candidate parents of one clutch at a time, each once, with its weight w = ½ Σ p over the pairs that name it. */
 export class Candidates {
-  /** The animals; only the first `count` entries count. */
-  readonly individual: Int32Array;
+  /** The animals; only the first `count` entries count. Another array may stand here after `gather`. */
+  individual = new Int32Array(16);
   /** Their weights, 0 to ½ each. */
-  readonly weight: Float64Array;
+  weight = new Float64Array(16);
   count = 0;
 
   readonly #pedigree: Pedigree;
@@ -13,12 +13,6 @@ export class Candidates {
 
   constructor(pedigree: Pedigree) {
     this.#pedigree = pedigree;
-    let most = 0;
-    const { pairStart } = pedigree;
-    for (let clutch = 0; clutch + 1 < pairStart.length; clutch++)
-      most = Math.max(most, (pairStart[clutch + 1] as number) - (pairStart[clutch] as number));
-    this.individual = new Int32Array(2 * most);
-    this.weight = new Float64Array(2 * most);
   }
 
   /** Gathers the candidates of a clutch; the figures of the clutch before are gone. */
@@ -27,6 +21,10 @@ export class Candidates {
     const start = pairStart[clutch] as number;
     const end = pairStart[clutch + 1] as number;
     this.count = 0;
+    if (2 * (end - start) > this.individual.length) {
+      this.individual = new Int32Array(4 * (end - start));
+      this.weight = new Float64Array(4 * (end - start));
+    }
     if (end - start === 1) {
       this.#append(pairSire[start] as number, 0.5);
       this.#append(pairDam[start] as number, 0.5);
