@@ -5,7 +5,7 @@ import { pedigreeDepth, type PedigreeDepth } from './kernel/depth.ts';
 import { filialGeneration } from './kernel/filial-generation.ts';
 import { computeInbreeding, inbreedingOf, type Inbreeding, type InbreedingRange } from './kernel/inbreeding.ts';
 import { kinshipMatrix } from './kernel/kinship.ts';
-import { meanKinship } from './kernel/mean-kinship.ts';
+import { meanKinshipOf } from './kernel/mean-kinship.ts';
 import { shareOf } from './kernel/shares.ts';
 import { GenomeFlow, type Pair } from './kernel/genome-flow.ts';
 import type { RegisterGraph } from './register-graph.ts';
@@ -126,14 +126,14 @@ export class LineageSnapshot {
     return known.get(individual) ?? null;
   }
 
-  /** Two passes over the register give the mean kinships of a whole line; only those of its own animals are kept. */
+  /** Two passes over the ancestry of a line give the mean kinships of all its animals. */
   #computeMeanKinships(line: number): Map<number, number> {
     const { lineOf, statusOf, withdrawn, pedigree } = this.graph;
     const animals = [...lineOf.keys()].filter((animal) => lineOf[animal] === line);
     const living = animals.filter((animal) => statusOf[animal] === 'alive' && withdrawn[animal] === 0);
     if (living.length === 0) return new Map();
-    const means = meanKinship(pedigree, this.inbreeding, Int32Array.from(living));
-    return new Map(animals.map((animal) => [animal, means[animal] ?? 0]));
+    const means = meanKinshipOf(pedigree, this.inbreeding, Int32Array.from(living), Int32Array.from(animals));
+    return new Map(animals.map((animal, place) => [animal, means[place] ?? 0]));
   }
 
   /** Expected kinships among some individuals, n × n by rows; ½(1+F) on the diagonal. */

@@ -1,7 +1,7 @@
 import { Candidates } from './candidates.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
-import { PositionSet } from './position-set.ts';
+import { withSearchSpace, type SearchSpace } from './search-space.ts';
 
 /**
  * The part of a pedigree that a few animals descend from, numbered anew from 0: founders first, then the young of each
@@ -10,8 +10,12 @@ import { PositionSet } from './position-set.ts';
 export interface Ancestry {
   /** Local number to individual. */
   readonly animals: Int32Array;
-  /** Individual to local number, −1 for those outside. */
+  /** Local numbers of the individuals asked for, in the order they were given. */
+  readonly asked: Int32Array;
+  /** Individual to local number, −1 for those outside: one number an individual of the register, made when first wanted. */
   readonly localOf: Int32Array;
+  /** Local number of an individual, −1 for those outside; costs what the ancestors cost, not what the register does. */
+  find(individual: number): number;
   /** The first so many animals are founders. */
   readonly founders: number;
   /** Clutches, parents first. */
@@ -26,58 +30,57 @@ export interface Ancestry {
   readonly weights: Float64Array;
 }
 
-/** Collects some individuals and all their possible ancestors. Costs what the ancestors cost, and one array over all. */
+/** Collects some individuals and all their possible ancestors. Costs what the ancestors cost. */
 export function collectAncestry(pedigree: Pedigree, order: PedigreeOrder, individuals: Iterable<number>): Ancestry {
-  const search = new AncestorSearch(pedigree, order);
-  for (const individual of individuals) search.add(individual);
-  search.run();
-  return search.number();
+  return withSearchSpace(pedigree, (space) => {
+    const asked = Int32Array.from(individuals);
+    const search = new AncestorSearch(pedigree, order, space);
+    for (const individual of asked) search.add(individual);
+    search.run();
+    return search.number(asked);
+  });
 }
 
 class AncestorSearch {
   readonly #pedigree: Pedigree;
   readonly #order: PedigreeOrder;
+  readonly #space: SearchSpace;
   readonly #candidates: Candidates;
-  readonly #waiting: PositionSet;
-  readonly #localOf: Int32Array;
   readonly #founders: number[] = [];
   readonly #clutches: number[] = []; // last first
-  /** Per clutch the last of its animals found, and per animal the one found before it; −1 ends the chain. */
-  readonly #lastFound: Int32Array;
-  readonly #foundBefore: Int32Array;
   #links = 0;
   #animals = 0;
 
-  constructor(pedigree: Pedigree, order: PedigreeOrder) {
+  constructor(pedigree: Pedigree, order: PedigreeOrder, space: SearchSpace) {
     this.#pedigree = pedigree;
     this.#order = order;
+    this.#space = space;
     this.#candidates = new Candidates(pedigree);
-    this.#waiting = new PositionSet(order.clutches.length);
-    this.#localOf = new Int32Array(pedigree.clutchOf.length).fill(-1);
-    this.#lastFound = new Int32Array(order.clutches.length).fill(-1);
-    this.#foundBefore = new Int32Array(pedigree.clutchOf.length);
   }
 
+  /** Animals found are chained by clutch: `ofClutch` holds the last of them, counted from 1, `next` the one before. */
   add(individual: number): void {
     const clutch = this.#pedigree.clutchOf[individual];
     if (clutch === undefined) throw new RangeError(`There is no individual ${individual}.`);
-    if (this.#localOf[individual] !== -1) return;
-    this.#localOf[individual] = 0; // found; its number comes when all are
+    const { ofIndividual, next, ofClutch, waiting } = this.#space;
+    if (ofIndividual[individual] !== 0) return;
+    ofIndividual[individual] = 1; // found; its number comes when all are
     this.#animals++;
     if (clutch < 0) {
       this.#founders.push(individual);
       return;
     }
-    const before = this.#lastFound[clutch] as number;
-    this.#foundBefore[individual] = before;
-    this.#lastFound[clutch] = individual;
-    if (before < 0) this.#waiting.add(this.#order.positionOf[clutch] as number);
+    const before = ofClutch[clutch] as number;
+    next[individual] = before - 1;
+    ofClutch[clutch] = individual + 1;
+    if (before === 0) waiting.add(this.#order.positionOf[clutch] as number);
   }
 
   run(): void {
     const candidates = this.#candidates;
-    while (this.#waiting.size > 0) {
-      const clutch = this.#order.clutches[this.#waiting.takeGreatest()] as number;
+    const { waiting } = this.#space;
+    while (waiting.size > 0) {
+      const clutch = this.#order.clutches[waiting.takeGreatest()] as number;
       this.#clutches.push(clutch);
       candidates.gather(clutch);
       this.#links += candidates.count;
@@ -85,25 +88,38 @@ class AncestorSearch {
     }
   }
 
-  number(): Ancestry {
+  /** Numbers what was found and cleans the space up. */
+  number(individuals: Int32Array): Ancestry {
+    const { ofIndividual, next, ofClutch } = this.#space;
     const clutches = Int32Array.from(this.#clutches).reverse();
     const animals = new Int32Array(this.#animals);
     const youngStart = new Int32Array(clutches.length + 1);
-    let next = 0;
-    for (const founder of this.#founders) next = this.#give(animals, founder, next);
+    let filled = 0;
+    for (const founder of this.#founders) filled = this.#give(animals, founder, filled);
     for (let local = 0; local < clutches.length; local++) {
-      youngStart[local] = next;
-      let young = this.#lastFound[clutches[local] as number] as number;
-      for (; young >= 0; young = this.#foundBefore[young] as number) next = this.#give(animals, young, next);
+      youngStart[local] = filled;
+      const clutch = clutches[local] as number;
+      let young = (ofClutch[clutch] as number) - 1;
+      for (; young >= 0; young = next[young] as number) filled = this.#give(animals, young, filled);
+      ofClutch[clutch] = 0;
     }
-    youngStart[clutches.length] = next;
+    youngStart[clutches.length] = filled;
     const links = this.#linkParents(clutches);
-    return { animals, localOf: this.#localOf, founders: this.#founders.length, clutches, youngStart, ...links };
+    const asked = individuals.map((individual) => (ofIndividual[individual] as number) - 1);
+    for (const animal of animals) ofIndividual[animal] = 0;
+    return new FoundAncestry(this.#pedigree.clutchOf.length, {
+      animals,
+      asked,
+      founders: this.#founders.length,
+      clutches,
+      youngStart,
+      ...links,
+    });
   }
 
   #give(animals: Int32Array, individual: number, local: number): number {
     animals[local] = individual;
-    this.#localOf[individual] = local;
+    this.#space.ofIndividual[individual] = local + 1;
     return local + 1;
   }
 
@@ -116,11 +132,51 @@ class AncestorSearch {
     for (let local = 0; local < clutches.length; local++) {
       candidates.gather(clutches[local] as number);
       for (let place = 0; place < candidates.count; place++, filled++) {
-        parents[filled] = this.#localOf[candidates.individual[place] as number] as number;
+        parents[filled] = (this.#space.ofIndividual[candidates.individual[place] as number] as number) - 1;
         weights[filled] = candidates.weight[place] as number;
       }
       parentStart[local + 1] = filled;
     }
     return { parentStart, parents, weights };
+  }
+}
+
+class FoundAncestry implements Ancestry {
+  readonly animals: Int32Array;
+  readonly asked: Int32Array;
+  readonly founders: number;
+  readonly clutches: Int32Array;
+  readonly youngStart: Int32Array;
+  readonly parentStart: Int32Array;
+  readonly parents: Int32Array;
+  readonly weights: Float64Array;
+  readonly #individuals: number;
+  #localOf: Int32Array | undefined;
+  #found: Map<number, number> | undefined;
+
+  constructor(individuals: number, found: Omit<Ancestry, 'localOf' | 'find'>) {
+    this.#individuals = individuals;
+    ({
+      animals: this.animals,
+      asked: this.asked,
+      founders: this.founders,
+      clutches: this.clutches,
+      youngStart: this.youngStart,
+      parentStart: this.parentStart,
+      parents: this.parents,
+      weights: this.weights,
+    } = found);
+  }
+
+  get localOf(): Int32Array {
+    if (this.#localOf !== undefined) return this.#localOf;
+    const localOf = new Int32Array(this.#individuals).fill(-1);
+    this.animals.forEach((individual, local) => (localOf[individual] = local));
+    return (this.#localOf = localOf);
+  }
+
+  find(individual: number): number {
+    this.#found ??= new Map(Array.from(this.animals, (animal, local) => [animal, local]));
+    return this.#found.get(individual) ?? -1;
   }
 }

@@ -17,7 +17,7 @@ export function* kinshipByRows(
 ): Generator<Float64Array> {
   const ancestry = collectAncestry(pedigree, inbreeding.order, individuals);
   const passes = new KinshipPasses(pedigree, inbreeding, ancestry);
-  const local = Int32Array.from(individuals, (individual) => ancestry.localOf[individual] as number);
+  const local = ancestry.asked;
   const clutches = ancestry.clutches.length;
   const row = new Float64Array(individuals.length);
   for (let first = 0; first < individuals.length; first += LANES) {

@@ -1,7 +1,7 @@
 import type { Ancestry } from './ancestry.ts';
+import { FounderKinship } from './founder-kinship.ts';
 import type { Inbreeding } from './inbreeding.ts';
 import type { Pedigree } from './pedigree.ts';
-import { founderInbreedingOf, sourceKinship, sourcesWithKinship } from './sources.ts';
 
 /** How many animals are carried through the passes side by side; eight doubles are one line of the processor's cache. */
 export const LANES = 8;
@@ -26,7 +26,7 @@ export class KinshipPasses {
     this.#sums = new Float64Array(ancestry.clutches.length * LANES);
     this.#mendelian = Float64Array.from(ancestry.clutches, (clutch) => mendelianVariance(inbreeding, clutch));
     this.#residual = Float64Array.from(ancestry.clutches, (clutch) => inbreeding.clutchResidual[clutch] as number);
-    this.#founders = new FounderKinship(pedigree, ancestry);
+    this.#founders = new FounderKinship(pedigree, ancestry, LANES);
   }
 
   /**
@@ -90,71 +90,4 @@ export class KinshipPasses {
 /** What an animal of a clutch has of its own: ½(1+F) less the kinship of clutch-mates. */
 export function mendelianVariance({ clutchExpected, clutchWithin }: Inbreeding, clutch: number): number {
   return 0.5 * (1 + (clutchExpected[clutch] as number)) - (clutchWithin[clutch] as number);
-}
-
-/** The diagonal end of the passes: kinship among founders, with sources as nodes. */
-class FounderKinship {
-  readonly #own: Float64Array;
-  /** Founder to a dense number of its source if that is a node, −1 otherwise. */
-  readonly #node: Int32Array;
-  /** Nodes × nodes. */
-  readonly #between: Float64Array;
-  readonly #nodes: number;
-  readonly #pooled: Float64Array;
-
-  constructor(pedigree: Pedigree, { animals, founders }: Ancestry) {
-    const isNode = sourcesWithKinship(pedigree);
-    const nodeOf = new Map<number, number>();
-    this.#own = new Float64Array(founders);
-    this.#node = new Int32Array(founders).fill(-1);
-    for (let founder = 0; founder < founders; founder++) {
-      const individual = animals[founder] as number;
-      const source = pedigree.sourceOf[individual] as number;
-      this.#own[founder] = 0.5 * (1 + founderInbreedingOf(pedigree, individual));
-      if (source < 0 || isNode[source] === 0) continue;
-      const node = nodeOf.get(source) ?? nodeOf.size;
-      nodeOf.set(source, node);
-      this.#node[founder] = node;
-      this.#own[founder] = (this.#own[founder] as number) - (pedigree.baseKinship[source] as number);
-    }
-    const sources = [...nodeOf.keys()];
-    this.#nodes = sources.length;
-    this.#between = Float64Array.from(sources.flatMap((a) => sources.map((b) => sourceKinship(pedigree, a, b))));
-    this.#pooled = new Float64Array(2 * this.#nodes * LANES);
-  }
-
-  apply(values: Float64Array): void {
-    const own = this.#own;
-    if (this.#nodes > 0) this.#pool(values);
-    const kin = this.#nodes * LANES;
-    for (let founder = 0; founder < own.length; founder++) {
-      const node = this.#node[founder] as number;
-      for (let lane = 0; lane < LANES; lane++) {
-        const at = founder * LANES + lane;
-        const pooled = node < 0 ? 0 : (this.#pooled[kin + node * LANES + lane] as number);
-        values[at] = (own[founder] as number) * (values[at] as number) + pooled;
-      }
-    }
-  }
-
-  /** First half of `#pooled`: coefficients summed by source; second half: those times the kinships between sources. */
-  #pool(values: Float64Array): void {
-    const pooled = this.#pooled.fill(0);
-    const kin = this.#nodes * LANES;
-    for (let at = 0; at < this.#node.length * LANES; at++) {
-      const node = this.#node[Math.floor(at / LANES)] as number;
-      if (node < 0) continue;
-      const place = node * LANES + (at % LANES);
-      pooled[place] = (pooled[place] as number) + (values[at] as number);
-    }
-    for (let row = 0; row < this.#nodes; row++)
-      for (let column = 0; column < this.#nodes; column++) {
-        const kinship = this.#between[row * this.#nodes + column] as number;
-        if (kinship === 0) continue;
-        for (let lane = 0; lane < LANES; lane++) {
-          const place = kin + row * LANES + lane;
-          pooled[place] = (pooled[place] as number) + kinship * (pooled[column * LANES + lane] as number);
-        }
-      }
-  }
 }

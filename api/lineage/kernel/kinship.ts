@@ -17,7 +17,7 @@ export function kinshipMatrix(pedigree: Pedigree, inbreeding: Inbreeding, indivi
   const matrix = new Float64Array(size * size);
   const ancestry = collectAncestry(pedigree, inbreeding.order, individuals);
   const passes = new KinshipPasses(pedigree, inbreeding, ancestry);
-  const local = Int32Array.from(individuals, (individual) => ancestry.localOf[individual] as number);
+  const local = ancestry.asked;
   const rows = Int32Array.from(individuals.keys()).sort((a, b) => (local[a] as number) - (local[b] as number));
   const selves = Float64Array.from(
     individuals,

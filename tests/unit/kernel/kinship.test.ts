@@ -5,7 +5,7 @@ import { forecastYoung } from '../../../api/lineage/kernel/forecast.ts';
 import { computeInbreeding } from '../../../api/lineage/kernel/inbreeding.ts';
 import { kinshipByRows } from '../../../api/lineage/kernel/kinship-by-rows.ts';
 import { kinshipMatrix } from '../../../api/lineage/kernel/kinship.ts';
-import { meanKinship } from '../../../api/lineage/kernel/mean-kinship.ts';
+import { meanKinship, meanKinshipOf } from '../../../api/lineage/kernel/mean-kinship.ts';
 import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
 import { registers, toPedigree } from './random-registers.ts';
 import { SlowRecursion } from './slow-recursion.ts';
@@ -152,6 +152,34 @@ describe('mean kinship', () => {
       }),
       { numRuns: 200 },
     );
+  });
+
+  it('is the same when only some animals are asked about, members or not, in any order', () => {
+    const picked = fc.uniqueArray(fc.nat(200), { maxLength: 12 });
+    fc.assert(
+      fc.property(anyRegister, picked, fc.array(fc.nat(200), { maxLength: 12 }), (register, picks, askedPicks) => {
+        const pedigree = toPedigree(register);
+        const inbreeding = computeInbreeding(pedigree);
+        const size = pedigree.clutchOf.length;
+        const members = Int32Array.from(new Set(picks.map((pick) => pick % size)));
+        const targets = Int32Array.from(askedPicks, (pick) => pick % size);
+        const ofAll = meanKinship(pedigree, inbreeding, members);
+        const asked = meanKinshipOf(pedigree, inbreeding, members, targets);
+        expect(asked).toHaveLength(targets.length);
+        asked.forEach((mean, place) => {
+          const target = targets[place] ?? NaN;
+          close(mean, ofAll[target] ?? NaN, `mean kinship of ${target}`);
+        });
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('refuses an animal that does not exist', () => {
+    const pedigree = toPedigree({ founders: [-1, -1], sources: [], sourceKinships: [], clutches: [] });
+    const inbreeding = computeInbreeding(pedigree);
+    expect(() => meanKinshipOf(pedigree, inbreeding, Int32Array.of(0), Int32Array.of(2))).toThrow(RangeError);
+    expect(() => meanKinshipOf(pedigree, inbreeding, Int32Array.of(-1), Int32Array.of(1))).toThrow(RangeError);
   });
 });
 
