@@ -1,19 +1,23 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { auditLabel } from '../provenance/flags.ts';
-import { standingOfSource, weakestStanding } from '../provenance/standing.ts';
+import { weakestStanding } from '../provenance/standing.ts';
+import { ancestralInbreeding } from './kernel/ancestral-inbreeding.ts';
 import { completenessIndex } from './kernel/completeness.ts';
 import { labelEvidenceOf, shownLabels, toFindings, type LabelEvidence } from './label-evidence.ts';
-import type { FounderShare } from './kernel/shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
-import type { InbreedingView, LabelView, LineageView, ShareView } from './lineage.view.ts';
+import type { InbreedingView, LabelView, LineageView } from './lineage.view.ts';
 import type { Pair } from './kernel/genome-flow.ts';
 import { resolveAnimal } from './named-animals.ts';
+import { originView, wantOrigins } from './origin-views.ts';
+import { originParts } from './origin-parts.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { Snapshots } from './snapshots.service.ts';
 
 /** Most candidate pairs that an answer lists. */
 const PAIRS_MOST = 50;
+/** Most founders and sources whose parts of F an answer lists. */
+const PARTS_MOST = 50;
 /** Over how many generations completeness is told: beyond five an ancestor carries less than a thirtieth. */
 const COMPLETENESS_GENERATIONS = 5;
 
@@ -34,7 +38,11 @@ export class IndividualLineageService {
     const snapshot = await this.snapshots.current();
     const individual = await resolveAnimal(this.dataSource.manager, snapshot, id);
     const evidence = labelEvidenceOf(snapshot, individual);
-    const pairs = likeliest(snapshot.pairsOf(individual));
+    const allPairs = snapshot.pairsOf(individual);
+    const pairs = likeliest(allPairs);
+    const { pedigree } = snapshot.graph;
+    const { clutches } = snapshot.flowTo(individual);
+    const parts = originParts(pedigree, individual, clutches, allPairs).slice(0, PARTS_MOST);
     const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs));
     const { depth, fullDepth, generationEquivalents } = snapshot.depth;
     return {
@@ -54,8 +62,10 @@ export class IndividualLineageService {
       filialGeneration: snapshot.filialGenerationOf(individual),
       meanKinship: snapshot.meanKinshipOf(individual),
       label: labelView(snapshot, evidence, names),
-      shares: evidence.origins.map((origin) => shareView(snapshot, origin, names)),
-      current: true,
+      shares: evidence.origins.map((origin) => ({ ...originView(snapshot, origin, names), share: origin.share })),
+      ancestralInbreeding: ancestralInbreeding(pedigree, snapshot.inbreeding, clutches).at(-1) ?? 0,
+      partialInbreeding: parts.map((origin) => ({ ...originView(snapshot, origin, names), part: origin.share })),
+      current: snapshot.isCurrent(individual),
       asOf: snapshot.asOf,
     };
   }
@@ -69,10 +79,7 @@ function wantedBy(evidence: LabelEvidence, pairs: readonly Pair[]): WantedNames 
   const wanted = new WantedNames();
   wanted.addEvidence(evidence);
   for (const { a, b } of pairs) for (const parent of [a, b]) if (parent >= 0) wanted.individuals.add(parent);
-  for (const origin of evidence.origins)
-    if (origin.kind === 'source') wanted.sources.add(origin.source);
-    else if (origin.kind === 'individual') wanted.individuals.add(origin.individual);
-    else wanted.clutches.add(origin.clutch);
+  wantOrigins(wanted, evidence.origins);
   return wanted;
 }
 
@@ -104,25 +111,4 @@ function labelView(snapshot: LineageSnapshot, evidence: LabelEvidence, names: Re
     otherLabels: shownLabels(evidence.otherLabels, names).map(({ label, share }) => ({ label, share })),
     flags: auditLabel(toFindings(snapshot, evidence, names)).map((flag) => ({ ...flag, records: [...flag.records] })),
   };
-}
-
-function shareView({ graph }: LineageSnapshot, origin: FounderShare, names: RecordNames): ShareView {
-  const { share } = origin;
-  switch (origin.kind) {
-    case 'source': {
-      const { id, isPrivate } = names.idOf('source', origin.source);
-      const label = isPrivate ? null : (graph.sources[origin.source]?.labelAsReceived ?? null);
-      const standing = standingOfSource({ labelAsReceived: label });
-      return { source: { id, title: names.sourceTitle(origin.source), standing, label, isPrivate }, share };
-    }
-    case 'individual': {
-      const founder = names.ref(origin.individual);
-      return founder ? { founder, share } : { share };
-    }
-    case 'unknown parent':
-      return {
-        unknownParentOf: { ...names.idOf('clutch', origin.clutch), title: names.clutchTitle(origin.clutch) },
-        share,
-      };
-  }
 }

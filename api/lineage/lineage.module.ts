@@ -5,12 +5,14 @@ import { IndividualLineageController } from './individual-lineage.controller.ts'
 import { IndividualLineageService } from './individual-lineage.service.ts';
 import { KinshipService } from './kinship.service.ts';
 import { LineageController } from './lineage.controller.ts';
+import { LineageSetController } from './lineage-set.controller.ts';
+import { LineageSetService } from './lineage-set.service.ts';
 import { PedigreeChartService } from './pedigree-chart.service.ts';
 import { Snapshots } from './snapshots.service.ts';
 
 /** The lineage: ancestors, inbreeding, kinship, shares and flags, computed from the register. */
 @Module({
-  controllers: [IndividualLineageController, LineageController],
+  controllers: [IndividualLineageController, LineageController, LineageSetController],
   providers: [
     Snapshots,
     IndividualLineageService,
@@ -18,6 +20,7 @@ import { Snapshots } from './snapshots.service.ts';
     KinshipService,
     ForecastService,
     FiguresService,
+    LineageSetService,
   ],
 })
 export class LineageModule {}

@@ -244,8 +244,8 @@ export class ShareClutchView {
   title: string;
 }
 
-/** A share of the genome by where it begins: exactly one of source, founder and unknownParentOf is there. */
-export class ShareView {
+/** Where genes begin: exactly one of source, founder and unknownParentOf is there. */
+export class OriginView {
   @Shown({ description: 'The source that the founders came from.', type: ShareSourceView, required: false })
   source?: ShareSourceView;
 
@@ -254,9 +254,22 @@ export class ShareView {
 
   @Shown({ description: 'The clutch of which a parent is unknown.', type: ShareClutchView, required: false })
   unknownParentOf?: ShareClutchView;
+}
 
+/** A share of the genome by where it begins. */
+export class ShareView extends OriginView {
   @Shown({ description: 'Expected share of the genome, above 0, at most 1; all shares sum to 1.', ...share })
   share: number;
+}
+
+/** A part of an inbreeding coefficient by where the doubled genes began. */
+export class PartialInbreedingView extends OriginView {
+  @Shown({
+    description:
+      'Partial inbreeding, 0 to 1 (Lacy, Alaks & Walsh 1996): probability that both copies of a gene come from one gene of this founder, or through founders of this source that are kin. All parts sum to F.',
+    ...share,
+  })
+  part: number;
 }
 
 /** How complete a pedigree is. */
@@ -329,6 +342,20 @@ export class LineageView {
 
   @Shown({ description: 'Where the genome is expected to come from, the largest share first.', type: [ShareView] })
   shares: ShareView[];
+
+  @Shown({
+    description:
+      'Ancestral inbreeding, 0 to 1: probability that an allele has met itself before in an inbred ancestor, by the recursion of Ballou (1997), expected over uncertain parents. The recursion takes the history of an allele and the F of its bearer as independent; the exact value differs. 0 where no ancestor is inbred as far as recorded.',
+    ...share,
+  })
+  ancestralInbreeding: number;
+
+  @Shown({
+    description:
+      'The parts of F by founder or source, the largest first, those of founders of one source together; at most 50, the rest is what is missing from F. Empty where F is 0.',
+    type: [PartialInbreedingView],
+  })
+  partialInbreeding: PartialInbreedingView[];
 
   @Shown({
     description:

@@ -29,7 +29,12 @@ afterAll(async () => {
 });
 
 /** Questions that are put by POST: they write nothing. */
-const questions = ['post /api/v1/lineage/kinship', 'post /api/v1/lineage/figures', 'post /api/v1/lineage/forecast'];
+const questions = [
+  'post /api/v1/lineage/kinship',
+  'post /api/v1/lineage/figures',
+  'post /api/v1/lineage/forecast',
+  'post /api/v1/lineage/set',
+];
 
 /** Who comes and goes is no change of the register; the log of the service knows it. */
 const comingAndGoing = ['post /api/v1/session', 'post /api/v1/session/demo', 'delete /api/v1/session'];

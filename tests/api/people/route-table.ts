@@ -303,6 +303,10 @@ export const table: Record<string, Row> = {
   'POST /api/v1/lineage/figures': row(membersReading, async (world) => ({
     body: { individuals: await animals(world) },
   })),
+  'GET /api/v1/lineage/set': row(membersReading),
+  'POST /api/v1/lineage/set': row(membersReading, async (world) => ({
+    body: { individuals: await animals(world) },
+  })),
   'POST /api/v1/lineage/forecast': row(membersReading, async (world) => {
     const [sire, dam] = await animals(world);
     return { body: { sires: [sire], dams: [dam] } };

@@ -166,6 +166,7 @@ async function walkQuestions(walk: Walk): Promise<void> {
   for (const name of names) {
     await walk.ask('/api/v1/lineage/kinship', { individuals: [name, numbers['the public young']] }, [name]);
     await walk.ask('/api/v1/lineage/figures', { individuals: [name] }, [name]);
+    await walk.ask('/api/v1/lineage/set', { individuals: [name] }, [name]);
     await walk.ask('/api/v1/lineage/forecast', { sires: [numbers['the public young']], dams: [name] }, [name]);
     const sheet = `code,species,sire\nNEW-1,Inventus species1,${name}\n`;
     await walk.ask('/api/v1/imports?dryRun=true', sheet, [name]);
@@ -190,6 +191,7 @@ describe('what is private', () => {
       '/api/v1/lineage/figures',
       '/api/v1/lineage/forecast',
       '/api/v1/lineage/kinship',
+      '/api/v1/lineage/set',
     ]);
   });
 

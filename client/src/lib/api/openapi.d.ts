@@ -1030,6 +1030,30 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/lineage/set": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Diversity, founders and inbreeding of the animals that filters choose
+         * @description The filters are those of the list of animals; without any, all animals that may be seen. Founders count as unrelated unless their source says otherwise. Computed in a thread: some seconds for a million animals.
+         */
+        get: operations["measureSetLineageSet"];
+        put?: never;
+        /**
+         * Diversity, founders and inbreeding of animals picked by hand
+         * @description Up to 5000 animals. It changes nothing, and is POSTed only because it can be long.
+         */
+        post: operations["measurePickedLineageSet"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/imports": {
         parameters: {
             query?: never;
@@ -3255,6 +3279,16 @@ export interface components {
             /** @description Expected share of the genome, above 0, at most 1; all shares sum to 1. */
             share: number;
         };
+        PartialInbreedingView: {
+            /** @description The source that the founders came from. */
+            source?: components["schemas"]["ShareSourceView"];
+            /** @description A founder of unknown origin. */
+            founder?: components["schemas"]["AnimalRef"];
+            /** @description The clutch of which a parent is unknown. */
+            unknownParentOf?: components["schemas"]["ShareClutchView"];
+            /** @description Partial inbreeding, 0 to 1 (Lacy, Alaks & Walsh 1996): probability that both copies of a gene come from one gene of this founder, or through founders of this source that are kin. All parts sum to F. */
+            part: number;
+        };
         AsOfView: {
             /** @description Revision of the register: grows with every change that can touch a figure. */
             revision: number;
@@ -3283,6 +3317,10 @@ export interface components {
             label: components["schemas"]["LabelView"];
             /** @description Where the genome is expected to come from, the largest share first. */
             shares: components["schemas"]["ShareView"][];
+            /** @description Ancestral inbreeding, 0 to 1: probability that an allele has met itself before in an inbred ancestor, by the recursion of Ballou (1997), expected over uncertain parents. The recursion takes the history of an allele and the F of its bearer as independent; the exact value differs. 0 where no ancestor is inbred as far as recorded. */
+            ancestralInbreeding: number;
+            /** @description The parts of F by founder or source, the largest first, those of founders of one source together; at most 50, the rest is what is missing from F. Empty where F is 0. */
+            partialInbreeding: components["schemas"]["PartialInbreedingView"][];
             /** @description Whether the figures belong to the register as it was when it was asked. Always true so far: an answer waits for its figures. */
             current: boolean;
             /** @description The state of the register that the figures belong to. */
@@ -3551,6 +3589,114 @@ export interface components {
             items: components["schemas"]["FigureItemView"][];
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
+        };
+        SetInbreedingView: {
+            /** @description How many animals it rests on: those with a recorded source or at least one recorded parent. */
+            animals: number;
+            /** @description Mean of their expected inbreeding coefficients F, 0 to 1, without unit (Wright 1922). Null where nothing is known of any of them. */
+            mean: number | null;
+            /** @description The least expected F among them, 0 to 1; null where there is none. */
+            least: number | null;
+            /** @description The greatest expected F among them, 0 to 1; null where there is none. */
+            greatest: number | null;
+        };
+        AncestorContributionView: {
+            /** @description The ancestor. */
+            ancestor?: components["schemas"]["AnimalRef"];
+            /** @description The clutch of which an unknown parent is the ancestor. */
+            unknownParentOf?: components["schemas"]["ShareClutchView"];
+            /** @description Marginal contribution, above 0, at most 1: what the ancestors before it do not explain already. */
+            share: number;
+        };
+        SetAncestorsView: {
+            /** @description Effective number of ancestors, 1/Σ of the squared marginal contributions (Boichard, Maignel & Verrier 1997); a count of animals. Below the effective number of founders after a bottleneck. Null for an empty set. */
+            effective: number | null;
+            /** @description The ancestors that explain most, in the order in which they are picked, at most 24. */
+            items: components["schemas"]["AncestorContributionView"][];
+            /** @description How many ancestors were picked in all. */
+            picked: number;
+            /** @description Part of the gene pool that the picked ancestors leave unexplained, 0 to 1: above 0 only where the set is so large that picking was ended early; the effective number is then too large by little. */
+            unexplained: number;
+        };
+        SetContributionsView: {
+            /** @description The origins with the largest expected parts in the gene pool, the largest first, at most 24; founders of one source together (Lacy 1989). */
+            items: components["schemas"]["ShareView"][];
+            /** @description How many further origins there are. */
+            others: number;
+            /** @description What those further origins give together, 0 to 1. */
+            othersShare: number;
+        };
+        SetEffectiveSizeView: {
+            /** @description How many animals it rests on: those with more than one complete generation equivalent. */
+            animals: number;
+            /** @description Mean individual increase of inbreeding per generation, ΔF = 1 − (1 − F)^(1/(t − 1)), 0 to 1 (Gutiérrez, Cervantes & Goyache 2009). Null without such animals. */
+            increase: number | null;
+            /** @description Realised effective size, 1/(2 ΔF), in animals (Gutiérrez, Cervantes & Goyache 2009). Null where no increase is recorded: it is then undefined, not infinite. */
+            effectiveSize: number | null;
+            /** @description Standard error of the effective size, in animals; null where it rests on fewer than two animals. */
+            standardError: number | null;
+            /** @description Why there is no effective size, in a plain sentence; null where there is one. */
+            note: string | null;
+        };
+        SetDepthView: {
+            /** @description Mean pedigree depth, in generations; null for an empty set. */
+            mean: number | null;
+            /** @description Greatest pedigree depth, in generations; null for an empty set. */
+            greatest: number | null;
+            /** @description Mean number of generations back in which every ancestor is known; null for an empty set. */
+            full: number | null;
+            /** @description Mean complete generation equivalent, in generations (Maignel, Boichard & Verrier 1996); null for an empty set. */
+            generationEquivalents: number | null;
+        };
+        HatchYearView: {
+            /** @description Year of hatching. */
+            year: number;
+            /** @description How many animals of the set hatched in it. */
+            animals: number;
+            /** @description Their inbreeding. */
+            inbreeding: components["schemas"]["SetInbreedingView"];
+            /** @description Gene diversity of the young of the year, 1 − their mean kinship, 0 to 1 (Lacy 1989). */
+            geneDiversity: number;
+            /** @description Expected parts of their gene pool from each origin in `contributions.items`, in the same order, each 0 to 1; what is missing from 1 comes from further origins. */
+            shares: number[];
+        };
+        LineageSetView: {
+            /** @description How many animals the set has. */
+            animals: number;
+            /** @description How many of them nothing is known of: no source and no parent is recorded. */
+            nothingKnown: number;
+            /** @description Their inbreeding coefficients. */
+            inbreeding: components["schemas"]["SetInbreedingView"];
+            /** @description Mean of all kinships within the set, each animal with itself included, 0 to 1, expected over uncertain parents (Ballou & Lacy 1995). Null for an empty set. */
+            meanKinship: number | null;
+            /** @description Gene diversity, 1 − mean kinship, 0 to 1: what is left of the diversity of unrelated founders (Lacy 1989). Null for an empty set. */
+            geneDiversity: number | null;
+            /** @description Founder genome equivalents, 1/(2 · mean kinship): so many unrelated founders would hold as much diversity; a count of animals (Lacy 1989; Ballou & Lacy 1995). Null for an empty set. */
+            founderGenomeEquivalents: number | null;
+            /** @description Effective number of founders, 1/Σp² over every single founder and unknown parent, p its part of the gene pool; a count of animals (Lacy 1989). Null for an empty set. */
+            effectiveFounders: number | null;
+            /** @description The ancestors that explain the gene pool. */
+            effectiveAncestors: components["schemas"]["SetAncestorsView"];
+            /** @description Where the gene pool begins. */
+            contributions: components["schemas"]["SetContributionsView"];
+            /** @description Increase of inbreeding per generation, and effective size. */
+            effectiveSize: components["schemas"]["SetEffectiveSizeView"];
+            /** @description How far the pedigrees reach. */
+            depth: components["schemas"]["SetDepthView"];
+            /** @description The young of each year of hatching, in the order of years. Animals not dated to the year are in none. */
+            years: components["schemas"]["HatchYearView"][];
+            /** @description How many animals are not dated to a year of hatching. */
+            undated: number;
+            /** @description What must be kept in mind with these figures, in plain sentences; to be shown beside them. */
+            cautions: string[];
+            /** @description Whether the figures follow every change of the register; false while figures of some of the animals are still being recomputed. */
+            current: boolean;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        LineageSetRequest: {
+            /** @description Ids or registry numbers of 1 to 5000 different animals; a withdrawn animal counts too. */
+            individuals: string[];
         };
         CreatedCounts: {
             /** @description Animals. */
@@ -10519,6 +10665,174 @@ export interface operations {
             };
             /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
             429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    measureSetLineageSet: {
+        parameters: {
+            query?: {
+                /** @description Exactly this code; case does not matter. */
+                code?: string;
+                /** @description Exactly this registry number. */
+                number?: string;
+                /** @description Line: its id or its whole name. */
+                line?: string;
+                /** @description Line: its id. */
+                lineId?: string;
+                /** @description Species: its id, scientific or common name. */
+                species?: string;
+                /** @description Keeper: id or whole name. */
+                keeper?: string;
+                /** @description Animals from this source. */
+                sourceId?: string;
+                /** @description Sex. */
+                sex?: "male" | "female" | "unsexed";
+                /** @description Status. */
+                status?: "alive" | "died" | "gone" | "unknown";
+                /** @description Visibility. */
+                visibility?: "private" | "club" | "public";
+                /** @description Words, each of which begins the number or stands in the code, line, species or keeper. */
+                q?: string;
+                /** @description Hatched, or perhaps hatched, in this year or later. */
+                hatchedFrom?: number;
+                /** @description Hatched, or perhaps hatched, in this year or before. */
+                hatchedTo?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineageSetView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    measurePickedLineageSet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LineageSetRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineageSetView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
                 headers: {
                     [name: string]: unknown;
                 };

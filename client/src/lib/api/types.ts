@@ -35,6 +35,12 @@ export type StandingShare = Sent['StandingShareView'];
 export type Flag = Sent['FlagView'];
 /** The figures of one row of the register. */
 export type Figures = Sent['FigureItemView'];
+/** A part of an inbreeding coefficient by where the doubled genes began. */
+export type PartialInbreeding = Sent['PartialInbreedingView'];
+/** What is measured of a set of animals. */
+export type LineageSet = Sent['LineageSetView'];
+/** The young of one year among a set. */
+export type HatchYear = Sent['HatchYearView'];
 /** Kinships of some animals, rows and columns in the order of `individuals`. */
 export type Kinship = Sent['KinshipView'];
 /** What young of a pairing not yet made would be. */
