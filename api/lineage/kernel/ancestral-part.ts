@@ -45,14 +45,21 @@ export function parentsFirst(order: PedigreeOrder, clutches: readonly number[]):
 
 /**
  * A part of a pedigree that is closed under descent upwards, as a pedigree of its own: clutch `i` of it is `clutches[i]`,
- * and only the animals that are candidate parents there have a number. Sources keep theirs.
+ * and the animals that are candidate parents there have a number, and those asked for. Sources keep theirs.
  *
  * @param clutches parents first, all their ancestors among them
  * @param space all zero; left so
+ * @param first animals of these clutches or founders, each once, that become individuals 0, 1, 2, … in this order
  */
-export function partOfPedigree(pedigree: Pedigree, clutches: Int32Array, space: SearchSpace): Pedigree {
+export function partOfPedigree(
+  pedigree: Pedigree,
+  clutches: Int32Array,
+  space: SearchSpace,
+  first: Int32Array = new Int32Array(0),
+): Pedigree {
   const { pairStart, pairSire, pairDam, pairProbability } = pedigree;
   const numbers = new Numbering(pedigree, clutches, space);
+  for (const individual of first) numbers.of(individual);
   const start = new Int32Array(clutches.length + 1);
   for (let local = 0; local < clutches.length; local++) {
     const clutch = clutches[local] as number;

@@ -1,4 +1,5 @@
 import { Candidates } from './candidates.ts';
+import type { ChosenYoung } from './chosen.ts';
 import type { Breeding } from './figures.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
@@ -9,6 +10,8 @@ export interface FrontierPlan {
   readonly width: Int32Array;
   /** Per component: row elements read and written. */
   readonly elements: Float64Array;
+  /** Per component: how many of the chosen animals belong to it. */
+  readonly staying: Int32Array;
 }
 
 /**
@@ -16,18 +19,21 @@ export interface FrontierPlan {
  *
  * @param widest width beyond which a component is not walked to its end: its width is then told as one more than `widest`
  * or greater, its elements only as far as it was walked.
+ * @param chosen animals whose kinships are to be told on the way
  */
 export function planFrontier(
   pedigree: Pedigree,
   order: PedigreeOrder,
   breeding: Breeding,
   widest = Infinity,
+  chosen: ChosenYoung | null = null,
 ): FrontierPlan {
   const { clutches, componentStart } = order;
   const components = componentStart.length - 1;
   const width = new Int32Array(components);
   const elements = new Float64Array(components);
-  const walk = new FrontierWalk(pedigree, breeding);
+  const staying = new Int32Array(components);
+  const walk = new FrontierWalk(pedigree, breeding, chosen);
   for (let component = 0; component < components; component++) {
     walk.restart();
     const end = componentStart[component + 1] as number;
@@ -35,8 +41,9 @@ export function planFrontier(
       walk.visit(clutches[position] as number, position);
     width[component] = walk.most + walk.sources;
     elements[component] = walk.elements;
+    staying[component] = walk.staying;
   }
-  return { width, elements };
+  return { width, elements, staying };
 }
 
 class FrontierWalk {
@@ -44,14 +51,18 @@ class FrontierWalk {
   elements = 0;
   /** Sources that are nodes; related ones enter together, so all of them are counted for the whole way. */
   sources = 0;
+  /** Chosen animals met. */
+  staying = 0;
   #active = 0;
   readonly #pedigree: Pedigree;
   readonly #breeding: Breeding;
+  readonly #chosen: ChosenYoung | null;
   readonly #candidates: Candidates;
   readonly #entered: Uint8Array;
   readonly #sourceEntered: Uint8Array;
 
-  constructor(pedigree: Pedigree, breeding: Breeding) {
+  constructor(pedigree: Pedigree, breeding: Breeding, chosen: ChosenYoung | null) {
+    this.#chosen = chosen;
     this.#pedigree = pedigree;
     this.#breeding = breeding;
     this.#candidates = new Candidates(pedigree);
@@ -60,7 +71,7 @@ class FrontierWalk {
   }
 
   restart(): void {
-    this.most = this.elements = this.sources = this.#active = 0;
+    this.most = this.elements = this.sources = this.staying = this.#active = 0;
   }
 
   visit(clutch: number, position: number): void {
@@ -76,15 +87,27 @@ class FrontierWalk {
     let young = 0;
     for (let at = this.#breeding.firstYoung[clutch] as number; at >= 0; at = this.#breeding.nextYoung[at] as number)
       young++;
-    if (young > 0) this.elements += this.#active * (candidates.count + 2 * young);
+    const chosen = this.#chosen === null ? 0 : this.#countChosen(clutch);
+    const columns = this.#active + this.staying;
+    if (young + chosen > 0) this.elements += columns * (candidates.count + young) + this.#active * (young + chosen);
+    this.staying += chosen;
     this.#active += young - leaving;
     this.most = Math.max(this.most, this.#active);
+  }
+
+  #countChosen(clutch: number): number {
+    if (this.#chosen === null) return 0;
+    const { firstYoung, nextYoung } = this.#chosen;
+    let chosen = 0;
+    for (let at = firstYoung[clutch] as number; at >= 0; at = nextYoung[at] as number) chosen++;
+    return chosen;
   }
 
   #enterFounder(founder: number): void {
     this.#entered[founder] = 1;
     this.#active++;
-    this.elements += 2 * this.#active;
+    this.elements += 2 * this.#active + this.staying;
+    if (this.#chosen !== null && founder < this.#chosen.count) this.staying++;
     const source = this.#pedigree.sourceOf[founder] as number;
     if (source < 0 || this.#breeding.sourceIsNode[source] === 0 || this.#sourceEntered[source] === 1) return;
     this.#sourceEntered[source] = 1;

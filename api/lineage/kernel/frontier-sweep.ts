@@ -1,4 +1,5 @@
 import { Candidates } from './candidates.ts';
+import type { Chosen } from './chosen.ts';
 import type { Breeding, ClutchFigures } from './figures.ts';
 import { KinshipRows } from './kinship-rows.ts';
 import type { PedigreeOrder } from './order.ts';
@@ -14,6 +15,7 @@ export class FrontierSweep {
   readonly #order: PedigreeOrder;
   readonly #breeding: Breeding;
   readonly #figures: ClutchFigures;
+  readonly #chosen: Chosen | null;
   readonly #candidates: Candidates;
   readonly #rows = new KinshipRows();
   readonly #slotOf: Int32Array;
@@ -21,7 +23,15 @@ export class FrontierSweep {
   /** How many breeding founders of each source have not entered yet. */
   readonly #foundersLeft: Int32Array;
 
-  constructor(pedigree: Pedigree, order: PedigreeOrder, breeding: Breeding, figures: ClutchFigures) {
+  /** @param chosen animals whose kinships with each other are told on the way */
+  constructor(
+    pedigree: Pedigree,
+    order: PedigreeOrder,
+    breeding: Breeding,
+    figures: ClutchFigures,
+    chosen: Chosen | null = null,
+  ) {
+    this.#chosen = chosen;
     this.#pedigree = pedigree;
     this.#order = order;
     this.#breeding = breeding;
@@ -38,10 +48,15 @@ export class FrontierSweep {
     }
   }
 
-  /** Computes the figures of one component. @param width the most rows it will hold at once, from `planFrontier`. */
-  sweep(component: number, width: number): void {
+  /**
+   * Computes the figures of one component.
+   *
+   * @param width the most rows it will hold at once, from `planFrontier`
+   * @param chosen how many of the chosen animals belong to it
+   */
+  sweep(component: number, width: number, chosen = 0): void {
     const { clutches, componentStart } = this.#order;
-    this.#rows.clear(width);
+    this.#rows.clear(width, chosen);
     const end = componentStart[component + 1] as number;
     for (let position = componentStart[component] as number; position < end; position++)
       this.#visit(clutches[position] as number, position);
@@ -58,12 +73,14 @@ export class FrontierSweep {
     if ((pairStart[clutch + 1] as number) - (pairStart[clutch] as number) === 1) this.#certainFigures(clutch);
     else this.#uncertainFigures(clutch);
     const breeds = (this.#breeding.firstYoung[clutch] as number) >= 0;
-    if (breeds) this.#blendParents();
+    const isChosen = this.#chosen !== null && (this.#chosen.firstYoung[clutch] as number) >= 0;
+    if (breeds || isChosen) this.#blendParents();
     for (let place = 0; place < candidates.count; place++) {
       const parent = candidates.individual[place] as number;
       if (this.#breeding.lastPosition[parent] === position) this.#rows.release(this.#slotOf[parent] as number);
     }
     if (breeds) this.#enterYoung(clutch);
+    if (isChosen) this.#tellYoung(clutch);
   }
 
   #certainFigures(clutch: number): void {
@@ -144,7 +161,31 @@ export class FrontierSweep {
     const self = 0.5 * (1 + (this.#figures.clutchExpected[clutch] as number));
     const { firstYoung, nextYoung } = this.#breeding;
     for (let young = firstYoung[clutch] as number; young >= 0; young = nextYoung[young] as number)
-      this.#slotOf[young] = this.#rows.enter(self, within);
+      this.#slotOf[young] = this.#enter(young, self, within);
+  }
+
+  /** The chosen young of a clutch that have no slot, since they do not breed. */
+  #tellYoung(clutch: number): void {
+    const { firstYoung, nextYoung } = this.#chosen as Chosen; // asked only where there are any
+    const within = this.#figures.clutchWithin[clutch] as number;
+    const self = 0.5 * (1 + (this.#figures.clutchExpected[clutch] as number));
+    for (let young = firstYoung[clutch] as number; young >= 0; young = nextYoung[young] as number) {
+      if ((this.#breeding.lastPosition[young] as number) >= 0) continue;
+      this.#tell(young, self);
+      this.#rows.setLastStaying(within);
+    }
+  }
+
+  #tell(individual: number, self: number): void {
+    this.#rows.stay(self, (kinships, start) => this.#chosen?.tell(individual, kinships, start));
+  }
+
+  #enter(individual: number, self: number, within: number): number {
+    if (this.#chosen === null || individual >= this.#chosen.count) return this.#rows.enter(self, within);
+    this.#tell(individual, self);
+    const slot = this.#rows.enter(self, within);
+    this.#rows.setLastStaying(within);
+    return slot;
   }
 
   #enterFounder(founder: number): void {
@@ -153,13 +194,13 @@ export class FrontierSweep {
     const source = this.#pedigree.sourceOf[founder] as number;
     if (source < 0 || this.#breeding.sourceIsNode[source] === 0) {
       rows.blendNothing();
-      this.#slotOf[founder] = rows.enter(self, 0);
+      this.#slotOf[founder] = this.#enter(founder, self, 0);
       return;
     }
     if ((this.#sourceSlot[source] as number) < 0) this.#enterSources(source);
     rows.blendNothing();
     rows.blend(this.#sourceSlot[source] as number, 1);
-    this.#slotOf[founder] = rows.enter(self, 0);
+    this.#slotOf[founder] = this.#enter(founder, self, 0);
     const left = (this.#foundersLeft[source] as number) - 1;
     this.#foundersLeft[source] = left;
     if (left === 0) rows.release(this.#sourceSlot[source] as number);

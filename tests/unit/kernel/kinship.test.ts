@@ -7,6 +7,7 @@ import { kinshipByRows } from '../../../api/lineage/kernel/kinship-by-rows.ts';
 import { kinshipMatrix } from '../../../api/lineage/kernel/kinship.ts';
 import { meanKinship, meanKinshipOf } from '../../../api/lineage/kernel/mean-kinship.ts';
 import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
+import { buildShape, seededRandom } from '../../bench/kernel-shapes.ts';
 import { registers, toPedigree } from './random-registers.ts';
 import { SlowRecursion } from './slow-recursion.ts';
 
@@ -21,22 +22,41 @@ function close(actual: number, expected: number, what: string): void {
 }
 
 describe('the kinship matrix', () => {
-  it('agrees with the plain recursion for any set, in the order asked for, also with an animal twice', () => {
-    fc.assert(
-      fc.property(anyRegister, fc.array(fc.nat(), { maxLength: 20 }), (register, picks) => {
-        const pedigree = toPedigree(register);
-        const slow = new SlowRecursion(pedigree);
-        const set = Int32Array.from(picks, (pick) => pick % pedigree.clutchOf.length);
-        const matrix = kinshipMatrix(pedigree, computeInbreeding(pedigree), set);
-        expect(matrix).toHaveLength(set.length ** 2);
-        set.forEach((a, row) =>
-          set.forEach((b, column) =>
-            close(matrix[row * set.length + column] ?? NaN, slow.kinship(a, b), `kinship ${a} ${b}`),
-          ),
-        );
-      }),
-      { numRuns: 400 },
-    );
+  it.each(['auto', 'passes', 'sweep'] as const)(
+    'agrees with the plain recursion for any set, in any order, also with an animal twice (%s)',
+    (method) => {
+      fc.assert(
+        fc.property(anyRegister, fc.array(fc.nat(), { maxLength: 20 }), (register, picks) => {
+          const pedigree = toPedigree(register);
+          const slow = new SlowRecursion(pedigree);
+          const set = Int32Array.from(picks, (pick) => pick % pedigree.clutchOf.length);
+          const matrix = kinshipMatrix(pedigree, computeInbreeding(pedigree), set, { method });
+          expect(matrix).toHaveLength(set.length ** 2);
+          set.forEach((a, row) =>
+            set.forEach((b, column) =>
+              close(matrix[row * set.length + column] ?? NaN, slow.kinship(a, b), `kinship ${a} ${b}`),
+            ),
+          );
+        }),
+        { numRuns: 400 },
+      );
+    },
+  );
+
+  it.each([
+    ['one family', { name: '', lines: 1, animalsPerLine: 1500, breeders: 30, clutchSize: 3, crosses: 0 }],
+    ['many families', { name: '', lines: 30, animalsPerLine: 60, breeders: 8, clutchSize: 2, crosses: 0 }],
+    ['families that meet', { name: '', lines: 30, animalsPerLine: 60, breeders: 8, clutchSize: 2, crosses: 0.05 }],
+  ])('is the same by passes and by sweeps, whatever memory they may take (%s)', (_, shape) => {
+    const pedigree = buildShape(shape);
+    const inbreeding = computeInbreeding(pedigree);
+    const random = seededRandom(3);
+    const some = Int32Array.from({ length: 120 }, () => Math.floor(random() * pedigree.clutchOf.length));
+    const byPasses = kinshipMatrix(pedigree, inbreeding, some, { method: 'passes' });
+    for (const options of [{}, { method: 'sweep' }, { sweepBytes: 20_000 }, { sweepBytes: 0 }] as const)
+      kinshipMatrix(pedigree, inbreeding, some, options).forEach((kinship, cell) =>
+        close(kinship, byPasses[cell] ?? NaN, `cell ${cell}`),
+      );
   });
 
   it('is symmetric, from 0 to 1, with a diagonal from ½ to 1', () => {
