@@ -25,7 +25,7 @@ export class IndividualLineageController {
   })
   @ApiParam({ name: 'id', description: 'Id or registry number of the animal.' })
   @ApiOkResponse({ type: LineageView })
-  @ApiProblems(404)
+  @ApiProblems(404, 503)
   getLineage(@Param('id') id: string): Promise<LineageView> {
     return this.lineage.get(id);
   }

@@ -1,16 +1,17 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
+import { LongWork } from '../platform/long-work.ts';
 import { auditLabel } from '../provenance/flags.ts';
 import { weakestStanding } from '../provenance/standing.ts';
-import { ancestralInbreeding } from './kernel/ancestral-inbreeding.ts';
 import { completenessIndex } from './kernel/completeness.ts';
 import { labelEvidenceOf, shownLabels, toFindings, type LabelEvidence } from './label-evidence.ts';
+import { ancestralInbreedingOf, inbreedingParts } from './inbreeding-parts.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { InbreedingView, LabelView, LineageView } from './lineage.view.ts';
 import type { Pair } from './kernel/genome-flow.ts';
+import type { FounderShare } from './kernel/shares.ts';
 import { resolveAnimal } from './named-animals.ts';
 import { originView, wantOrigins } from './origin-views.ts';
-import { originParts } from './origin-parts.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { Snapshots } from './snapshots.service.ts';
 
@@ -27,6 +28,7 @@ export class IndividualLineageService {
   constructor(
     @Inject(DataSource) private readonly dataSource: DataSource,
     @Inject(Snapshots) private readonly snapshots: Snapshots,
+    @Inject(LongWork) private readonly work: LongWork,
   ) {}
 
   /**
@@ -38,12 +40,10 @@ export class IndividualLineageService {
     const snapshot = await this.snapshots.current();
     const individual = await resolveAnimal(this.dataSource.manager, snapshot, id);
     const evidence = labelEvidenceOf(snapshot, individual);
-    const allPairs = snapshot.pairsOf(individual);
-    const pairs = likeliest(allPairs);
-    const { pedigree } = snapshot.graph;
+    const pairs = likeliest(snapshot.pairsOf(individual));
     const { clutches } = snapshot.flowTo(individual);
-    const parts = originParts(pedigree, individual, clutches, allPairs).slice(0, PARTS_MOST);
-    const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs));
+    const parts = (await inbreedingParts(this.work, snapshot, individual, clutches)).slice(0, PARTS_MOST);
+    const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs, parts));
     const { depth, fullDepth, generationEquivalents } = snapshot.depth;
     return {
       inbreeding: inbreedingView(snapshot, individual, pairs, names),
@@ -63,7 +63,7 @@ export class IndividualLineageService {
       meanKinship: snapshot.meanKinshipOf(individual),
       label: labelView(snapshot, evidence, names),
       shares: evidence.origins.map((origin) => ({ ...originView(snapshot, origin, names), share: origin.share })),
-      ancestralInbreeding: ancestralInbreeding(pedigree, snapshot.inbreeding, clutches).at(-1) ?? 0,
+      ancestralInbreeding: ancestralInbreedingOf(snapshot, individual, clutches),
       partialInbreeding: parts.map((origin) => ({ ...originView(snapshot, origin, names), part: origin.share })),
       current: snapshot.isCurrent(individual),
       asOf: snapshot.asOf,
@@ -75,11 +75,12 @@ function likeliest(pairs: readonly Pair[]): Pair[] {
   return [...pairs].sort((one, other) => other.probability - one.probability).slice(0, PAIRS_MOST);
 }
 
-function wantedBy(evidence: LabelEvidence, pairs: readonly Pair[]): WantedNames {
+function wantedBy(evidence: LabelEvidence, pairs: readonly Pair[], parts: readonly FounderShare[]): WantedNames {
   const wanted = new WantedNames();
   wanted.addEvidence(evidence);
   for (const { a, b } of pairs) for (const parent of [a, b]) if (parent >= 0) wanted.individuals.add(parent);
   wantOrigins(wanted, evidence.origins);
+  wantOrigins(wanted, parts);
   return wanted;
 }
 

@@ -4,17 +4,15 @@ export interface TakenTerms {
   readonly self: number;
   /** Sum of the coefficients between different young of it. */
   readonly within: number;
-  /** Slots of the other animals that the young stand with; only the first `count` count. */
-  readonly slots: Int32Array;
-  /** The coefficients summed over the young, by slot. */
+  /** Coefficients with other animals, summed over the young, by slot; only the first `width` count. */
   readonly across: Float64Array;
-  readonly count: number;
+  readonly width: number;
 }
 
 /**
- * A sum of kinships, Σ m_ij φ(i,j) over pairs of animals, in which animals are replaced by their parents. A dense symmetric
- * matrix over the animals that stand in it now; places given back are used again, so that it stays as wide as the animals
- * that wait at one time.
+ * A sum of kinships, Σ m_ij φ(i,j) over pairs of animals, in which animals are replaced by their parents. A dense matrix over the
+ * animals that stand in it now, a pair on either side of the diagonal or part of it on both; places given back are used
+ * again, so that it stays as wide as the animals that wait at one time.
  */
 export class KinshipTerms {
   readonly #clutchOf: Int32Array;
@@ -24,9 +22,7 @@ export class KinshipTerms {
   /** Slot to individual, −1 for a free one. */
   readonly #animals: number[] = [];
   #stride = 32;
-  /** Each pair stands on both sides of the diagonal with half its coefficient. */
   #cells = new Float64Array(32 * 32);
-  #slots = new Int32Array(32);
   #across = new Float64Array(32);
 
   constructor(clutchOf: Int32Array) {
@@ -36,9 +32,9 @@ export class KinshipTerms {
   /** Adds a coefficient of φ(a,b); a and b may be the same. */
   add(a: number, b: number, coefficient: number): void {
     const row = this.#slot(a);
-    const column = this.#slot(b);
-    this.#bump(row, column, 0.5 * coefficient);
-    this.#bump(column, row, 0.5 * coefficient);
+    const column = this.#slot(b); // may move all cells: it comes before their place is told
+    const at = row * this.#stride + column;
+    this.#cells[at] = (this.#cells[at] as number) + coefficient;
   }
 
   /** Takes the young of a clutch out; null where none of them stands in the sum. What it gives is good until the next call. */
@@ -50,53 +46,46 @@ export class KinshipTerms {
     const sums = this.#sumRows(rows);
     let self = 0;
     let within = 0;
+    for (const row of rows)
+      for (const column of rows) {
+        const cell = this.#cells[row * this.#stride + column] as number;
+        if (row === column) self += cell;
+        else within += cell;
+      }
     for (const row of rows) {
-      self += this.#cells[row * this.#stride + row] as number;
-      within += sums[row] as number;
+      this.#release(row);
+      sums[row] = 0;
     }
-    for (const row of rows) this.#release(row);
-    let count = 0;
-    for (let slot = 0; slot < this.#animals.length; slot++)
-      if (this.#animals[slot] !== -1 && sums[slot] !== 0) this.#slots[count++] = slot;
-    return { self, within: within - self, slots: this.#slots, across: sums, count };
+    return { self, within, across: sums, width: this.#animals.length };
   }
 
   /** Puts parents in the place of young that were taken: φ(i,j) = Σ w_k φ(k,j). */
-  spread({ slots, across, count }: TakenTerms, weights: ReadonlyMap<number, number>): void {
+  spread({ across, width }: TakenTerms, weights: ReadonlyMap<number, number>): void {
     for (const [parent, weight] of weights) {
       const row = this.#slot(parent);
       const cells = this.#cells;
-      const stride = this.#stride;
-      for (let at = 0; at < count; at++) {
-        const column = slots[at] as number;
-        const part = weight * (across[column] as number);
-        cells[row * stride + column] = (cells[row * stride + column] as number) + part;
-        cells[column * stride + row] = (cells[column * stride + row] as number) + part;
-      }
+      for (let column = 0, at = row * this.#stride; column < width; column++, at++)
+        cells[at] = (cells[at] as number) + weight * (across[column] as number);
     }
   }
 
-  /** Hands over every pair that is left, once, with its whole coefficient. */
+  /** Hands over every pair that is left with its coefficient, in one part or two. */
   forEach(see: (a: number, b: number, coefficient: number) => void): void {
     for (let row = 0; row < this.#animals.length; row++)
-      for (let column = 0; column <= row; column++) {
+      for (let column = 0; column < this.#animals.length; column++) {
         const cell = this.#cells[row * this.#stride + column] as number;
-        if (cell === 0) continue;
-        see(this.#animals[row] as number, this.#animals[column] as number, row === column ? cell : 2 * cell);
+        if (cell !== 0) see(this.#animals[row] as number, this.#animals[column] as number, cell);
       }
-  }
-
-  #bump(row: number, column: number, coefficient: number): void {
-    const at = row * this.#stride + column;
-    this.#cells[at] = (this.#cells[at] as number) + coefficient;
   }
 
   #sumRows(rows: readonly number[]): Float64Array {
     const width = this.#animals.length;
     const sums = this.#across.fill(0, 0, width);
-    for (const row of rows)
-      for (let column = 0, at = row * this.#stride; column < width; column++, at++)
-        sums[column] = (sums[column] as number) + (this.#cells[at] as number);
+    const cells = this.#cells;
+    const stride = this.#stride;
+    for (const own of rows)
+      for (let other = 0, along = own * stride, down = own; other < width; other++, along++, down += stride)
+        sums[other] = (sums[other] as number) + (cells[along] as number) + (cells[down] as number);
     return sums;
   }
 
@@ -132,11 +121,8 @@ export class KinshipTerms {
       cells.set(this.#cells.subarray(row * this.#stride, (row + 1) * this.#stride), row * stride);
     const across = new Float64Array(stride);
     across.set(this.#across);
-    const slots = new Int32Array(stride);
-    slots.set(this.#slots);
     this.#cells = cells;
     this.#across = across;
-    this.#slots = slots;
     this.#stride = stride;
   }
 }

@@ -3279,6 +3279,16 @@ export interface components {
             /** @description Expected share of the genome, above 0, at most 1; all shares sum to 1. */
             share: number;
         };
+        AncestralInbreedingView: {
+            /** @description Ancestral inbreeding, 0 to 1, without unit: probability that a gene has met a copy of itself before in an inbred ancestor, by the recursion of Ballou (1997), expected over uncertain parents. The recursion takes the history of a gene and the F of its bearer as independent, so the exact value differs. 0 where no ancestor is inbred as far as recorded. */
+            recursion: number;
+            /** @description The same exactly, 0 to 1, by counting all ways in which genes can have come down. Null where there are more than 4096 ways. */
+            exact: number | null;
+            /** @description Old inbreeding, 0 to F: the part of F in which a gene has met itself before (after Kalinowski, Hedrick & Miller 2000), counted. Null as `exact`. */
+            oldInbreeding: number | null;
+            /** @description New inbreeding, 0 to F: the rest of F, genes that meet themselves for the first time. Null as `exact`. */
+            newInbreeding: number | null;
+        };
         PartialInbreedingView: {
             /** @description The source that the founders came from. */
             source?: components["schemas"]["ShareSourceView"];
@@ -3317,8 +3327,8 @@ export interface components {
             label: components["schemas"]["LabelView"];
             /** @description Where the genome is expected to come from, the largest share first. */
             shares: components["schemas"]["ShareView"][];
-            /** @description Ancestral inbreeding, 0 to 1: probability that an allele has met itself before in an inbred ancestor, by the recursion of Ballou (1997), expected over uncertain parents. The recursion takes the history of an allele and the F of its bearer as independent; the exact value differs. 0 where no ancestor is inbred as far as recorded. */
-            ancestralInbreeding: number;
+            /** @description How far its genes have met themselves before. */
+            ancestralInbreeding: components["schemas"]["AncestralInbreedingView"];
             /** @description The parts of F by founder or source, the largest first, those of founders of one source together; at most 50, the rest is what is missing from F. Empty where F is 0. */
             partialInbreeding: components["schemas"]["PartialInbreedingView"][];
             /** @description Whether the figures belong to the register as it was when it was asked. Always true so far: an answer waits for its figures. */
@@ -10391,6 +10401,15 @@ export interface operations {
             };
             /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
             429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
                 headers: {
                     [name: string]: unknown;
                 };
