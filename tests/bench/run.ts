@@ -7,6 +7,7 @@ import { migrate } from '../../api/platform/data-source.ts';
 import { startEmbeddedDatabase } from '../../api/platform/embedded-database.ts';
 import { benchImport } from './import.ts';
 import { benchKernel } from './kernel.ts';
+import { benchMeasures } from './measures.ts';
 import { benchReads } from './reads.ts';
 import { benchWriters } from './writers.ts';
 import { keeperWithToken } from '../support/token.ts';
@@ -48,4 +49,5 @@ async function benchService(): Promise<void> {
 
 console.log(`Node ${process.version}, ${availableParallelism()} cores, ${new Date().toISOString().slice(0, 10)}`);
 print('The kernel, in milliseconds', await benchKernel());
+print('Measures of one animal and of sets, in milliseconds', await benchMeasures());
 await benchService();
