@@ -16,7 +16,7 @@ export class LineageFigures1764000000003 implements MigrationInterface {
       drop function note_lineage_change(text, uuid[]), note_individuals(), note_clutches(), note_parents(), note_pairs(),
         note_sources(), note_lines() cascade;
       drop table individual_figures, clutch_figures, line_figures, lineage_change;
-      alter table lineage_revision drop column figures;
+      alter table lineage_revision drop column figures, drop column pruned;
       create function bump_lineage_revision() returns trigger language plpgsql as $$
       begin
         update lineage_revision set revision = revision + 1, changed_at = now();
@@ -39,10 +39,11 @@ export class LineageFigures1764000000003 implements MigrationInterface {
 
 /**
  * `lineage_revision.revision` counts changes of the register, `figures` counts writings of figures. A change is settled once
- * every figure that follows from it is written; until then the figures of its descendants are not current.
+ * every figure that follows from it is written; until then the figures of its descendants are not current. Notes of changes up
+ * to the revision `pruned` may be gone: who is behind it reads the register whole.
  */
 const changes = `
-  alter table lineage_revision add column figures bigint not null default 0;
+  alter table lineage_revision add column figures bigint not null default 0, add column pruned bigint not null default 0;
   create table lineage_change (
     id bigint generated always as identity primary key,
     revision bigint not null,

@@ -49,7 +49,8 @@ export function ancestorChart(register: RegisterGraph, root: number, generations
     for (const individual of present) {
       const clutch = register.pedigree.clutchOf[individual] ?? -1;
       if (clutch < 0) continue;
-      if (!graph.hasNode(register.clutchIds[clutch]) && !addClutch(graph, register, clutch, parents)) truncated = true;
+      if (!graph.hasNode(register.clutches.at(clutch)) && !addClutch(graph, register, clutch, parents))
+        truncated = true;
     }
     present = parents;
   }
@@ -59,7 +60,7 @@ export function ancestorChart(register: RegisterGraph, root: number, generations
 
 /** Adds an animal, and the source it came from; gives whether it is new. */
 function addIndividual(graph: DirectedGraph<ChartNode, ChartEdge>, register: RegisterGraph, number: number): boolean {
-  const id = register.individualIds[number] ?? '';
+  const id = register.individuals.at(number) ?? '';
   if (graph.hasNode(id)) return false;
   graph.addNode(id, { kind: 'individual', number });
   const source = register.pedigree.sourceOf[number] ?? -1;
@@ -82,11 +83,11 @@ function addClutch(
   // each parent may bring its source
   if (graph.order + 1 + 2 * links.length > CHART_NODES_MOST || graph.size + 2 * links.length > CHART_EDGES_MOST)
     return false;
-  const id = register.clutchIds[clutch] ?? '';
+  const id = register.clutches.at(clutch) ?? '';
   graph.addNode(id, { kind: 'clutch', number: clutch });
   for (const { parent, role, probability } of links) {
     if (addIndividual(graph, register, parent)) parents.push(parent);
-    graph.addDirectedEdge(register.individualIds[parent], id, { kind: 'parent', role, probability });
+    graph.addDirectedEdge(register.individuals.at(parent), id, { kind: 'parent', role, probability });
   }
   return true;
 }
@@ -110,7 +111,7 @@ function linkYoung(graph: DirectedGraph<ChartNode, ChartEdge>, register: Registe
   const individuals = graph.filterNodes((_, { kind }) => kind === 'individual');
   for (const id of individuals) {
     const clutch = register.pedigree.clutchOf[graph.getNodeAttribute(id, 'number')] ?? -1;
-    const clutchId = register.clutchIds[clutch];
+    const clutchId = register.clutches.at(clutch);
     if (clutchId !== undefined && graph.hasNode(clutchId)) graph.addDirectedEdge(clutchId, id, { kind: 'young' });
   }
 }

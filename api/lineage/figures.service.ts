@@ -48,9 +48,9 @@ class FigureItems {
     const snapshot = this.#snapshot;
     const evidence = this.#evidence(individual);
     return {
-      id: snapshot.graph.individualIds[individual] ?? '',
+      id: snapshot.idOf(individual),
       inbreeding: snapshot.inbreedingFigureOf(individual),
-      depth: snapshot.depth.depth[individual] ?? 0,
+      depth: snapshot.depthOf(individual).depth,
       standings: [...evidence.standings],
       tracedShare: evidence.tracedShare,
       flags: auditLabel(toFindings(snapshot, evidence, this.#unnamed)).map(({ code }) => code),

@@ -12,6 +12,7 @@ import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { PairView } from './lineage.view.ts';
 import { resolveAnimals, type NamedAnimal } from './named-animals.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
+import { sexOf } from './register-graph.ts';
 import { Snapshots } from './snapshots.service.ts';
 
 interface Side {
@@ -89,7 +90,7 @@ function misfits(
   wrong: 'male' | 'female',
 ): ProblemError[] {
   return numbers.flatMap((number, place) =>
-    graph.sexOf[number] === wrong
+    sexOf(graph, number) === wrong
       ? [
           {
             pointer: `/${side}/${place}`,

@@ -44,12 +44,9 @@ export class IndividualLineageService {
     const { clutches } = snapshot.flowTo(individual);
     const parts = (await inbreedingParts(this.work, snapshot, individual, clutches)).slice(0, PARTS_MOST);
     const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs, parts));
-    const { depth, fullDepth, generationEquivalents } = snapshot.depth;
     return {
       inbreeding: inbreedingView(snapshot, individual, pairs, names),
-      depth: depth[individual] ?? 0,
-      fullDepth: fullDepth[individual] ?? 0,
-      generationEquivalents: generationEquivalents[individual] ?? 0,
+      ...snapshot.depthOf(individual),
       completeness: {
         generations: COMPLETENESS_GENERATIONS,
         index: completenessIndex(

@@ -71,11 +71,10 @@ export class LineageSetService {
   }
 
   async #measure(snapshot: LineageSnapshot, members: Int32Array, years: Int16Array): Promise<LineageSetView> {
-    const { generationEquivalents } = snapshot.depth;
     const set: MeasuredSet = {
       members,
       years,
-      generationEquivalents: Float64Array.from(members, (member) => generationEquivalents[member] ?? 0),
+      generationEquivalents: Float64Array.from(members, (member) => snapshot.depthOf(member).generationEquivalents),
     };
     const measures = await this.work.run(setMeasures, {
       pedigree: snapshot.graph.pedigree,

@@ -1,36 +1,45 @@
 import { parseRegistryNumber } from '../../shared/registry-number.ts';
-import { standings, type Standing } from '../../shared/vocabulary.ts';
+import { standings } from '../../shared/vocabulary.ts';
 import { sharesByStanding, standingOfSource, type StandingShare } from '../provenance/standing.ts';
-import { pedigreeDepth, type PedigreeDepth } from './kernel/depth.ts';
-import { filialGeneration } from './kernel/filial-generation.ts';
-import { computeInbreeding, inbreedingOf, type Inbreeding, type InbreedingRange } from './kernel/inbreeding.ts';
+import { inbreedingOf, type Inbreeding, type InbreedingRange } from './kernel/inbreeding.ts';
 import { kinshipMatrix } from './kernel/kinship.ts';
 import { meanKinshipOf } from './kernel/mean-kinship.ts';
-import { shareOf } from './kernel/shares.ts';
 import { GenomeFlow, type Pair } from './kernel/genome-flow.ts';
-import type { RegisterGraph } from './register-graph.ts';
+import type { LineageState } from './lineage-memory.ts';
+import { isLiving, REMOVED, type RegisterGraph } from './register-graph.ts';
 import type { Revision } from './register-rows.queries.ts';
+
+/** How far back a pedigree reaches. */
+export interface DepthOfAnimal {
+  /** Generations on the longest recorded path to a founder; 0 for a founder. */
+  readonly depth: number;
+  /** Generations back in which every ancestor is certainly a recorded one. */
+  readonly fullDepth: number;
+  /** Complete generation equivalent (Maignel, Boichard & Verrier 1996). */
+  readonly generationEquivalents: number;
+}
 
 /**
  * The register in one state and the figures of that state. Nothing in it ever changes; when the register does, another
- * snapshot takes its place. Inbreeding of the whole register is computed at once, everything else when it is asked for.
+ * snapshot takes its place. Figures of clutches are there, everything else is computed when it is asked for.
  */
 export class LineageSnapshot {
   readonly revision: Revision;
   readonly graph: RegisterGraph;
   readonly inbreeding: Inbreeding;
-  /** m: working space of `GenomeFlow`, all −1 between two of its runs. */
+  readonly #state: LineageState;
+  /** At least m: working space of `GenomeFlow`, all −1 between two of its runs. */
   readonly #places: Int32Array;
-  #depth: PedigreeDepth | undefined;
-  #filial: Int32Array | undefined;
   readonly #meanKinships = new Map<number, ReadonlyMap<number, number>>();
-  #standings: { readonly standing: Standing; readonly shares: Float64Array }[] | undefined;
+  #lineMembers: ReadonlyMap<number, Int32Array> | undefined;
 
-  constructor(revision: Revision, graph: RegisterGraph) {
+  /** @param places at least one −1 a clutch; shared by the snapshots of a service, since no run of it waits for anything */
+  constructor(revision: Revision, state: LineageState, places: Int32Array) {
     this.revision = revision;
-    this.graph = graph;
-    this.inbreeding = computeInbreeding(graph.pedigree);
-    this.#places = new Int32Array(graph.clutchIds.length).fill(-1);
+    this.#state = state;
+    this.graph = state.graph;
+    this.inbreeding = { ...state.knowledge.figures, order: state.order, method: { frontier: 0, trace: 0 } };
+    this.#places = places;
   }
 
   /** The state of the register that the figures belong to. */
@@ -85,55 +94,85 @@ export class LineageSnapshot {
     return new GenomeFlow(this.graph.pedigree, this.inbreeding.order, this.#places, pairs);
   }
 
+  /** How many individuals there are, removed ones among them. */
+  get size(): number {
+    return this.graph.pedigree.clutchOf.length;
+  }
+
   /** Id of an individual by its dense number; empty where there is none. */
   idOf(individual: number): string {
-    return this.graph.individualIds[individual] ?? '';
+    return individual < this.size ? (this.graph.individuals.at(individual) ?? '') : '';
+  }
+
+  /** Id of a clutch by its dense number; empty where there is none. */
+  clutchIdOf(clutch: number): string {
+    return this.graph.clutches.at(clutch) ?? '';
   }
 
   /** Whether the figures of an individual follow every change of the register; false while they are still being recomputed. */
   isCurrent(individual: number): boolean {
-    return individual < this.graph.individualIds.length;
+    const clutch = this.graph.pedigree.clutchOf[individual] ?? -1;
+    return clutch < 0 || this.#state.knowledge.stale[clutch] === 0;
   }
 
   /** Dense number of an individual named by its id or its registry number; −1 where there is none. */
   find(idOrNumber: string): number {
-    const byId = this.graph.individualOf.get(idOrNumber.toLowerCase());
-    if (byId !== undefined) return byId;
+    const byId = this.#standing(this.graph.individuals.find(idOrNumber));
+    if (byId >= 0) return byId;
     const serial = parseRegistryNumber(idOrNumber);
-    return serial === null ? -1 : (this.graph.individualOfSerial.get(serial) ?? -1);
+    return serial === null ? -1 : this.#standing(this.graph.bySerial.find(serial));
   }
 
-  /** Depth, full depth and generation equivalents of every individual. */
-  get depth(): PedigreeDepth {
-    return (this.#depth ??= pedigreeDepth(this.graph.pedigree, this.inbreeding.order));
+  /** The tables of ids may know of animals that came later, and of some whose rows are gone. */
+  #standing(individual: number): number {
+    return individual < this.size && this.graph.withdrawn[individual] !== REMOVED ? individual : -1;
+  }
+
+  /** How far back the pedigree of an individual reaches. */
+  depthOf(individual: number): DepthOfAnimal {
+    const clutch = this.graph.pedigree.clutchOf[individual] ?? -1;
+    const { depth, fullDepth, equivalents } = this.#state.knowledge.facts;
+    return {
+      depth: depth[clutch] ?? 0,
+      fullDepth: fullDepth[clutch] ?? 0,
+      generationEquivalents: equivalents[clutch] ?? 0,
+    };
   }
 
   /** Generations since the wild; null where they cannot be known. */
   filialGenerationOf(individual: number): number | null {
     const { pedigree, sources } = this.graph;
-    const wild = (): Uint8Array => Uint8Array.from(sources, ({ kind }) => (kind === 'wild-collection' ? 1 : 0));
-    this.#filial ??= filialGeneration(pedigree, this.inbreeding.order, wild());
-    const generation = this.#filial[individual] ?? -1;
+    const clutch = pedigree.clutchOf[individual] ?? -1;
+    if (clutch < 0) return sources[pedigree.sourceOf[individual] ?? -1]?.kind === 'wild-collection' ? 0 : null;
+    const generation = this.#state.knowledge.facts.filial[clutch] ?? -1;
     return generation < 0 ? null : generation;
   }
 
   /** Mean kinship with the living animals of its line, itself included where it lives; null without a line or without any. */
   meanKinshipOf(individual: number): number | null {
     const line = this.graph.lineOf[individual] ?? -1;
-    if (line < 0) return null;
-    const known = this.#meanKinships.get(line) ?? this.#computeMeanKinships(line);
-    this.#meanKinships.set(line, known);
-    return known.get(individual) ?? null;
+    return line < 0 ? null : (this.meanKinshipsOfLine(line).get(individual) ?? null);
   }
 
-  /** Two passes over the ancestry of a line give the mean kinships of all its animals. */
-  #computeMeanKinships(line: number): Map<number, number> {
-    const { lineOf, statusOf, withdrawn, pedigree } = this.graph;
-    const animals = [...lineOf.keys()].filter((animal) => lineOf[animal] === line);
-    const living = animals.filter((animal) => statusOf[animal] === 'alive' && withdrawn[animal] === 0);
+  /** Mean kinships of all animals of a line with its living ones, as `meanKinshipOf` has them; empty where none lives. */
+  meanKinshipsOfLine(line: number): ReadonlyMap<number, number> {
+    const known = this.#meanKinships.get(line) ?? this.#computeMeanKinships(line);
+    this.#meanKinships.set(line, known);
+    return known;
+  }
+
+  #computeMeanKinships(line: number): ReadonlyMap<number, number> {
+    const animals = this.membersOfLine(line);
+    const living = animals.filter((animal) => isLiving(this.graph, animal));
     if (living.length === 0) return new Map();
-    const means = meanKinshipOf(pedigree, this.inbreeding, Int32Array.from(living), Int32Array.from(animals));
-    return new Map(animals.map((animal, place) => [animal, means[place] ?? 0]));
+    const means = meanKinshipOf(this.graph.pedigree, this.inbreeding, living, animals);
+    return new Map(Array.from(animals, (animal, place) => [animal, means[place] ?? 0]));
+  }
+
+  /** Individuals of a line, withdrawn ones among them. */
+  membersOfLine(line: number): Int32Array {
+    this.#lineMembers ??= gatherMembers(this.graph.lineOf);
+    return this.#lineMembers.get(line) ?? new Int32Array(0);
   }
 
   /** Expected kinships among some individuals, n × n by rows; ½(1+F) on the diagonal. */
@@ -155,27 +194,23 @@ export class LineageSnapshot {
 
   /** Expected genome shares of an individual by the standing of its founders, best first; they sum to 1. */
   standingsOf(individual: number): StandingShare[] {
-    this.#standings ??= this.#computeStandings();
-    return sharesByStanding(
-      this.#standings.map(({ standing, shares }) => ({ standing, share: shares[individual] ?? 0 })),
-    );
-  }
-
-  /** One pass over the register for each standing that some source has, and one for what is unknown. */
-  #computeStandings(): { standing: Standing; shares: Float64Array }[] {
     const { pedigree, sources } = this.graph;
-    const ofSources = sources.map(standingOfSource);
-    const everyone = pedigree.clutchOf.length;
-    return standings
-      .filter((standing) => standing === 'unknown' || ofSources.includes(standing))
-      .map((standing) => {
-        const counts = Float64Array.from(ofSources, (other) => (other === standing ? 1 : 0));
-        const unknown = standing === 'unknown' ? 1 : 0;
-        const ofUnknownOrigin = new Float64Array(everyone).fill(unknown);
-        return {
-          standing,
-          shares: shareOf(pedigree, this.inbreeding.order, counts, ofUnknownOrigin, unknown).expected,
-        };
-      });
+    const clutch = pedigree.clutchOf[individual] ?? -1;
+    if (clutch >= 0) {
+      const { shares } = this.#state.knowledge.facts;
+      return sharesByStanding(standings.map((standing, of) => ({ standing, share: shares[of]?.[clutch] ?? 0 })));
+    }
+    const source = sources[pedigree.sourceOf[individual] ?? -1];
+    return [{ standing: source ? standingOfSource(source) : 'unknown', share: 1 }];
   }
+}
+
+function gatherMembers(lineOf: Int32Array): ReadonlyMap<number, Int32Array> {
+  const members = new Map<number, number[]>();
+  lineOf.forEach((line, individual) => {
+    const known = members.get(line);
+    if (known) known.push(individual);
+    else if (line >= 0) members.set(line, [individual]);
+  });
+  return new Map([...members].map(([line, individuals]) => [line, Int32Array.from(individuals)]));
 }

@@ -58,12 +58,9 @@ async function findSeen(
   texts: readonly string[],
 ): Promise<number[]> {
   const numbers = texts.map((text) => snapshot.find(text));
-  const idOf = (number: number): string | undefined => snapshot.graph.individualIds[number];
-  const seen = await seenAmong(
-    manager,
-    numbers.flatMap((number) => idOf(number) ?? []),
-  );
-  return numbers.map((number) => (seen.has(idOf(number) ?? '') ? number : -1));
+  const idOf = (number: number): string => snapshot.idOf(number);
+  const seen = await seenAmong(manager, numbers.filter((number) => number >= 0).map(idOf));
+  return numbers.map((number) => (seen.has(idOf(number)) ? number : -1));
 }
 
 /** The entries of a list in a request, with their pointers. */

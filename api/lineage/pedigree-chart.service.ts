@@ -12,7 +12,7 @@ import type {
 } from './pedigree.view.ts';
 import { resolveAnimal } from './named-animals.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
-import { parentsOf } from './register-graph.ts';
+import { parentsOf, statusOf } from './register-graph.ts';
 import { Snapshots } from './snapshots.service.ts';
 
 /** Most joint pairs that a clutch of a chart lists. */
@@ -46,7 +46,7 @@ export class PedigreeChartService {
       source: (number: number) => sourceNode(snapshot, number, names),
     };
     return {
-      root: snapshot.graph.individualIds[root] ?? '',
+      root: snapshot.idOf(root),
       nodes: chart.graph
         .mapNodes((_, { kind, number }) => view[kind](number))
         .sort((one, other) => inOrder(one.id, other.id)),
@@ -83,7 +83,7 @@ function individualNode(
   const place = {
     kind: 'individual' as const,
     unknownOrigin: clutch < 0 && (graph.pedigree.sourceOf[number] ?? -1) < 0,
-    hasMoreAncestors: clutch >= 0 && !chart.graph.hasNode(graph.clutchIds[clutch]),
+    hasMoreAncestors: clutch >= 0 && !chart.graph.hasNode(snapshot.clutchIdOf(clutch)),
   };
   const ref = names.refOf(number);
   if (ref.isPrivate) return { ...place, ...ref, ...nothingShown };
@@ -91,7 +91,7 @@ function individualNode(
   return {
     ...place,
     ...ref,
-    status: graph.statusOf[number] ?? 'unknown',
+    status: statusOf(graph, number),
     hatched: name?.hatched ?? null,
     earliest: day(name?.hatched_earliest),
     latest: day(name?.hatched_latest),

@@ -14,7 +14,8 @@ import {
   type IndividualName,
   type SourceName,
 } from './record-names.queries.ts';
-import type { RegisterGraph } from './register-graph.ts';
+import type { IdTable } from './id-table.ts';
+import { sexOf, type RegisterGraph } from './register-graph.ts';
 
 /** The records that an answer will name, by dense numbers. */
 export class WantedNames {
@@ -61,12 +62,11 @@ export class RecordNames {
   }
 
   static async read(manager: EntityManager, graph: RegisterGraph, wanted: WantedNames): Promise<RecordNames> {
-    const ids = (numbers: Set<number>, all: readonly string[]): string[] =>
-      [...numbers].map((number) => all[number] ?? '');
+    const ids = (numbers: Set<number>, all: IdTable): string[] => [...numbers].map((number) => all.at(number) ?? '');
     const sourceIds = [...wanted.sources].map((number) => graph.sources[number]?.id ?? '');
     const [individuals, clutches, sources] = await Promise.all([
-      wanted.individuals.size === 0 ? [] : readIndividualNames(manager, ids(wanted.individuals, graph.individualIds)),
-      wanted.clutches.size === 0 ? [] : readClutchNames(manager, ids(wanted.clutches, graph.clutchIds)),
+      wanted.individuals.size === 0 ? [] : readIndividualNames(manager, ids(wanted.individuals, graph.individuals)),
+      wanted.clutches.size === 0 ? [] : readClutchNames(manager, ids(wanted.clutches, graph.clutches)),
       sourceIds.length === 0 ? [] : readSourceNames(manager, sourceIds),
     ]);
     return new RecordNames(graph, individuals, clutches, sources);
@@ -74,17 +74,17 @@ export class RecordNames {
 
   /** A reference to an individual; null for a frog nobody knows. */
   ref(individual: number): AnimalRef | null {
-    return this.#graph.individualIds[individual] === undefined ? null : this.refOf(individual);
+    return this.#graph.pedigree.clutchOf[individual] === undefined ? null : this.refOf(individual);
   }
 
   /** A reference to an individual of the register. */
   refOf(individual: number): AnimalRef {
     const name = this.individual(individual);
     return this.#concealed.animal({
-      id: this.#graph.individualIds[individual] ?? '',
+      id: this.#graph.individuals.at(individual) ?? '',
       number: formatRegistryNumber(this.#graph.serials[individual] ?? 0),
       code: name?.code ?? null,
-      sex: this.#graph.sexOf[individual] ?? 'unsexed',
+      sex: sexOf(this.#graph, individual),
       isSeen: name !== undefined,
     });
   }
@@ -98,15 +98,15 @@ export class RecordNames {
 
   #idsOf(kind: NamedRecord['kind'], number: number): string {
     if (kind === 'source') return this.#graph.sources[number]?.id ?? '';
-    return (kind === 'individual' ? this.#graph.individualIds : this.#graph.clutchIds)[number] ?? '';
+    return (kind === 'individual' ? this.#graph.individuals : this.#graph.clutches).at(number) ?? '';
   }
 
   individual(individual: number): IndividualName | undefined {
-    return this.#individuals.get(this.#graph.individualIds[individual] ?? '');
+    return this.#individuals.get(this.#graph.individuals.at(individual) ?? '');
   }
 
   clutch(clutch: number): ClutchName | undefined {
-    return this.#clutches.get(this.#graph.clutchIds[clutch] ?? '');
+    return this.#clutches.get(this.#graph.clutches.at(clutch) ?? '');
   }
 
   source(source: number): SourceName | undefined {

@@ -1,5 +1,7 @@
-import type { LabelKind, Sex, SourceKind, Status } from '../../shared/vocabulary.ts';
+import { sexes, statuses, type LabelKind, type Sex, type SourceKind, type Status } from '../../shared/vocabulary.ts';
+import type { IdTable } from './id-table.ts';
 import type { Pedigree } from './kernel/pedigree.ts';
+import type { SerialTable } from './serial-table.ts';
 
 /** A line as the lineage needs it. */
 export interface LineNode {
@@ -32,31 +34,53 @@ interface Couple {
   readonly probability: number;
 }
 
+/** In `withdrawn`: the record was withdrawn; the animal still counts as an ancestor. */
+export const WITHDRAWN = 1;
+/** In `withdrawn`: the row is gone (its raising was undone); its number stays empty until the register is next read whole. */
+export const REMOVED = 2;
+
 /**
  * The whole register as arithmetic needs it: the kernel's typed arrays, and what leads from ids to dense numbers and back.
- * Individuals, clutches, sources and lines are numbered in the order of their ids, so that every copy of the service adds up
- * in the same order and comes to the same last digit.
+ * Individuals, clutches, sources and lines are numbered in the order of their ids as they were read, later ones behind.
+ *
+ * `individuals`, `clutches` and `bySerial` may know of later records: a number beyond the arrays is none.
  */
 export interface RegisterGraph {
   readonly pedigree: Pedigree;
-  readonly individualIds: readonly string[];
-  readonly clutchIds: readonly string[];
+  readonly individuals: IdTable;
+  readonly clutches: IdTable;
+  readonly bySerial: SerialTable;
   readonly sources: readonly SourceNode[];
   readonly lines: readonly LineNode[];
-  /** Dense number of each id. */
-  readonly individualOf: ReadonlyMap<string, number>;
-  /** Dense number of each registry serial. */
-  readonly individualOfSerial: ReadonlyMap<number, number>;
   readonly serials: Float64Array;
-  readonly sexOf: readonly Sex[];
-  readonly statusOf: readonly Status[];
+  /** n: place in `sexes`. */
+  readonly sexCodes: Uint8Array;
+  /** n: place in `statuses`. */
+  readonly statusCodes: Uint8Array;
   /** Line of each individual, or −1. */
   readonly lineOf: Int32Array;
-  /** 1 where the record was withdrawn; such an animal still counts as an ancestor. */
+  /** n: 0, or `WITHDRAWN` or `REMOVED`. */
   readonly withdrawn: Uint8Array;
   /** m: 1 where the parents of a clutch are recorded as joint pairs. */
   readonly jointPairs: Uint8Array;
 }
+
+/** Sex of an individual. */
+export function sexOf({ sexCodes }: RegisterGraph, individual: number): Sex {
+  return sexes[sexCodes[individual] ?? -1] ?? 'unsexed';
+}
+
+/** Status of an individual. */
+export function statusOf({ statusCodes }: RegisterGraph, individual: number): Status {
+  return statuses[statusCodes[individual] ?? -1] ?? 'unknown';
+}
+
+/** Whether an animal lives and its record stands. */
+export function isLiving({ statusCodes, withdrawn }: RegisterGraph, individual: number): boolean {
+  return statusCodes[individual] === ALIVE && withdrawn[individual] === 0;
+}
+
+const ALIVE = statuses.indexOf('alive');
 
 /** The recorded parents of a clutch: the sides of its lists, or its joint pairs. */
 export function parentsOf({ pedigree, jointPairs }: RegisterGraph, clutch: number): ClutchParents {

@@ -1,95 +1,117 @@
-import pg from 'pg';
+import type pg from 'pg';
 import type { EntityManager } from 'typeorm';
+import { forEachBinaryRow, type BinaryRow } from './binary-rows.ts';
 
 /**
- * The bulk reads of the lineage: every animal, clutch, parent, source and line, in rows of plain columns.
+ * The bulk reads of the lineage: animals, clutches, parents, sources and lines, in rows of plain columns.
  *
- * All of them have to be called in one REPEATABLE READ transaction, so that they see one state of the register. Each is a
- * walk through a whole table; those ordered by id go along the primary key.
+ * All of them have to be called in one REPEATABLE READ transaction, so that they see one state of the register. Without ids each
+ * is a walk through a whole table; those ordered by id go along the primary key.
  */
 
-/** Which state of the register a transaction sees. */
+/** Which state of the register and of its stored figures a transaction sees. */
 export interface Revision {
   /** Grows with every change that can touch a figure of the lineage. */
   readonly number: number;
   /** When that change was made (RFC 3339, UTC). */
   readonly changedAt: string;
+  /** Grows with every writing of stored figures. */
+  readonly figures: number;
 }
 
-/** One row of `forEachIndividual`: id, number, sex, status, line, clutch, source, withdrawn. */
-export type IndividualRow = [string, string, string, string, string | null, string | null, string | null, boolean];
+interface RevisionRow {
+  readonly revision: string;
+  readonly changed_at: Date;
+  readonly figures: string;
+}
 
-/** One row of `forEachCandidate`: clutch, role, individual (null: a frog nobody knows), probability. */
-export type CandidateRow = [string, 'sire' | 'dam', string | null, number];
+const revision = 'select revision, changed_at, figures from lineage_revision';
 
-/** One row of `forEachPair`: clutch, one parent, the other, probability. */
-export type PairRow = [string, string, string, number];
-
-/** One row of `forEachSource`: id, kind, label as received, base kinship. */
-export type SourceRow = [string, string, string | null, number];
-
-/** One row of `forEachLine`: id, name, label kind. */
-export type LineRow = [string, string, string];
-
-/** The revision that the transaction at hand sees; outside of one, the newest. */
+/** The newest revision of the register. */
 export async function readRevision(manager: EntityManager): Promise<Revision> {
-  const [row] = await manager.query<{ revision: string; changed_at: Date }[]>(
-    'select revision, changed_at from lineage_revision',
-  );
+  return revisionOf(await manager.query<RevisionRow[]>(revision));
+}
+
+/** The revision that the transaction at hand sees. */
+export async function readRevisionIn(client: pg.ClientBase): Promise<Revision> {
+  return revisionOf((await client.query<RevisionRow>(revision)).rows);
+}
+
+function revisionOf([row]: readonly RevisionRow[]): Revision {
   if (!row) throw new Error('the register has no revision row: its schema is damaged');
-  return { number: Number(row.revision), changedAt: row.changed_at.toISOString() };
+  return { number: Number(row.revision), changedAt: row.changed_at.toISOString(), figures: Number(row.figures) };
 }
 
-export function forEachIndividual(manager: EntityManager, take: (row: IndividualRow) => void): Promise<void> {
-  return forEachRow(
-    manager,
-    `select id, number, sex, status, line_id, clutch_id, source_id, withdrawn_at is not null from individual order by id`,
-    take,
+/** About how many individuals there are, never fewer: one look at the last registry serial. */
+export async function countIndividuals(manager: EntityManager): Promise<number> {
+  const [row] = await manager.query<{ serial: string | null }[]>('select max(number) as serial from individual');
+  return Number(row?.serial ?? 0);
+}
+
+/** Ids as the database gave them; `null` stands for all records. */
+export type Ids = readonly string[] | null;
+
+const quoted = (ids: readonly string[]): string => ids.map((id) => `'${id}'`).join(',');
+const among = (column: string, ids: Ids): string => (ids === null ? '' : ` where ${column} in (${quoted(ids)})`);
+
+type Read = (client: pg.ClientBase, ids: Ids, take: (row: BinaryRow) => void) => Promise<void>;
+
+const read =
+  (columns: string, table: string, column: string, order = ''): Read =>
+  async (client, ids, take) => {
+    if (ids !== null && ids.length === 0) return;
+    await forEachBinaryRow(client, `select ${columns} from ${table}${among(column, ids)}${order}`, take);
+  };
+
+/** Rows of id, number, sex, status, line, clutch, source, withdrawn. */
+export const forEachIndividual = read(
+  'id, number, sex, status, line_id, clutch_id, source_id, withdrawn_at is not null',
+  'individual',
+  'id',
+  ' order by id',
+);
+
+/** Rows of id. */
+export const forEachClutch = read('id', 'clutch', 'id', ' order by id');
+
+/** Rows of clutch, role, individual (null: a frog nobody knows), probability. */
+export const forEachCandidate = read('clutch_id, role, individual_id, probability', 'clutch_candidate', 'clutch_id');
+
+/** Rows of clutch, one parent, the other, probability. */
+export const forEachPair = read('clutch_id, a_id, b_id, probability', 'clutch_pair', 'clutch_id');
+
+/** Rows of id, kind, label as received, base kinship. */
+export const forEachSource = read('id, kind, label_as_received, base_kinship', 'source', 'id', ' order by id');
+
+/** Rows of id, name, label kind. */
+export const forEachLine = read('id, name, label_kind', 'line', 'id', ' order by id');
+
+/** A noted change of the register; without an id for everything at once. */
+export interface NotedChange {
+  readonly revision: number;
+  readonly kind: 'individual' | 'clutch' | 'source' | 'line' | 'everything';
+  readonly id: string | null;
+  readonly settled: boolean;
+}
+
+/** Changes after a revision and those that are not settled, no more than `most` + 1. */
+export async function readChanges(client: pg.ClientBase, after: number, most: number): Promise<NotedChange[]> {
+  const { rows } = await client.query<{
+    revision: string;
+    kind: NotedChange['kind'];
+    id: string | null;
+    settled: boolean;
+  }>(
+    `select revision, kind, record_id as id, settled from (
+       select * from lineage_change where revision > $1 union select * from lineage_change where not settled
+     ) noted order by id limit $2`,
+    [after, most + 1],
   );
+  return rows.map((row) => ({ ...row, revision: Number(row.revision) }));
 }
 
-export function forEachClutch(manager: EntityManager, take: (row: [string]) => void): Promise<void> {
-  return forEachRow(manager, 'select id from clutch order by id', take);
-}
-
-export function forEachCandidate(manager: EntityManager, take: (row: CandidateRow) => void): Promise<void> {
-  return forEachRow(manager, 'select clutch_id, role, individual_id, probability from clutch_candidate', take);
-}
-
-export function forEachPair(manager: EntityManager, take: (row: PairRow) => void): Promise<void> {
-  return forEachRow(manager, 'select clutch_id, a_id, b_id, probability from clutch_pair', take);
-}
-
-export function forEachSource(manager: EntityManager, take: (row: SourceRow) => void): Promise<void> {
-  return forEachRow(manager, 'select id, kind, label_as_received, base_kinship from source order by id', take);
-}
-
-export function forEachLine(manager: EntityManager, take: (row: LineRow) => void): Promise<void> {
-  return forEachRow(manager, 'select id, name, label_kind from line order by id', take);
-}
-
-/** Hands over rows as they arrive, as arrays: no list of 100 000 objects is ever held. */
-async function forEachRow<Row extends unknown[]>(
-  manager: EntityManager,
-  text: string,
-  take: (row: Row) => void,
-): Promise<void> {
-  const client = (await manager.queryRunner?.connect()) as pg.PoolClient | undefined;
-  if (!client) throw new Error('the register is read inside a transaction only');
-  await new Promise<void>((resolve, reject) => {
-    const inArrays: pg.QueryArrayConfig = { text, rowMode: 'array' };
-    const query = new pg.Query(inArrays);
-    // what is thrown in the middle of the driver's work would leave the connection waiting for ever
-    let failure: unknown;
-    query.on('row', (row: unknown) => {
-      try {
-        if (failure === undefined) take(row as Row);
-      } catch (error) {
-        failure = error;
-      }
-    });
-    query.on('end', () => (failure === undefined ? resolve() : reject(failure as Error)));
-    query.on('error', reject);
-    client.query(query);
-  });
+/** The greatest revision whose notes may be gone: a state older than it cannot be led on by notes. */
+export async function readPruned(client: pg.ClientBase): Promise<number> {
+  const { rows } = await client.query<{ pruned: string }>('select pruned from lineage_revision');
+  return Number(rows[0]?.pruned ?? 0);
 }

@@ -78,15 +78,15 @@ function noteOn({ animals, effectiveSize }: EffectiveSize): string | null {
   return 'No inbreeding is recorded, so no increase can be told. The effective size is undefined, not infinite.';
 }
 
-function depthOf({ depth }: LineageSnapshot, { members, generationEquivalents }: MeasuredSet): SetDepthView {
+function depthOf(snapshot: LineageSnapshot, { members, generationEquivalents }: MeasuredSet): SetDepthView {
   if (members.length === 0) return { mean: null, greatest: null, full: null, generationEquivalents: null };
   let sum = 0;
   let full = 0;
   let greatest = 0;
   for (const member of members) {
-    const generations = depth.depth[member] ?? 0;
+    const { depth: generations, fullDepth } = snapshot.depthOf(member);
     sum += generations;
-    full += depth.fullDepth[member] ?? 0;
+    full += fullDepth;
     greatest = Math.max(greatest, generations);
   }
   const equivalents = generationEquivalents.reduce((total, value) => total + value, 0);

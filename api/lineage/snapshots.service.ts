@@ -1,23 +1,53 @@
-import { Inject, Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
+import { Inject, Injectable, type OnApplicationShutdown } from '@nestjs/common';
+import type pg from 'pg';
+import { DataSource, type EntityManager } from 'typeorm';
+import type { PostgresDataSourceOptions } from 'typeorm/driver/postgres/PostgresDataSourceOptions.js';
+import { LongWork } from '../platform/long-work.ts';
+import { settingsKey, type Settings } from '../platform/settings.ts';
+import { founderKinds, LineageMemory } from './lineage-memory.ts';
 import { LineageSnapshot } from './lineage-snapshot.ts';
-import { readRegister } from './read-register.ts';
-import { readRevision, type Revision } from './register-rows.queries.ts';
+import { readLineage, type LineageReading } from './read-lineage.ts';
+import {
+  countIndividuals,
+  readChanges,
+  readPruned,
+  readRevision,
+  readRevisionIn,
+  type Revision,
+} from './register-rows.queries.ts';
+import { readLineageTask } from './tasks/read-lineage.task.ts';
+import { recomputeTask } from './tasks/recompute.task.ts';
+
+/** Noted changes beyond which reading everything costs less than following them. */
+const FOLLOWED_MOST = 5000;
+/** Animals up to which a register is read at once (about 60 ms); a larger one is read in a thread. */
+const READ_AT_ONCE = 20_000;
 
 /**
  * Keeps the newest snapshot of the lineage at hand. It is a copy, never the truth: every request first asks the database for
  * its revision, and a snapshot of another revision is not used. Several copies of the service therefore agree.
+ *
+ * A snapshot that is behind is led on by the noted changes; only where these are too many, or do not lead there, is the register
+ * read whole.
  */
 @Injectable()
-export class Snapshots {
+export class Snapshots implements OnApplicationShutdown {
   #newest: LineageSnapshot | null = null;
+  #memory: LineageMemory | null = null;
   #reading: Promise<LineageSnapshot> | null = null;
+  #recomputing: Promise<void> | null = null;
+  #places = new Int32Array(0);
+  readonly #stopped = new AbortController();
 
-  constructor(@Inject(DataSource) private readonly dataSource: DataSource) {}
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(LongWork) private readonly longWork: LongWork,
+    @Inject(settingsKey) private readonly settings: Settings,
+  ) {}
 
   /**
-   * The lineage as of this moment: never older than the register was when it was called. Reads the register anew if it has
-   * changed; requests that come while it is being read share the reading, unless it began before what they must see.
+   * The lineage as of this moment: never older than the register was when it was called. Follows what changed since; requests that
+   * come meanwhile share the reading, unless it began before what they must see.
    */
   async current(): Promise<LineageSnapshot> {
     const heldBefore = this.#newest;
@@ -32,18 +62,120 @@ export class Snapshots {
     return (this.#reading ??= this.#read());
   }
 
+  /** Resolves once no figure is being recomputed any more. */
+  async settled(): Promise<void> {
+    while (this.#recomputing) await this.#recomputing;
+  }
+
+  onApplicationShutdown(): void {
+    this.#stopped.abort();
+  }
+
   async #read(): Promise<LineageSnapshot> {
     try {
-      const snapshot = await this.dataSource.transaction('REPEATABLE READ', async (manager) => {
-        await manager.query('set transaction read only');
-        const revision = await readRevision(manager);
-        return new LineageSnapshot(revision, await readRegister(manager));
-      });
-      this.#newest = snapshot;
-      return snapshot;
+      const revision = (await this.#follow()) ?? (await this.#readWhole());
+      this.#publish(revision);
+      this.#recomputeStale();
+      return this.#newest as LineageSnapshot; // published right above
+    } catch (error) {
+      // half led on: no state that the register was ever in
+      this.#memory = null;
+      throw error;
     } finally {
       this.#reading = null;
     }
+  }
+
+  #publish(revision: Revision): void {
+    const state = this.#memory?.show();
+    if (!state) return;
+    const clutches = state.knowledge.stale.length;
+    if (this.#places.length < clutches) this.#places = new Int32Array(Math.ceil(1.25 * clutches) + 64).fill(-1);
+    this.#newest = new LineageSnapshot(revision, state, this.#places);
+  }
+
+  /** Leads the memory on by what changed; null where that cannot be done. */
+  async #follow(): Promise<Revision | null> {
+    const memory = this.#memory;
+    const held = this.#newest?.revision;
+    if (!memory || !held) return null;
+    return this.#inOneState(async (client) => {
+      const revision = await readRevisionIn(client);
+      if (revision.number <= held.number || (await readPruned(client)) > held.number) return null;
+      const changes = await readChanges(client, held.number, FOLLOWED_MOST);
+      if (changes.length > FOLLOWED_MOST || changes.some(({ kind }) => kind === 'everything')) return null;
+      await memory.advance(client, changes);
+      return revision;
+    });
+  }
+
+  async #readWhole(): Promise<Revision> {
+    const options = { frontierBytes: this.settings.figuresMemory };
+    const count = await countIndividuals(this.dataSource.manager);
+    const reading: LineageReading =
+      count <= READ_AT_ONCE
+        ? await this.#inOneState((client) => readLineage(client, options))
+        : await this.longWork.run(
+            readLineageTask,
+            { ...options, databaseUrl: (this.dataSource.options as PostgresDataSourceOptions).url ?? '' },
+            { lane: 'upkeep', signal: this.#stopped.signal },
+          );
+    this.#memory = new LineageMemory(reading.parts);
+    return reading.revision;
+  }
+
+  #inOneState<Result>(work: (client: pg.ClientBase) => Promise<Result>): Promise<Result> {
+    return this.dataSource.transaction('REPEATABLE READ', async (manager: EntityManager) => {
+      await manager.query('set transaction read only');
+      const client = (await manager.queryRunner?.connect()) as pg.PoolClient | undefined;
+      if (!client) throw new Error('the register is read inside a transaction only');
+      return work(client);
+    });
+  }
+
+  /** Computes in a thread what was too much for a request, until nothing is stale. */
+  #recomputeStale(): void {
+    this.#recomputing ??= this.#recomputeInThread().finally(() => (this.#recomputing = null));
+  }
+
+  async #recomputeInThread(): Promise<void> {
+    for (;;) {
+      // a reading under way leaves the memory between two states
+      await this.#quiet();
+      const memory = this.#memory;
+      if (!memory || this.#stopped.signal.aborted) return;
+      const clutches = memory.stale();
+      if (clutches.length === 0) return;
+      const { graph, order, knowledge } = memory.show();
+      const input = {
+        pedigree: graph.pedigree,
+        order,
+        founders: founderKinds(graph.sources),
+        knowledge,
+        clutches,
+        frontierBytes: this.settings.figuresMemory,
+      };
+      try {
+        const recomputed = await this.longWork.run(recomputeTask, input, {
+          lane: 'upkeep',
+          signal: this.#stopped.signal,
+        });
+        await this.#quiet();
+        if (memory !== this.#memory || !this.#newest) continue;
+        memory.take(clutches, recomputed);
+        this.#publish(this.#newest.revision);
+      } catch {
+        // the next reading begins from nothing, and so do the figures
+        this.#memory = null;
+        this.#newest = null;
+        return;
+      }
+    }
+  }
+
+  /** Waits until the register is not being read. */
+  async #quiet(): Promise<void> {
+    for (let reading = this.#reading; reading; reading = this.#reading) await reading.catch(() => null);
   }
 }
 

@@ -23,6 +23,8 @@ export interface Settings {
   readonly logLevel: LogLevel;
   /** What a program that collects the figures must send as its bearer token; null: see isExposed. */
   readonly metricsToken: string | null;
+  /** Most bytes that the matrix of one computation of inbreeding may take; beyond it a slower way is gone. */
+  readonly figuresMemory: number;
   /** Signs the cookies of sessions; null: the register keeps a secret of its own. */
   readonly sessionSecret: string | null;
 }
@@ -81,6 +83,9 @@ export function readSettings(
   const metricsToken = value('METRICS_TOKEN') ?? null;
   if (metricsToken !== null && !/^[\w.~+/=-]{16,200}$/.test(metricsToken))
     mistakes.push('METRICS_TOKEN must have 16 to 200 letters, digits or signs of . ~ + / = _ -.');
+  const figuresMemory = value('FIGURES_MEMORY_MB') ?? '512';
+  if (!/^\d{1,5}$/.test(figuresMemory) || Number(figuresMemory) < 16)
+    mistakes.push(`FIGURES_MEMORY_MB is "${figuresMemory}"; give a number of megabytes from 16 to 99999.`);
   const sessionSecret = value('SESSION_SECRET') ?? null;
   if (sessionSecret !== null && sessionSecret.length < 32)
     mistakes.push('SESSION_SECRET is too short; give at least 32 random characters, or leave it out.');
@@ -96,6 +101,7 @@ export function readSettings(
     trustProxy: Number(trustProxy),
     logLevel,
     metricsToken,
+    figuresMemory: Number(figuresMemory) * 2 ** 20,
     sessionSecret,
   };
 }

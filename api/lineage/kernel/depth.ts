@@ -1,3 +1,4 @@
+import { emptyFacts, NO_FOUNDER_KINDS, writeFacts } from './clutch-facts.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
 
@@ -16,40 +17,16 @@ export interface PedigreeDepth {
 
 /** Depth, full depth and generation equivalents of every individual, in one pass over the clutches. */
 export function pedigreeDepth(pedigree: Pedigree, order: PedigreeOrder): PedigreeDepth {
-  const { clutchOf, pairStart, pairSire, pairDam, pairProbability } = pedigree;
-  const clutches = order.clutches.length;
-  const depth = new Int32Array(clutches);
-  const full = new Int32Array(clutches);
-  const equivalents = new Float64Array(clutches);
-  for (const clutch of order.clutches) {
-    let deepest = 0;
-    let shallowest = Infinity;
-    let sum = 0;
-    const see = (parent: number, probability: number): void => {
-      if (parent < 0) {
-        shallowest = -1;
-        return;
-      }
-      const from = clutchOf[parent] as number;
-      deepest = Math.max(deepest, 1 + (from < 0 ? 0 : (depth[from] as number)));
-      shallowest = Math.min(shallowest, from < 0 ? 0 : (full[from] as number));
-      sum += 0.5 * probability * (1 + (from < 0 ? 0 : (equivalents[from] as number)));
-    };
-    for (let pair = pairStart[clutch] as number; pair < (pairStart[clutch + 1] as number); pair++) {
-      see(pairSire[pair] as number, pairProbability[pair] as number);
-      see(pairDam[pair] as number, pairProbability[pair] as number);
-    }
-    depth[clutch] = deepest;
-    full[clutch] = 1 + shallowest;
-    equivalents[clutch] = sum;
-  }
+  const { clutchOf } = pedigree;
+  const facts = emptyFacts(order.clutches.length, 0);
+  writeFacts(pedigree, NO_FOUNDER_KINDS, facts, order.clutches);
   const ofClutch =
     (values: ArrayLike<number>) =>
     (clutch: number): number =>
       clutch < 0 ? 0 : (values[clutch] as number);
   return {
-    depth: clutchOf.map(ofClutch(depth)),
-    fullDepth: clutchOf.map(ofClutch(full)),
-    generationEquivalents: Float64Array.from(clutchOf, ofClutch(equivalents)),
+    depth: clutchOf.map(ofClutch(facts.depth)),
+    fullDepth: clutchOf.map(ofClutch(facts.fullDepth)),
+    generationEquivalents: Float64Array.from(clutchOf, ofClutch(facts.equivalents)),
   };
 }

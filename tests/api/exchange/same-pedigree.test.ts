@@ -1,3 +1,4 @@
+import type pg from 'pg';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { computeInbreeding, inbreedingOf } from '../../../api/lineage/kernel/inbreeding.ts';
@@ -123,9 +124,11 @@ test('the kernel sees the same pedigree in the register as in the sheet', async 
     'X1,Abc def,,,,D/E/A/C,,,,2021\nX2,Abc def,f,A,C,,,,,2020-04-12\nX3,Abc def,,A,C,,,,,2020-04-12\nX4,Abc def,,A,X2,,,,,\nW,Abc def,,?,X2,,,,,\n';
   const plan = await planOf(sheet);
   expect((await importSheet(api, sheet)).status).toBe(201);
-  const register = await api.dataSource.transaction('REPEATABLE READ', (manager) => readRegister(manager));
+  const register = await api.dataSource.transaction('REPEATABLE READ', async (manager) =>
+    (await readRegister((await manager.queryRunner?.connect()) as pg.PoolClient)).show(),
+  );
   const animals = await api.dataSource.query<{ id: string; code: string }[]>('select id, code from individual');
-  const inRegister = Object.fromEntries(animals.map(({ id, code }) => [code, register.individualOf.get(id) ?? -1]));
+  const inRegister = Object.fromEntries(animals.map(({ id, code }) => [code, register.individuals.find(id)]));
   const inSheet = Object.fromEntries(
     animals.map(({ code }) => [
       code,

@@ -166,6 +166,8 @@ describe('figures while others write', () => {
 
   it('are not taken from a reading that began before the question', async () => {
     await first.dataSource.query('update source set base_kinship = 0.3');
+    // a new clutch lets the reading look for its parents
+    await first.dataSource.query('insert into clutch (keeper_id) select id from keeper limit 1');
     const gate = first.dataSource.createQueryRunner();
     await gate.startTransaction();
     await gate.query('lock table clutch_pair in access exclusive mode');

@@ -14,6 +14,7 @@ describe('the settings', () => {
       trustProxy: 0,
       logLevel: 'info',
       metricsToken: null,
+      figuresMemory: 512 * 2 ** 20,
       sessionSecret: null,
     });
   });
