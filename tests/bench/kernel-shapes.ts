@@ -10,6 +10,8 @@ export interface Shape {
   readonly clutchSize: number;
   /** Share of clutches whose dam comes from another line. */
   readonly crosses: number;
+  /** Share of clutches of which the sire is one of two or three; none unless said otherwise. */
+  readonly uncertain?: number;
 }
 
 /** The shapes the kernel is measured on. */
@@ -41,6 +43,24 @@ export const SHAPES: readonly Shape[] = [
     clutchSize: 5,
     crosses: 0.02,
   },
+  {
+    name: '2 000 lines x 500, half of the sires uncertain',
+    lines: 2000,
+    animalsPerLine: 500,
+    breeders: 20,
+    clutchSize: 5,
+    crosses: 0,
+    uncertain: 0.5,
+  },
+  {
+    name: '2 000 lines x 500, 2 % crosses, half of the sires uncertain',
+    lines: 2000,
+    animalsPerLine: 500,
+    breeders: 20,
+    clutchSize: 5,
+    crosses: 0.02,
+    uncertain: 0.5,
+  },
 ];
 
 /** A random number generator with a seed, so that every run measures the same population (xorshift, Marsaglia 2003). */
@@ -60,34 +80,65 @@ export function seededRandom(seed: number): () => number {
  * takes the place of a random breeder. So generations overlap and the number of breeders stays.
  */
 export function buildShape(shape: Shape, seed = 1): Pedigree {
-  const { lines, animalsPerLine, breeders, clutchSize, crosses } = shape;
+  const { lines, animalsPerLine, breeders, clutchSize, crosses, uncertain = 0 } = shape;
   const random = seededRandom(seed);
   const pick = (count: number): number => Math.floor(random() * count);
   const half = breeders / 2;
   const rounds = Math.floor((animalsPerLine - breeders) / clutchSize);
   const clutches = lines * rounds;
   const clutchOf = new Int32Array(lines * (breeders + rounds * clutchSize)).fill(-1);
-  const pairSire = new Int32Array(clutches);
-  const pairDam = new Int32Array(clutches);
+  const pairs = new Pairs(clutches, uncertain === 0 ? 1 : 3);
   // Seat `line * breeders + s` holds a breeder: a male where s < half, else a female. Founders are the first to sit.
   const seats = Int32Array.from({ length: lines * breeders }, (_, animal) => animal);
   let born = seats.length;
   for (let clutch = 0; clutch < clutches; clutch++) {
     const line = clutch % lines;
     const damLine = random() < crosses ? pick(lines) : line;
-    pairSire[clutch] = seats[line * breeders + pick(half)] ?? -1;
-    pairDam[clutch] = seats[damLine * breeders + half + pick(half)] ?? -1;
+    const sires = uncertain > 0 && random() < uncertain ? 2 + pick(2) : 1;
+    const first = pick(half);
+    const dam = seats[damLine * breeders + half + pick(half)] ?? -1;
+    for (let sire = 0; sire < sires; sire++)
+      pairs.add(seats[line * breeders + ((first + sire) % half)] ?? -1, dam, 1 / sires);
+    pairs.endClutch(clutch);
     clutchOf.fill(clutch, born, born + clutchSize);
     seats[line * breeders + pick(breeders)] = born + pick(clutchSize);
     born += clutchSize;
   }
-  return {
-    clutchOf,
-    sourceOf: new Int32Array(clutchOf.length).fill(-1),
-    baseKinship: new Float64Array(0),
-    pairStart: Int32Array.from({ length: clutches + 1 }, (_, index) => index),
-    pairSire,
-    pairDam,
-    pairProbability: new Float64Array(clutches).fill(1),
-  };
+  const sourceOf = new Int32Array(clutchOf.length).fill(-1);
+  return { clutchOf, sourceOf, baseKinship: new Float64Array(0), ...pairs.finish() };
+}
+
+/** Candidate pairs, clutch by clutch. */
+class Pairs {
+  readonly #start: Int32Array;
+  readonly #sire: Int32Array;
+  readonly #dam: Int32Array;
+  readonly #probability: Float64Array;
+  #count = 0;
+
+  constructor(clutches: number, most: number) {
+    this.#start = new Int32Array(clutches + 1);
+    this.#sire = new Int32Array(clutches * most);
+    this.#dam = new Int32Array(clutches * most);
+    this.#probability = new Float64Array(clutches * most);
+  }
+
+  add(sire: number, dam: number, probability: number): void {
+    this.#sire[this.#count] = sire;
+    this.#dam[this.#count] = dam;
+    this.#probability[this.#count++] = probability;
+  }
+
+  endClutch(clutch: number): void {
+    this.#start[clutch + 1] = this.#count;
+  }
+
+  finish(): Pick<Pedigree, 'pairStart' | 'pairSire' | 'pairDam' | 'pairProbability'> {
+    return {
+      pairStart: this.#start,
+      pairSire: this.#sire.slice(0, this.#count),
+      pairDam: this.#dam.slice(0, this.#count),
+      pairProbability: this.#probability.slice(0, this.#count),
+    };
+  }
 }

@@ -8,6 +8,7 @@ import { startEmbeddedDatabase } from '../../api/platform/embedded-database.ts';
 import { benchImport } from './import.ts';
 import { benchKernel } from './kernel.ts';
 import { benchMeasures } from './measures.ts';
+import { benchScale } from './kernel-scale.ts';
 import { benchReads } from './reads.ts';
 import { benchWriters } from './writers.ts';
 import { keeperWithToken } from '../support/token.ts';
@@ -50,4 +51,5 @@ async function benchService(): Promise<void> {
 console.log(`Node ${process.version}, ${availableParallelism()} cores, ${new Date().toISOString().slice(0, 10)}`);
 print('The kernel, in milliseconds', await benchKernel());
 print('Measures of one animal and of sets, in milliseconds', await benchMeasures());
+print('Inbreeding of all as registers grow, in milliseconds', await benchScale());
 await benchService();

@@ -4,8 +4,17 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Pedigree } from '../../api/lineage/kernel/pedigree.ts';
 
-/** Milliseconds after which a run is given up: it takes a minute on the widest shape, and longer tells nothing more. */
-export const TEXTBOOK_LIMIT = 20_000;
+/** Sire and dam of each animal as the textbook wants them, founders first, −1 for unknown. Parents must be certain. */
+export function textbookRows({ clutchOf, pairSire, pairDam }: Pedigree): { sire: Int32Array; dam: Int32Array } {
+  const sire = new Int32Array(clutchOf.length).fill(-1);
+  const dam = new Int32Array(clutchOf.length).fill(-1);
+  clutchOf.forEach((clutch, animal) => {
+    if (clutch < 0) return;
+    sire[animal] = pairSire[clutch] ?? -1;
+    dam[animal] = pairDam[clutch] ?? -1;
+  });
+  return { sire, dam };
+}
 
 /** The textbook method compiled, ready to run; see meuwissen-luo.c. */
 export class Textbook {
@@ -29,27 +38,25 @@ export class Textbook {
   }
 
   /** Hands a pedigree with certain parents over, one row an animal, founders first. */
-  give({ clutchOf, pairSire, pairDam }: Pedigree): void {
-    const animals = clutchOf.length;
-    const rows = new Int32Array(1 + 2 * animals).fill(-1);
-    rows[0] = animals;
-    clutchOf.forEach((clutch, animal) => {
-      if (clutch < 0) return;
-      rows[1 + animal] = pairSire[clutch] ?? -1;
-      rows[1 + animals + animal] = pairDam[clutch] ?? -1;
-    });
+  give(pedigree: Pedigree): void {
+    const { sire, dam } = textbookRows(pedigree);
+    const rows = new Int32Array(1 + 2 * sire.length);
+    rows[0] = sire.length;
+    rows.set(sire, 1);
+    rows.set(dam, 1 + sire.length);
     writeFileSync(join(this.#folder, 'rows'), rows);
   }
 
   /**
    * Runs it once on the pedigree given last.
    *
-   * @returns milliseconds without reading the file, and the sum of F over all animals; null if it took longer than TEXTBOOK_LIMIT.
+   * @param limit milliseconds after which it is given up
+   * @returns milliseconds without reading the file, and the sum of F over all animals; null if it was given up.
    */
-  run(variant: 'list' | 'heap'): { milliseconds: number; sum: number } | null {
+  run(variant: 'list' | 'heap', limit: number): { milliseconds: number; sum: number } | null {
     try {
       const output = execFileSync(join(this.#folder, variant), [join(this.#folder, 'rows')], {
-        timeout: TEXTBOOK_LIMIT,
+        timeout: Math.ceil(limit),
       });
       const [milliseconds = NaN, sum = NaN] = output.toString().split(' ').map(Number);
       return { milliseconds, sum };
