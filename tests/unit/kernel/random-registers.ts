@@ -47,10 +47,13 @@ export function toPedigree(register: WrittenRegister): Pedigree {
 interface RegisterLimits {
   readonly clutches: number;
   readonly pairs: number;
+  /** Whether registers of every size up to the limit come as often; left out, most are small, which is easier to read. */
+  readonly ofAllSizes?: boolean;
 }
 
 /** Random registers: founders of up to three sources, unknown parents, joint candidate pairs, in-line mating of all kinds. */
-export function registers({ clutches, pairs }: RegisterLimits): fc.Arbitrary<WrittenRegister> {
+export function registers({ clutches, pairs, ofAllSizes = false }: RegisterLimits): fc.Arbitrary<WrittenRegister> {
+  const size = ofAllSizes ? 'max' : undefined;
   const share = fc.constantFrom(0, 0.05, 0.125, 0.25);
   const picks = fc.record({ a: fc.nat(999), b: fc.nat(999), unknown: fc.nat(9), odds: fc.integer({ min: 1, max: 5 }) });
   return fc
@@ -60,10 +63,10 @@ export function registers({ clutches, pairs }: RegisterLimits): fc.Arbitrary<Wri
       between: share,
       clutches: fc.array(
         fc.record({
-          picks: fc.array(picks, { minLength: 1, maxLength: pairs }),
+          picks: fc.array(picks, { minLength: 1, maxLength: pairs, size }),
           young: fc.integer({ min: 0, max: 3 }),
         }),
-        { minLength: 1, maxLength: clutches },
+        { minLength: 1, maxLength: clutches, size },
       ),
     })
     .map(({ founders, sources, between, clutches: drawn }) => {
