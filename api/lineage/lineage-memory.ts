@@ -31,6 +31,8 @@ export interface LineageState {
   readonly graph: RegisterGraph;
   readonly order: PedigreeOrder;
   readonly knowledge: ClutchKnowledge;
+  /** Animals of each line, by its dense number. */
+  readonly members: ReadonlyMap<number, Int32Array>;
 }
 
 /** Figures and facts of some clutches, in the order of these. */
@@ -59,7 +61,7 @@ export class LineageMemory {
   /** The state that the register is in now. */
   show(): LineageState {
     const graph = this.#store.show();
-    return { graph, order: this.#order(), knowledge: this.#columns.show() };
+    return { graph, order: this.#order(), knowledge: this.#columns.show(), members: this.#store.showMembers() };
   }
 
   /**

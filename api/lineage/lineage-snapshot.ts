@@ -31,7 +31,6 @@ export class LineageSnapshot {
   /** At least m: working space of `GenomeFlow`, all −1 between two of its runs. */
   readonly #places: Int32Array;
   readonly #meanKinships = new Map<number, ReadonlyMap<number, number>>();
-  #lineMembers: ReadonlyMap<number, Int32Array> | undefined;
 
   /** @param places at least one −1 a clutch; shared by the snapshots of a service, since no run of it waits for anything */
   constructor(revision: Revision, state: LineageState, places: Int32Array) {
@@ -171,8 +170,7 @@ export class LineageSnapshot {
 
   /** Individuals of a line, withdrawn ones among them. */
   membersOfLine(line: number): Int32Array {
-    this.#lineMembers ??= gatherMembers(this.graph.lineOf);
-    return this.#lineMembers.get(line) ?? new Int32Array(0);
+    return this.#state.members.get(line) ?? new Int32Array(0);
   }
 
   /** Expected kinships among some individuals, n × n by rows; ½(1+F) on the diagonal. */
@@ -203,14 +201,4 @@ export class LineageSnapshot {
     const source = sources[pedigree.sourceOf[individual] ?? -1];
     return [{ standing: source ? standingOfSource(source) : 'unknown', share: 1 }];
   }
-}
-
-function gatherMembers(lineOf: Int32Array): ReadonlyMap<number, Int32Array> {
-  const members = new Map<number, number[]>();
-  lineOf.forEach((line, individual) => {
-    const known = members.get(line);
-    if (known) known.push(individual);
-    else if (line >= 0) members.set(line, [individual]);
-  });
-  return new Map([...members].map(([line, individuals]) => [line, Int32Array.from(individuals)]));
 }

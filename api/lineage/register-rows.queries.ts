@@ -88,26 +88,17 @@ export const forEachLine = read('id, name, label_kind', 'line', 'id', ' order by
 
 /** A noted change of the register; without an id for everything at once. */
 export interface NotedChange {
-  readonly revision: number;
   readonly kind: 'individual' | 'clutch' | 'source' | 'line' | 'everything';
   readonly id: string | null;
-  readonly settled: boolean;
 }
 
-/** Changes after a revision and those that are not settled, no more than `most` + 1. */
+/** The changes after a revision, no more than `most` + 1. */
 export async function readChanges(client: pg.ClientBase, after: number, most: number): Promise<NotedChange[]> {
-  const { rows } = await client.query<{
-    revision: string;
-    kind: NotedChange['kind'];
-    id: string | null;
-    settled: boolean;
-  }>(
-    `select revision, kind, record_id as id, settled from (
-       select * from lineage_change where revision > $1 union select * from lineage_change where not settled
-     ) noted order by id limit $2`,
+  const { rows } = await client.query<NotedChange>(
+    'select kind, record_id as id from lineage_change where revision > $1 order by id limit $2',
     [after, most + 1],
   );
-  return rows.map((row) => ({ ...row, revision: Number(row.revision) }));
+  return rows;
 }
 
 /** The greatest revision whose notes may be gone: a state older than it cannot be led on by notes. */

@@ -34,6 +34,8 @@ export class RegisterStore {
   readonly #lineIds = new IdTable();
   #sources: SourceNode[] = [];
   #lines: LineNode[] = [];
+  /** Animals of each line, ascending; made when first wanted and led on from then. */
+  #members: Map<number, Int32Array> | null = null;
   /** Whether somebody may hold the lists of sources and lines as they are. */
   #isShown = false;
   readonly #serials: Column<Float64Array>;
@@ -156,6 +158,7 @@ export class RegisterStore {
     const isNew = number < 0;
     if (isNew) number = this.individuals.addBytes(row.bytes, row.at(0));
     this.#bySerial.set(serial, number);
+    this.#moveToLine(number, isNew ? -1 : this.#lineOf.at(number), line);
     const put = (column: Column<Int32Array> | Column<Uint8Array> | Column<Float64Array>, value: number): void =>
       isNew ? column.push(value) : column.set(number, value);
     put(this.#serials, serial);
@@ -176,10 +179,24 @@ export class RegisterStore {
 
   /** Empties the number of an animal whose row is gone: a founder of unknown origin that nobody descends from. */
   removeIndividual(number: number): void {
+    this.#moveToLine(number, this.#lineOf.at(number), -1);
     this.#clutchOf.set(number, -1);
     this.#sourceOf.set(number, -1);
     this.#lineOf.set(number, -1);
     this.#withdrawn.set(number, REMOVED);
+  }
+
+  #moveToLine(individual: number, from: number, to: number): void {
+    if (this.#members === null || from === to) return;
+    // lists that were shown are left as they are
+    const members = new Map(this.#members);
+    if (from >= 0)
+      members.set(
+        from,
+        (members.get(from) ?? new Int32Array(0)).filter((other) => other !== individual),
+      );
+    if (to >= 0) members.set(to, Int32Array.from([...(members.get(to) ?? []), individual]).sort());
+    this.#members = members;
   }
 
   /**
@@ -228,6 +245,11 @@ export class RegisterStore {
     }
   }
 
+  /** The animals of each line as they are now, withdrawn ones among them. */
+  showMembers(): ReadonlyMap<number, Int32Array> {
+    return (this.#members ??= gatherMembers(this.#lineOf.show()));
+  }
+
   /** The register as it is now. */
   show(): RegisterGraph {
     this.#isShown = true;
@@ -254,6 +276,22 @@ export class RegisterStore {
       jointPairs: this.#jointPairs.show(),
     };
   }
+}
+
+/** By counting, in two passes without an object for any animal. */
+function gatherMembers(lineOf: Int32Array): Map<number, Int32Array> {
+  const counts = new Int32Array(lineOf.reduce((most, line) => Math.max(most, line), -1) + 1);
+  for (const line of lineOf) if (line >= 0) counts[line] = (counts[line] ?? 0) + 1;
+  const lists = Array.from(counts, (count) => new Int32Array(count));
+  counts.fill(0);
+  lineOf.forEach((line, individual) => {
+    const list = lists[line];
+    const place = counts[line] ?? 0;
+    if (!list) return;
+    list[place] = individual;
+    counts[line] = place + 1;
+  });
+  return new Map(lists.entries());
 }
 
 /** Place of a word in its vocabulary, told by its first letter; all words of a vocabulary begin with letters of their own. */
