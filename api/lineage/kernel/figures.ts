@@ -1,5 +1,5 @@
 import type { Pedigree } from './pedigree.ts';
-import { founderInbreedingOf, sourcesWithKinship } from './sources.ts';
+import { sourcesWithKinship } from './sources.ts';
 
 /** What both methods write, one figure a clutch. Positions of clutches not yet visited hold 0. */
 export interface ClutchFigures {
@@ -41,8 +41,6 @@ export interface Breeding {
   readonly firstYoung: Int32Array;
   /** n: the next breeding animal of the same clutch, −1 after the last; of no meaning for others. */
   readonly nextYoung: Int32Array;
-  /** n: kinship with itself, ½(1+F), of each founder that breeds; 0 for all others. */
-  readonly founderSelf: Float64Array;
   /** k: 1 where a source is a node. */
   readonly sourceIsNode: Uint8Array;
 }
@@ -64,7 +62,6 @@ export function findBreeding(pedigree: Pedigree, clutches: Int32Array): Breeding
   }
   const firstYoung = new Int32Array(clutches.length).fill(-1);
   const nextYoung = new Int32Array(individuals);
-  const founderSelf = new Float64Array(individuals);
   let count = 0;
   let founders = 0;
   for (let individual = individuals - 1; individual >= 0; individual--) {
@@ -73,12 +70,11 @@ export function findBreeding(pedigree: Pedigree, clutches: Int32Array): Breeding
     const clutch = clutchOf[individual] as number;
     if (clutch < 0) {
       founders++;
-      founderSelf[individual] = 0.5 * (1 + founderInbreedingOf(pedigree, individual));
       continue;
     }
     nextYoung[individual] = firstYoung[clutch] as number;
     firstYoung[clutch] = individual;
   }
   const sourceIsNode = sourcesWithKinship(pedigree);
-  return { count, founders, lastPosition, firstYoung, nextYoung, founderSelf, sourceIsNode };
+  return { count, founders, lastPosition, firstYoung, nextYoung, sourceIsNode };
 }

@@ -4,46 +4,52 @@ import type { Breeding } from './figures.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
 
-/** What a frontier sweep of each component would take, known before it starts. */
+/** What a frontier sweep of a component would take, known before it starts. */
 export interface FrontierPlan {
-  /** Per component: the most rows held at once (sources that are nodes count for the whole way). */
-  readonly width: Int32Array;
-  /** Per component: row elements read and written. */
-  readonly elements: Float64Array;
-  /** Per component: how many of the chosen animals belong to it. */
-  readonly staying: Int32Array;
+  /** The most rows held at once (sources that are nodes count for the whole way). */
+  readonly width: number;
+  /** Row elements read and written. */
+  readonly elements: number;
+  /** How many of the chosen animals belong to it. */
+  readonly staying: number;
 }
 
 /**
- * Walks the order once, letting animals enter and leave without computing anything. Linear in clutches and candidates.
- *
- * @param widest width beyond which a component is not walked to its end: its width is then told as one more than `widest`
- * or greater, its elements only as far as it was walked.
- * @param chosen animals whose kinships are to be told on the way
+ * Walks components in order, letting animals enter and leave without computing anything. Linear in clutches and candidates.
+ * A component planned just before it is swept is still in the processor's cache.
  */
-export function planFrontier(
-  pedigree: Pedigree,
-  order: PedigreeOrder,
-  breeding: Breeding,
-  widest = Infinity,
-  chosen: ChosenYoung | null = null,
-): FrontierPlan {
-  const { clutches, componentStart } = order;
-  const components = componentStart.length - 1;
-  const width = new Int32Array(components);
-  const elements = new Float64Array(components);
-  const staying = new Int32Array(components);
-  const walk = new FrontierWalk(pedigree, breeding, chosen);
-  for (let component = 0; component < components; component++) {
+export class FrontierPlanner {
+  readonly #order: PedigreeOrder;
+  readonly #walk: FrontierWalk;
+  readonly #widest: number;
+
+  /**
+   * @param widest width beyond which a component is not walked to its end: its width is then told as one more than `widest`
+   * or greater, its elements only as far as it was walked.
+   * @param chosen animals whose kinships are to be told on the way
+   */
+  constructor(
+    pedigree: Pedigree,
+    order: PedigreeOrder,
+    breeding: Breeding,
+    widest = Infinity,
+    chosen: ChosenYoung | null = null,
+  ) {
+    this.#order = order;
+    this.#walk = new FrontierWalk(pedigree, breeding, chosen);
+    this.#widest = widest;
+  }
+
+  /** Plans a component. Each can be planned once. */
+  plan(component: number): FrontierPlan {
+    const { clutches, componentStart } = this.#order;
+    const walk = this.#walk;
     walk.restart();
     const end = componentStart[component + 1] as number;
-    for (let position = componentStart[component] as number; position < end && walk.most <= widest; position++)
+    for (let position = componentStart[component] as number; position < end && walk.most <= this.#widest; position++)
       walk.visit(clutches[position] as number, position);
-    width[component] = walk.most + walk.sources;
-    elements[component] = walk.elements;
-    staying[component] = walk.staying;
+    return { width: walk.most + walk.sources, elements: walk.elements, staying: walk.staying };
   }
-  return { width, elements, staying };
 }
 
 class FrontierWalk {

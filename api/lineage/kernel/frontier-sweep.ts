@@ -4,7 +4,7 @@ import type { Breeding, ClutchFigures } from './figures.ts';
 import { KinshipRows } from './kinship-rows.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
-import { sourceKinship } from './sources.ts';
+import { founderInbreedingOf, sourceKinship } from './sources.ts';
 
 /**
  * The frontier sweep: visits the clutches of one component in order and keeps the kinships of those animals only that
@@ -51,7 +51,7 @@ export class FrontierSweep {
   /**
    * Computes the figures of one component.
    *
-   * @param width the most rows it will hold at once, from `planFrontier`
+   * @param width the most rows it will hold at once, from `FrontierPlanner`
    * @param chosen how many of the chosen animals belong to it
    */
   sweep(component: number, width: number, chosen = 0): void {
@@ -190,7 +190,7 @@ export class FrontierSweep {
 
   #enterFounder(founder: number): void {
     const rows = this.#rows;
-    const self = this.#breeding.founderSelf[founder] as number;
+    const self = 0.5 * (1 + founderInbreedingOf(this.#pedigree, founder));
     const source = this.#pedigree.sourceOf[founder] as number;
     if (source < 0 || this.#breeding.sourceIsNode[source] === 0) {
       rows.blendNothing();

@@ -2,7 +2,7 @@ import { AncestorCount } from './ancestor-count.ts';
 import { AncestorTrace } from './ancestor-trace.ts';
 import type { Breeding, ClutchFigures } from './figures.ts';
 import { emptyFigures, findBreeding } from './figures.ts';
-import { planFrontier, type FrontierPlan } from './frontier-plan.ts';
+import { FrontierPlanner, type FrontierPlan } from './frontier-plan.ts';
 import { FrontierSweep } from './frontier-sweep.ts';
 import type { PedigreeOrder } from './order.ts';
 import { orderPedigree } from './order.ts';
@@ -54,13 +54,14 @@ export function computeInbreeding(pedigree: Pedigree, options: InbreedingOptions
   const method = options.method ?? 'auto';
   const components = order.componentStart.length - 1;
   const widest = method === 'auto' ? widestFrontier(options.frontierBytes ?? DEFAULT_FRONTIER_BYTES) : Infinity;
-  const plan = method === 'trace' ? null : planFrontier(pedigree, order, breeding, widest);
+  const planner = method === 'trace' ? null : new FrontierPlanner(pedigree, order, breeding, widest);
   const tools = new Tools(pedigree, order, breeding, figures);
   let frontier = 0;
   for (let component = 0; component < components; component++) {
+    const plan = planner === null ? null : planner.plan(component);
     if (plan !== null && (method === 'frontier' || tools.frontierPays(plan, component, widest))) {
       frontier++;
-      tools.frontier.sweep(component, plan.width[component] as number);
+      tools.frontier.sweep(component, plan.width);
     } else tools.trace.trace(component);
   }
   return { order, ...figures, method: { frontier, trace: components - frontier } };
@@ -95,10 +96,10 @@ class Tools {
   }
 
   frontierPays(plan: FrontierPlan, component: number, widest: number): boolean {
-    if ((plan.width[component] as number) > widest) return false;
+    if (plan.width > widest) return false;
     const { componentStart } = this.#parts[1];
     const size = (componentStart[component + 1] as number) - (componentStart[component] as number);
-    const perClutch = (plan.elements[component] as number) / size;
+    const perClutch = plan.elements / size;
     if (perClutch < ALWAYS_FRONTIER) return true;
     // A trace is made for each candidate pair; the mean over the register stands for the component's.
     const { pairSire, pairStart } = this.#parts[0];

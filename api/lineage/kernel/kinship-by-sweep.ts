@@ -2,7 +2,7 @@ import { findAncestors, parentsFirst, partOfPedigree } from './ancestral-part.ts
 import { chainChosen, type ChosenYoung } from './chosen.ts';
 import { groupByComponent } from './components.ts';
 import { emptyFigures, findBreeding, type Breeding } from './figures.ts';
-import { planFrontier, type FrontierPlan } from './frontier-plan.ts';
+import { FrontierPlanner, type FrontierPlan } from './frontier-plan.ts';
 import { FrontierSweep } from './frontier-sweep.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
@@ -18,7 +18,9 @@ export class ChosenSweep {
   readonly #order: PedigreeOrder;
   readonly #breeding: Breeding;
   readonly #chosen: ChosenYoung;
-  readonly #plan: FrontierPlan;
+  readonly #planner: FrontierPlanner;
+  /** Per component, when first wanted. */
+  readonly #plans: FrontierPlan[] = [];
 
   /** @param individuals each once */
   constructor(pedigree: Pedigree, order: PedigreeOrder, individuals: Int32Array) {
@@ -26,7 +28,7 @@ export class ChosenSweep {
     this.#order = groupByComponent(this.#part, null);
     this.#breeding = findBreeding(this.#part, this.#order.clutches);
     this.#chosen = chainChosen(this.#part, individuals.length);
-    this.#plan = planFrontier(this.#part, this.#order, this.#breeding, Infinity, this.#chosen);
+    this.#planner = new FrontierPlanner(this.#part, this.#order, this.#breeding, Infinity, this.#chosen);
   }
 
   /** For each component: the places of the chosen that belong to it. */
@@ -46,13 +48,13 @@ export class ChosenSweep {
 
   /** Row elements that a sweep of the component reads and writes. */
   elements(component: number): number {
-    return this.#plan.elements[component] as number;
+    return this.#plan(component).elements;
   }
 
   /** Bytes that its matrix takes. */
   bytes(component: number): number {
-    const width = this.#plan.width[component] as number;
-    return 8 * width * (width + (this.#plan.staying[component] as number) + 16);
+    const { width, staying } = this.#plan(component);
+    return 8 * width * (width + staying + 16);
   }
 
   /** Clutches of the component. */
@@ -80,8 +82,13 @@ export class ChosenSweep {
     );
     for (const component of components) {
       told = [];
-      sweep.sweep(component, this.#plan.width[component] as number, this.#plan.staying[component]);
+      const { width, staying } = this.#plan(component);
+      sweep.sweep(component, width, staying);
     }
+  }
+
+  #plan(component: number): FrontierPlan {
+    return (this.#plans[component] ??= this.#planner.plan(component));
   }
 
   /** A clutch of its component for each of the chosen: its own, or one that a founder is a parent of. */

@@ -2,6 +2,7 @@ import { Candidates } from './candidates.ts';
 import type { Breeding } from './figures.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
+import { founderInbreedingOf } from './sources.ts';
 
 /** Places of `TraceNodes.places`. */
 export const FIRST = 0;
@@ -219,7 +220,7 @@ export class TraceNodes {
 
   #numberFounder(founder: number): number {
     const source = this.#pedigree.sourceOf[founder] as number;
-    const self = this.#breeding.founderSelf[founder] as number;
+    const self = 0.5 * (1 + founderInbreedingOf(this.#pedigree, founder));
     let node: number;
     if (source < 0 || this.#breeding.sourceIsNode[source] === 0) node = this.#enterTop(--this.#lowest, -1, -1, self, 0);
     else {
