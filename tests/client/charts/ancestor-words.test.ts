@@ -3,7 +3,7 @@ import { ancestorTable, probabilitiesInWords } from '../../../client/src/lib/cha
 import { layoutAncestors } from '../../../client/src/lib/charts/ancestors/ancestor-layout.ts';
 import { moveFrom } from '../../../client/src/lib/charts/ancestors/chart-moves.ts';
 import { proposedId, proposedYoung } from '../../../client/src/lib/charts/ancestors/proposed-young.ts';
-import { roundTo, standingParts } from '../../../client/src/routes/animals/[id]/source-parts.ts';
+import { roundTo, standingParts } from '../../../client/src/lib/records/source-parts.ts';
 import { inventedPedigree } from './invented-pedigree.ts';
 
 const view = inventedPedigree({ seed: 2, generations: 5, breeders: 6, founders: 8, uncertain: 0.3, undated: 0.2 });

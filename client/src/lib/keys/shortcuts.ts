@@ -8,6 +8,7 @@ export const shortcuts = {
   noteClutch: { keys: 'N', where: 'everywhere', does: 'note a clutch' },
   addAnimal: { keys: 'A', where: 'everywhere', does: 'add an animal' },
   goRegister: { keys: 'R', where: 'everywhere', does: 'go to the register' },
+  goLines: { keys: 'L', where: 'everywhere', does: 'go to the lines' },
   undo: { keys: 'U', where: 'everywhere', does: 'undo what was just done' },
   save: { keys: 'Mod+Enter', where: 'everywhere', does: 'write down the form' },
   search: { keys: '/', where: 'register', does: 'go to the search' },

@@ -67,6 +67,11 @@ export function addressOf(filters: RegisterFilters, change: Partial<RegisterFilt
   return text === '' ? '/register' : `/register?${text}`;
 }
 
+/** The address of what is measured of the animals that the filters show, on all pages together. */
+export function measuresAddress(filters: RegisterFilters): string {
+  return addressOf(filters, { sort: anyAnimal.sort, order: anyAnimal.order }).replace(/^\/register/, '/measures');
+}
+
 /** Whether anything narrows the list. */
 export function isNarrowed(filters: RegisterFilters): boolean {
   return names.some((name) => !['sort', 'order', 'after'].includes(name) && filters[name] !== '');

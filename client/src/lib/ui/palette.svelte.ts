@@ -115,6 +115,15 @@ const actions: Extract<Entry, { kind: 'action' }>[] = [
   { kind: 'action', key: 'register', verb: 'go to', words: 'Register', shortcut: 'goRegister', run: go('/register') },
   {
     kind: 'action',
+    key: 'lines',
+    verb: 'go to',
+    words: 'Lines',
+    needs: ['read', 'line'],
+    shortcut: 'goLines',
+    run: go('/lines'),
+  },
+  {
+    kind: 'action',
     key: 'pairings',
     verb: 'go to',
     words: 'Pairings',
@@ -148,6 +157,7 @@ const actions: Extract<Entry, { kind: 'action' }>[] = [
     needs: ['merge', 'individual'],
     run: go('/merge'),
   },
+  { kind: 'action', key: 'figures', verb: 'help', words: 'what the figures say', run: go('/help/figures') },
   { kind: 'action', key: 'out', verb: 'sign', words: 'out', needs: ['read', 'account'], run: leave },
   { kind: 'action', key: 'theme', verb: 'turn', words: 'day and night theme', run: () => theme.turn() },
 ];

@@ -1,5 +1,5 @@
 import type { Standing } from '$shared/vocabulary.ts';
-import { referenceName } from '$lib/records/reference-name.ts';
+import { referenceName } from './reference-name.ts';
 import type { OriginShare } from '$lib/api/types.ts';
 import { partsOf, type Part } from '$lib/ui/shares.ts';
 
@@ -29,16 +29,22 @@ export function standingParts(shares: readonly OriginShare[]): StandingPart[] {
     );
     return {
       ...part,
-      sources: origins.map((one, index) => ({ ...named(one), share: one.share, tenths: tenths[index] ?? 0 })),
+      sources: origins.map((one, index) => ({ ...originName(one), share: one.share, tenths: tenths[index] ?? 0 })),
     };
   });
 }
 
-function standingOf(share: OriginShare): Standing {
+/** How well the label of an origin stands; a founder of unknown origin and an unknown parent have none. */
+export function standingOf(share: OriginShare): Standing {
   return share.source?.standing ?? 'unknown';
 }
 
-function named({ source, founder, unknownParentOf }: OriginShare): { key: string; name: string; href: string | null } {
+/** Where genes begin, by name, with the page of its record if there is one. */
+export function originName({ source, founder, unknownParentOf }: OriginShare): {
+  key: string;
+  name: string;
+  href: string | null;
+} {
   if (source) return { key: source.id, name: source.title, href: null };
   if (founder)
     return { key: founder.id, name: referenceName(founder), href: founder.isPrivate ? null : `/animals/${founder.id}` };
