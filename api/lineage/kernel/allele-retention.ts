@@ -35,7 +35,7 @@ export function alleleRetention(
   members: Int32Array,
   options?: GeneDropOptions,
 ): AlleleRetention {
-  const locals = Int32Array.from(members, (member) => ancestry.localOf[member] as number);
+  const locals = Int32Array.from(members, (member) => ancestry.find(member));
   const founders = ancestry.founders;
   // two genes a founder, then room for two genes of either parent of each clutch that nobody knows
   const unknown = 2 * ancestry.clutches.length;

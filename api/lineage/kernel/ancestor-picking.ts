@@ -150,9 +150,10 @@ export class AncestorPicking {
 }
 
 /** Who may be picked: founders in the order of the register, then all that are no members, then parents that nobody knows. */
-function candidatesOf({ animals, founders, clutches, localOf }: Ancestry, members: Int32Array): number[] {
+function candidatesOf(ancestry: Ancestry, members: Int32Array): number[] {
+  const { animals, founders, clutches } = ancestry;
   const isMember = new Uint8Array(animals.length);
-  for (const member of members) isMember[localOf[member] as number] = 1;
+  for (const member of members) isMember[ancestry.find(member)] = 1;
   const nodes = Array.from({ length: animals.length + 2 * clutches.length }, (_, node) => node);
   const first = nodes.slice(0, founders).sort((a, b) => (animals[a] as number) - (animals[b] as number));
   return [...first, ...nodes.slice(founders).filter((node) => isMember[node] !== 1)];

@@ -36,7 +36,7 @@ export function ancestralDescent(
   options?: GeneDropOptions,
 ): AncestralDescent {
   const ancestry = collectAncestry(pedigree, order, [individual]);
-  const at = 2 * (ancestry.localOf[individual] as number); // the search has refused other numbers
+  const at = 2 * ancestry.find(individual); // the search has refused other numbers
   const { isExact, ways, means, standardErrors } = dropGenes(
     pedigree,
     ancestry,

@@ -12,8 +12,6 @@ export interface Ancestry {
   readonly animals: Int32Array;
   /** Local numbers of the individuals asked for, in the order they were given. */
   readonly asked: Int32Array;
-  /** Individual to local number, −1 for those outside: one number an individual of the register, made when first wanted. */
-  readonly localOf: Int32Array;
   /** Local number of an individual, −1 for those outside; costs what the ancestors cost, not what the register does. */
   find(individual: number): number;
   /** The first so many animals are founders. */
@@ -141,6 +139,9 @@ class AncestorSearch {
   }
 }
 
+/** A register so many times as large as the ancestry is not worth an array. */
+const SPARSE = 64;
+
 class FoundAncestry implements Ancestry {
   readonly animals: Int32Array;
   readonly asked: Int32Array;
@@ -151,10 +152,10 @@ class FoundAncestry implements Ancestry {
   readonly parents: Int32Array;
   readonly weights: Float64Array;
   readonly #individuals: number;
-  #localOf: Int32Array | undefined;
-  #found: Map<number, number> | undefined;
+  /** Local numbers by individual, made when first wanted: an array where the ancestry is a good part of the register. */
+  #found: Map<number, number> | Int32Array | undefined;
 
-  constructor(individuals: number, found: Omit<Ancestry, 'localOf' | 'find'>) {
+  constructor(individuals: number, found: Omit<Ancestry, 'find'>) {
     this.#individuals = individuals;
     ({
       animals: this.animals,
@@ -168,15 +169,16 @@ class FoundAncestry implements Ancestry {
     } = found);
   }
 
-  get localOf(): Int32Array {
-    if (this.#localOf !== undefined) return this.#localOf;
-    const localOf = new Int32Array(this.#individuals).fill(-1);
-    this.animals.forEach((individual, local) => (localOf[individual] = local));
-    return (this.#localOf = localOf);
+  find(individual: number): number {
+    const found = (this.#found ??= this.#number());
+    return (found instanceof Map ? found.get(individual) : found[individual]) ?? -1;
   }
 
-  find(individual: number): number {
-    this.#found ??= new Map(Array.from(this.animals, (animal, local) => [animal, local]));
-    return this.#found.get(individual) ?? -1;
+  #number(): Map<number, number> | Int32Array {
+    if (this.#individuals > SPARSE * this.animals.length)
+      return new Map(Array.from(this.animals, (animal, local) => [animal, local]));
+    const numbers = new Int32Array(this.#individuals).fill(-1);
+    this.animals.forEach((animal, local) => (numbers[animal] = local));
+    return numbers;
   }
 }

@@ -44,7 +44,7 @@ function sumsOfKnownAncestors(
   generations: number,
 ): (ancestor: number) => number {
   const ancestry = collectAncestry(pedigree, order, [individual]);
-  const { animals, localOf, clutches, youngStart, parentStart, parents, weights } = ancestry;
+  const { animals, clutches, youngStart, parentStart, parents, weights } = ancestry;
   const known = new Float64Array(animals.length * generations);
   for (let animal = 0; animal < animals.length; animal++) known[animal * generations] = 1;
   for (let clutch = 0; clutch < clutches.length; clutch++)
@@ -57,7 +57,7 @@ function sumsOfKnownAncestors(
         }
   return (ancestor) => {
     if (ancestor < 0) return 0;
-    const from = (localOf[ancestor] as number) * generations;
+    const from = ancestry.find(ancestor) * generations;
     let sum = 0;
     for (let back = 0; back < generations; back++) sum += known[from + back] as number;
     return sum;

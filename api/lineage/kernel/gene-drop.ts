@@ -94,6 +94,10 @@ class GeneDrop implements Descent {
   readonly #shared: Float64Array;
   /** The pair that each clutch has drawn. */
   readonly #pair: Int32Array;
+  /** What must be added to the number of a clutch's pair to find its parents in `#parents`. */
+  readonly #pairOffset: Int32Array;
+  /** Both parents of each pair as local numbers, −1 for unknown. */
+  readonly #parents: Int32Array;
 
   constructor(pedigree: Pedigree, ancestry: Ancestry, founderGenes: FounderGenes) {
     this.#pedigree = pedigree;
@@ -105,7 +109,20 @@ class GeneDrop implements Descent {
     this.#clutchOf = new Int32Array(animals.length).fill(-1);
     for (let clutch = 0; clutch < clutches.length; clutch++)
       this.#clutchOf.fill(clutch, youngStart[clutch], youngStart[clutch + 1]);
+    this.#pairOffset = new Int32Array(clutches.length);
+    this.#parents = this.#findParents();
     this.#shared = founderGenes === 'kin' ? chancesShared(pedigree, ancestry) : new Float64Array(founders);
+  }
+
+  #findParents(): Int32Array {
+    const { pairStart, pairSire, pairDam } = this.#pedigree;
+    const parents: number[] = [];
+    this.#ancestry.clutches.forEach((clutch, local) => {
+      this.#pairOffset[local] = parents.length / 2 - (pairStart[clutch] as number);
+      for (let pair = pairStart[clutch] as number; pair < (pairStart[clutch + 1] as number); pair++)
+        parents.push(this.#ancestry.find(pairSire[pair] as number), this.#ancestry.find(pairDam[pair] as number));
+    });
+    return Int32Array.from(parents);
   }
 
   /** How many ways there are; Infinity where they are beyond counting. */
@@ -190,9 +207,9 @@ class GeneDrop implements Descent {
 
   /** @param choice its bits say which gene of either parent is passed on */
   #inherit(local: number, clutch: number, choice: number): void {
-    const pair = this.#pair[clutch] as number;
-    this.#inheritOne(2 * local, this.#pedigree.pairSire[pair] as number, 4 * clutch, choice & 1);
-    this.#inheritOne(2 * local + 1, this.#pedigree.pairDam[pair] as number, 4 * clutch + 2, choice >> 1);
+    const pair = 2 * ((this.#pair[clutch] as number) + (this.#pairOffset[clutch] as number));
+    this.#inheritOne(2 * local, this.#parents[pair] as number, 4 * clutch, choice & 1);
+    this.#inheritOne(2 * local + 1, this.#parents[pair + 1] as number, 4 * clutch + 2, choice >> 1);
   }
 
   #inheritOne(at: number, parent: number, unknown: number, which: number): void {
@@ -201,7 +218,7 @@ class GeneDrop implements Descent {
       this.hasMet[at] = 0;
       return;
     }
-    const from = 2 * (this.#ancestry.localOf[parent] as number);
+    const from = 2 * parent;
     const isDoubled = this.genes[from] === this.genes[from + 1];
     this.genes[at] = this.genes[from + which] as number;
     this.hasMet[at] = isDoubled ? 1 : (this.hasMet[from + which] as number);

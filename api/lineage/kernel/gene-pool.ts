@@ -21,10 +21,10 @@ export interface GenePool {
  * @returns parts of the pool; those of founders and of unknown parents together sum to 1, for no members to 0.
  */
 export function genePool(pedigree: Pedigree, ancestry: Ancestry, members: Int32Array): GenePool {
-  const { localOf, clutches, youngStart, parentStart, parents, weights } = ancestry;
+  const { clutches, youngStart, parentStart, parents, weights } = ancestry;
   const through = new Float64Array(ancestry.animals.length);
   for (const member of members) {
-    const local = localOf[member] as number; // the ancestry was collected for these members
+    const local = ancestry.find(member); // the ancestry was collected for these members
     through[local] = (through[local] as number) + 1 / members.length;
   }
   const ofClutch = new Float64Array(clutches.length);

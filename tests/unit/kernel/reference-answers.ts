@@ -283,7 +283,7 @@ export const ANSWERS: Readonly<Record<string, (answered: AnsweredCase, expected:
   alleleRetention: (answered, expected) => {
     const { retained, ancestry } = answered.retention();
     for (const [id, { decimal }] of Object.entries(expected as ByName<Exact>))
-      close(retained[ancestry.localOf[answered.laidOut.indexOf(id)] ?? -1] ?? NaN, decimal, `retention of ${id}`);
+      close(retained[ancestry.find(answered.laidOut.indexOf(id))] ?? NaN, decimal, `retention of ${id}`);
   },
   genomeUniqueness: (answered, expected) => {
     const { uniqueness, members } = answered.retention();
