@@ -41,7 +41,7 @@ export class AncestorTrace {
     this.#withLastMate = new Float64Array(this.#nodes.room);
   }
 
-  /** Computes the figures of one component. */
+  /** Computes the figures of one component; least and greatest of certain parents are left to `copyCertain`. */
   trace(component: number): void {
     this.#nodes.number(component);
     const { families, clutches, clutchCount } = this.#nodes;
@@ -58,12 +58,12 @@ export class AncestorTrace {
   #fillYoung(clutch: number, start: number, end: number): void {
     if (start === end) return;
     const { clutchExpected, clutchWithin, clutchResidual } = this.#figures;
-    const parts = this.#nodes.parts;
+    const { parts, shared } = this.#nodes;
     const within = clutchWithin[clutch] as number;
-    for (let at = 4 * start; at < 4 * end; at += 4) {
+    for (let at = 2 * start; at < 2 * end; at += 2) {
       parts[at + MENDELIAN] = 0.5 * (1 + (clutchExpected[clutch] as number)) - within;
-      parts[at + RESIDUAL] = clutchResidual[clutch] as number;
-      parts[at + WITHIN] = within;
+      shared[at + RESIDUAL] = clutchResidual[clutch] as number;
+      shared[at + WITHIN] = within;
     }
   }
 
@@ -72,8 +72,6 @@ export class AncestorTrace {
     const selves = this.#self(sire) + this.#self(dam);
     const kinship = this.#kinship(sire, dam, selves);
     figures.clutchExpected[clutch] = kinship;
-    figures.clutchLeast[clutch] = kinship;
-    figures.clutchGreatest[clutch] = kinship;
     figures.clutchWithin[clutch] = 0.25 * (selves + 2 * kinship);
     if (sire < 0 || dam < 0) figures.clutchResidual[clutch] = sire < 0 && dam < 0 ? 0.25 : 0.125;
   }
@@ -127,7 +125,7 @@ export class AncestorTrace {
   /** Kinship of a node with itself; ½ for a parent nobody knows. */
   #self(node: number): number {
     if (node < 0) return 0.5;
-    const parts = this.#nodes.parts;
-    return (parts[4 * node + MENDELIAN] as number) + (parts[4 * node + WITHIN] as number);
+    const { parts, shared } = this.#nodes;
+    return (parts[2 * node + MENDELIAN] as number) + (shared[2 * node + WITHIN] as number);
   }
 }

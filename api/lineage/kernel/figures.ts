@@ -29,6 +29,17 @@ export function emptyFigures(clutches: number): ClutchFigures {
   };
 }
 
+/**
+ * Where the parents are certain, least and greatest are the expected figure. One even pass writes them for all clutches, since
+ * the methods go to and fro, and a place in memory visited once more by them costs more than here.
+ */
+export function copyCertain({ pairStart }: Pedigree, figures: ClutchFigures): void {
+  const { clutchExpected, clutchLeast, clutchGreatest } = figures;
+  for (let clutch = 0; clutch < clutchExpected.length; clutch++)
+    if ((pairStart[clutch + 1] as number) - (pairStart[clutch] as number) === 1)
+      clutchLeast[clutch] = clutchGreatest[clutch] = clutchExpected[clutch] as number;
+}
+
 /** Facts about the animals that breed, counted once and used by every pass. */
 export interface Breeding {
   /** How many animals breed. */

@@ -49,7 +49,7 @@ export class FrontierSweep {
   }
 
   /**
-   * Computes the figures of one component.
+   * Computes the figures of one component; least and greatest of certain parents are left to `copyCertain`.
    *
    * @param width the most rows it will hold at once, from `FrontierPlanner`
    * @param chosen how many of the chosen animals belong to it
@@ -90,7 +90,7 @@ export class FrontierSweep {
     const sire = pairSire[pair] as number;
     const dam = pairDam[pair] as number;
     const kinship = this.#kinship(sire, dam);
-    figures.clutchExpected[clutch] = figures.clutchLeast[clutch] = figures.clutchGreatest[clutch] = kinship;
+    figures.clutchExpected[clutch] = kinship;
     figures.clutchWithin[clutch] = 0.25 * (this.#self(sire) + this.#self(dam) + 2 * kinship);
     figures.clutchResidual[clutch] = (sire < 0 ? 0.125 : 0) + (dam < 0 ? 0.125 : 0);
   }

@@ -1,7 +1,7 @@
 import { AncestorCount } from './ancestor-count.ts';
 import { AncestorTrace } from './ancestor-trace.ts';
 import type { Breeding, ClutchFigures } from './figures.ts';
-import { emptyFigures, findBreeding } from './figures.ts';
+import { copyCertain, emptyFigures, findBreeding } from './figures.ts';
 import { FrontierPlanner, type FrontierPlan } from './frontier-plan.ts';
 import { FrontierSweep } from './frontier-sweep.ts';
 import type { PedigreeOrder } from './order.ts';
@@ -64,6 +64,7 @@ export function computeInbreeding(pedigree: Pedigree, options: InbreedingOptions
       tools.frontier.sweep(component, plan.width);
     } else tools.trace.trace(component);
   }
+  copyCertain(pedigree, figures);
   return { order, ...figures, method: { frontier, trace: components - frontier } };
 }
 

@@ -12,8 +12,9 @@ export const LAST_MATE = 3;
 /** Places of `TraceNodes.parts`. */
 export const COEFFICIENT = 0;
 export const MENDELIAN = 1;
-export const RESIDUAL = 2;
-export const WITHIN = 3;
+/** Places of `TraceNodes.shared`. */
+export const RESIDUAL = 0;
+export const WITHIN = 1;
 
 /** Places of `TraceNodes.families`. */
 export const SIRE = 0;
@@ -59,12 +60,14 @@ export class TraceNodes {
    * notes it, −1 before.
    */
   readonly places: Int32Array;
-  /**
-   * Four numbers a node: COEFFICIENT in the trace under way; MENDELIAN, what it has of its own; RESIDUAL, what clutch-mates
-   * share apart from recorded parents; WITHIN, its kinship with another of its clutch or source. Those of young are
-   * filled in when their clutch has its figures. MENDELIAN and WITHIN together are the kinship of the node with itself.
-   */
+  /** Two numbers a node: COEFFICIENT in the trace under way; MENDELIAN, what it has of its own. */
   readonly parts: Float64Array;
+  /**
+   * Two numbers a node, apart since few visits need them: RESIDUAL, what clutch-mates share apart from recorded parents; WITHIN,
+   * its kinship with another of its clutch or source. MENDELIAN and WITHIN together are the kinship of the node with itself.
+   * These and MENDELIAN of young are filled in when their clutch has its figures.
+   */
+  readonly shared: Float64Array;
   /** Links of group l: linkStart[l] .. linkStart[l+1]−1. */
   readonly linkStart: number[] = [0];
   readonly linkNode: number[] = [];
@@ -79,6 +82,11 @@ export class TraceNodes {
   readonly #sourceNode: Int32Array;
   readonly #recorded: Uint8Array;
   readonly #state: Uint8Array;
+  /**
+   * Four numbers a clutch, written in one even pass since the walk goes to and fro: its only sire and dam, −1 where unknown,
+   * and the clutches these hatched from, −1 for founders; −2 first where there are more pairs than one.
+   */
+  readonly #certain: Int32Array;
   readonly #stack: number[] = [];
   /** The next node upwards. */
   #next = 0;
@@ -94,11 +102,13 @@ export class TraceNodes {
     this.clutches = new Int32Array(order.clutches.length);
     this.families = new Int32Array(4 * order.clutches.length);
     this.#state = new Uint8Array(order.clutches.length);
+    this.#certain = certainParents(pedigree);
     const sources = pedigree.baseKinship.length;
     this.pivot = 32 * Math.ceil((breeding.founders + sources) / 32);
     this.room = this.pivot + breeding.count + sources;
     this.places = new Int32Array(4 * this.room);
-    this.parts = new Float64Array(4 * this.room);
+    this.parts = new Float64Array(2 * this.room);
+    this.shared = new Float64Array(2 * this.room);
     this.#sourceNode = new Int32Array(pedigree.baseKinship.length).fill(-1);
     this.#recorded = new Uint8Array(pedigree.baseKinship.length);
     for (const { a, b, kinship } of pedigree.sourceKinships ?? [])
@@ -143,8 +153,17 @@ export class TraceNodes {
   }
 
   #pushParents(clutch: number): boolean {
-    const { pairStart, pairSire, pairDam } = this.#pedigree;
+    const certain = this.#certain;
+    const state = this.#state;
     const before = this.#stack.length;
+    if (certain[4 * clutch] !== -2) {
+      const ofSire = certain[4 * clutch + 2] as number;
+      const ofDam = certain[4 * clutch + 3] as number;
+      if (ofSire >= 0 && state[ofSire] === UNSEEN) this.#stack.push(ofSire);
+      if (ofDam >= 0 && state[ofDam] === UNSEEN) this.#stack.push(ofDam);
+      return this.#stack.length > before;
+    }
+    const { pairStart, pairSire, pairDam } = this.#pedigree;
     const end = pairStart[clutch + 1] as number;
     for (let pair = pairStart[clutch] as number; pair < end; pair++) {
       this.#pushParent(pairSire[pair] as number);
@@ -159,15 +178,13 @@ export class TraceNodes {
   }
 
   #numberClutch(clutch: number): void {
-    const { pairStart, pairSire, pairDam } = this.#pedigree;
     const { firstYoung, nextYoung } = this.#breeding;
-    const pair = pairStart[clutch] as number;
-    const certain = (pairStart[clutch + 1] as number) - pair === 1;
+    const sire = this.#certain[4 * clutch] as number;
     let parentA: number;
     let parentB: number;
-    if (certain) {
-      parentA = this.#parentNode(pairSire[pair] as number);
-      parentB = this.#parentNode(pairDam[pair] as number);
+    if (sire !== -2) {
+      parentA = this.#parentNode(sire);
+      parentB = this.#parentNode(this.#certain[4 * clutch + 1] as number);
     } else {
       parentA = LINKED;
       parentB = this.#link(clutch);
@@ -193,10 +210,10 @@ export class TraceNodes {
 
   /** Enters a founder or source of which the parts are known. */
   #enterTop(node: number, parentA: number, parentB: number, mendelian: number, within: number): number {
-    this.parts[4 * node + COEFFICIENT] = 0;
-    this.parts[4 * node + MENDELIAN] = mendelian;
-    this.parts[4 * node + RESIDUAL] = 0;
-    this.parts[4 * node + WITHIN] = within;
+    this.parts[2 * node + COEFFICIENT] = 0;
+    this.parts[2 * node + MENDELIAN] = mendelian;
+    this.shared[2 * node + RESIDUAL] = 0;
+    this.shared[2 * node + WITHIN] = within;
     return this.#enter(node, node, parentA, parentB);
   }
 
@@ -245,4 +262,23 @@ export class TraceNodes {
     this.#sourceNode[source] = node;
     return node;
   }
+}
+
+function certainParents({ clutchOf, pairStart, pairSire, pairDam }: Pedigree): Int32Array {
+  const clutches = pairStart.length - 1;
+  const certain = new Int32Array(4 * clutches);
+  for (let clutch = 0; clutch < clutches; clutch++) {
+    const pair = pairStart[clutch] as number;
+    if ((pairStart[clutch + 1] as number) - pair !== 1) {
+      certain[4 * clutch] = -2;
+      continue;
+    }
+    const sire = pairSire[pair] as number;
+    const dam = pairDam[pair] as number;
+    certain[4 * clutch] = sire;
+    certain[4 * clutch + 1] = dam;
+    certain[4 * clutch + 2] = sire < 0 ? -1 : (clutchOf[sire] as number);
+    certain[4 * clutch + 3] = dam < 0 ? -1 : (clutchOf[dam] as number);
+  }
+  return certain;
 }

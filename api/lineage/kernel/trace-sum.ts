@@ -41,7 +41,7 @@ export class TraceSum {
   /** Adds to the coefficient of a node and lets it wait for its visit. A node waits while its bit is set. */
   add(node: number, coefficient: number): void {
     const parts = this.#nodes.parts;
-    parts[4 * node + COEFFICIENT] = (parts[4 * node + COEFFICIENT] as number) + coefficient;
+    parts[2 * node + COEFFICIENT] = (parts[2 * node + COEFFICIENT] as number) + coefficient;
     const word = node >> 5;
     const before = this.#bits[word] as number;
     this.#bits[word] = before | (1 << node);
@@ -58,7 +58,7 @@ export class TraceSum {
    * is counted by arithmetic, and nodes without anything above them are left to the end.
    */
   takeVariance(): number {
-    const { places, parts, pivot } = this.#nodes;
+    const { places, parts, shared, pivot } = this.#nodes;
     const bits = this.#bits;
     const words = this.#words;
     let variance = 0;
@@ -72,28 +72,28 @@ export class TraceSum {
       bits[word] = here ^ (1 << node);
       waiting--;
       const at = 4 * node;
-      let coefficient = parts[at + COEFFICIENT] as number;
-      parts[at + COEFFICIENT] = 0;
+      let coefficient = parts[2 * node + COEFFICIENT] as number;
+      parts[2 * node + COEFFICIENT] = 0;
       let squares = coefficient * coefficient;
       const first = places[at + FIRST] as number;
       for (let mate = node - 1; mate >= first; mate--) {
-        const other = parts[4 * mate + COEFFICIENT] as number;
+        const other = parts[2 * mate + COEFFICIENT] as number;
         if (other === 0) continue; // also a coefficient that has run down to 0, over a thousand generations: no effect
-        parts[4 * mate + COEFFICIENT] = 0;
+        parts[2 * mate + COEFFICIENT] = 0;
         bits[mate >> 5] = (bits[mate >> 5] as number) & ~(1 << mate);
         waiting--;
         squares += other * other;
         coefficient += other;
       }
-      variance += squares * (parts[at + MENDELIAN] as number);
+      variance += squares * (parts[2 * node + MENDELIAN] as number);
       if (waiting === 0 && this.#sources.length === 0) {
-        variance += coefficient * coefficient * (parts[at + WITHIN] as number); // all that is left passes through here
+        variance += coefficient * coefficient * (shared[2 * node + WITHIN] as number); // all that is left passes through here
         break;
       }
       const a = places[at + PARENT_A] as number;
       const b = places[at + PARENT_B] as number;
       if ((a | b) < 0) {
-        variance += coefficient * coefficient * (parts[at + RESIDUAL] as number);
+        variance += coefficient * coefficient * (shared[2 * node + RESIDUAL] as number);
         this.#waiting = waiting;
         if (a <= LINKED) this.#addLinked(a, b, coefficient);
         else if (a >= 0) this.add(a, 0.5 * coefficient);
@@ -101,11 +101,11 @@ export class TraceSum {
         waiting = this.#waiting;
         continue;
       }
-      parts[4 * a + COEFFICIENT] = (parts[4 * a + COEFFICIENT] as number) + 0.5 * coefficient;
+      parts[2 * a + COEFFICIENT] = (parts[2 * a + COEFFICIENT] as number) + 0.5 * coefficient;
       const beforeA = bits[a >> 5] as number;
       bits[a >> 5] = beforeA | (1 << a);
       words[a >> 10] = (words[a >> 10] as number) | (1 << (a >> 5));
-      parts[4 * b + COEFFICIENT] = (parts[4 * b + COEFFICIENT] as number) + 0.5 * coefficient;
+      parts[2 * b + COEFFICIENT] = (parts[2 * b + COEFFICIENT] as number) + 0.5 * coefficient;
       const beforeB = bits[b >> 5] as number;
       bits[b >> 5] = beforeB | (1 << b);
       words[b >> 10] = (words[b >> 10] as number) | (1 << (b >> 5));
@@ -128,9 +128,9 @@ export class TraceSum {
       const here = bits[word] as number;
       const node = (word << 5) | (31 - Math.clz32(here));
       bits[word] = here ^ (1 << node);
-      const coefficient = parts[4 * node + COEFFICIENT] as number;
-      parts[4 * node + COEFFICIENT] = 0;
-      variance += coefficient * coefficient * (parts[4 * node + MENDELIAN] as number);
+      const coefficient = parts[2 * node + COEFFICIENT] as number;
+      parts[2 * node + COEFFICIENT] = 0;
+      variance += coefficient * coefficient * (parts[2 * node + MENDELIAN] as number);
     }
     return variance;
   }
