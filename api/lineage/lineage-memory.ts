@@ -94,7 +94,7 @@ export class LineageMemory {
     const isAtOnce =
       !(this.#staleCount > 0 && restsOnStale(pedigree, stale, clutches)) &&
       clutches.length <= AT_ONCE_CLUTCHES &&
-      recomputeCost(pedigree, clutches, AT_ONCE_STEPS) <= AT_ONCE_STEPS;
+      recomputeCost(pedigree, this.#order(), clutches, AT_ONCE_STEPS) <= AT_ONCE_STEPS;
     if (isAtOnce) {
       recomputeClutches(pedigree, this.#order(), figures, clutches);
       writeFacts(pedigree, founderKinds(sources), facts, clutches);

@@ -15,17 +15,21 @@ export class AncestorCount {
     this.#seen = new Int32Array(order.clutches.length);
   }
 
-  /** Whether evenly spread clutches of a component have, on average, more than `limit` clutches among their ancestors. */
-  exceeds(component: number, samples: number, limit: number): boolean {
+  /**
+   * Clutches among the ancestors of evenly spread clutches of a component, on average.
+   *
+   * @param limit beyond it counting is broken off, and the answer is some number above it
+   */
+  mean(component: number, samples: number, limit: number): number {
     const { clutches, componentStart } = this.#order;
     const start = componentStart[component] as number;
     const size = (componentStart[component + 1] as number) - start;
-    let left = samples * limit;
-    for (let sample = 0; sample < samples && left >= 0; sample++) {
+    let counted = 0;
+    for (let sample = 0; sample < samples && counted <= samples * limit; sample++) {
       const position = start + Math.floor(((sample + 0.5) * size) / samples);
-      left -= this.#ancestors(clutches[position] as number, left);
+      counted += this.#ancestors(clutches[position] as number, samples * limit - counted);
     }
-    return left < 0;
+    return counted / samples;
   }
 
   /** Clutches among the ancestors of one, counted no further than one beyond the limit. */

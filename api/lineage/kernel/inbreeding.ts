@@ -1,9 +1,9 @@
-import { AncestorCount } from './ancestor-count.ts';
 import { AncestorTrace } from './ancestor-trace.ts';
 import type { Breeding, ClutchFigures } from './figures.ts';
 import { copyCertain, emptyFigures, findBreeding } from './figures.ts';
-import { FrontierPlanner, type FrontierPlan } from './frontier-plan.ts';
+import { FrontierPlanner } from './frontier-plan.ts';
 import { FrontierSweep } from './frontier-sweep.ts';
+import { MethodChoice, type Choice } from './method-choice.ts';
 import type { PedigreeOrder } from './order.ts';
 import { orderPedigree } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
@@ -34,11 +34,6 @@ export interface InbreedingOptions {
 }
 
 const DEFAULT_FRONTIER_BYTES = 512 * 2 ** 20;
-/** Row elements a clutch below which no trace can pay: it would have to visit fewer than a handful of ancestors. */
-const ALWAYS_FRONTIER = 128;
-/** What visiting one clutch in a trace costs, in row elements of a frontier: some 20 ns to ½ ns, measured. */
-const VISIT_COST = 40;
-const SAMPLES = 24;
 
 /**
  * Inbreeding coefficients of the young of every clutch, with range, and the kinship of clutch-mates.
@@ -51,33 +46,52 @@ export function computeInbreeding(pedigree: Pedigree, options: InbreedingOptions
   const order = options.order ?? orderPedigree(pedigree);
   const breeding = findBreeding(pedigree, order.clutches);
   const figures = emptyFigures(order.clutches.length);
-  const method = options.method ?? 'auto';
-  const components = order.componentStart.length - 1;
-  const widest = method === 'auto' ? widestFrontier(options.frontierBytes ?? DEFAULT_FRONTIER_BYTES) : Infinity;
-  const planner = method === 'trace' ? null : new FrontierPlanner(pedigree, order, breeding, widest);
+  const choose = chooser(pedigree, order, breeding, options);
   const tools = new Tools(pedigree, order, breeding, figures);
+  const components = order.componentStart.length - 1;
   let frontier = 0;
   for (let component = 0; component < components; component++) {
-    const plan = planner === null ? null : planner.plan(component);
-    if (plan !== null && (method === 'frontier' || tools.frontierPays(plan, component, widest))) {
+    const { method, width } = choose(component);
+    if (method === 'trace') tools.trace.trace(component);
+    else {
       frontier++;
-      tools.frontier.sweep(component, plan.width);
-    } else tools.trace.trace(component);
+      tools.frontier.sweep(component, width);
+    }
   }
   copyCertain(pedigree, figures);
   return { order, ...figures, method: { frontier, trace: components - frontier } };
 }
 
-/** Most rows of a frontier matrix, width · (width + 16) numbers of 8 bytes, that take no more than so many bytes. */
-function widestFrontier(bytes: number): number {
-  return Math.floor(Math.sqrt(bytes / 8 + 64) - 8);
+/** What `computeInbreeding` would cost apart from reading the pedigree: row elements of a frontier, ½ ns each. */
+export function inbreedingCost(pedigree: Pedigree, order: PedigreeOrder, options: InbreedingOptions = {}): number {
+  const breeding = findBreeding(pedigree, order.clutches);
+  const choose = chooser(pedigree, order, breeding, options);
+  let elements = 0;
+  for (let component = 0; component + 1 < order.componentStart.length; component++)
+    elements += choose(component).elements;
+  return elements;
 }
 
-/** The two methods, each made when first wanted, and the choice between them. */
+/** Tells the method of each component, which may be asked for once. */
+function chooser(
+  pedigree: Pedigree,
+  order: PedigreeOrder,
+  breeding: Breeding,
+  { method = 'auto', frontierBytes = DEFAULT_FRONTIER_BYTES }: InbreedingOptions,
+): (component: number) => Choice {
+  if (method === 'trace') return () => ({ method, width: 0, elements: 0 });
+  if (method === 'auto') {
+    const choice = new MethodChoice(pedigree, order, breeding, frontierBytes);
+    return (component) => choice.choose(component);
+  }
+  const planner = new FrontierPlanner(pedigree, order, breeding);
+  return (component) => ({ method, ...planner.plan(component) });
+}
+
+/** The two methods, each made when first wanted. */
 class Tools {
   #frontier: FrontierSweep | undefined;
   #trace: AncestorTrace | undefined;
-  #counted: AncestorCount | undefined;
   readonly #parts: [Pedigree, PedigreeOrder, Breeding, ClutchFigures];
 
   constructor(...parts: [Pedigree, PedigreeOrder, Breeding, ClutchFigures]) {
@@ -90,22 +104,6 @@ class Tools {
 
   get trace(): AncestorTrace {
     return (this.#trace ??= new AncestorTrace(...this.#parts));
-  }
-
-  get #count(): AncestorCount {
-    return (this.#counted ??= new AncestorCount(this.#parts[0], this.#parts[1]));
-  }
-
-  frontierPays(plan: FrontierPlan, component: number, widest: number): boolean {
-    if (plan.width > widest) return false;
-    const { componentStart } = this.#parts[1];
-    const size = (componentStart[component + 1] as number) - (componentStart[component] as number);
-    const perClutch = plan.elements / size;
-    if (perClutch < ALWAYS_FRONTIER) return true;
-    // A trace is made for each candidate pair; the mean over the register stands for the component's.
-    const { pairSire, pairStart } = this.#parts[0];
-    const traces = pairSire.length / (pairStart.length - 1);
-    return this.#count.exceeds(component, SAMPLES, perClutch / (VISIT_COST * traces));
   }
 }
 

@@ -1,15 +1,18 @@
 import { findAncestors, parentsFirst, partOfPedigree } from './ancestral-part.ts';
 import { ClutchTrace } from './clutch-trace.ts';
+import { groupByComponent } from './components.ts';
 import type { ClutchFigures } from './figures.ts';
-import { computeInbreeding } from './inbreeding.ts';
+import { computeInbreeding, inbreedingCost } from './inbreeding.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
 import { withSearchSpace, type SearchSpace } from './search-space.ts';
 
 /** Clutches that stand for all when ancestors are counted. */
 const SAMPLES = 24;
-/** Steps that a clutch costs where everything above the changed clutches is computed from nothing: about 1 µs, measured. */
-const STEPS_FROM_NOTHING = 20;
+/** Steps of taking a clutch out into a pedigree of its own and putting that in order: some 700 ns, measured. */
+const STEPS_APART = 14;
+/** Row elements of a frontier in a step. */
+const ELEMENTS = 100;
 
 /** How recomputing may go about it; the figures are the same to 1e-12. */
 export interface RecomputeOptions {
@@ -70,9 +73,9 @@ export function recomputeClutches(
   options: RecomputeOptions = {},
 ): void {
   withSearchSpace(pedigree, (space) => {
-    const part = clutches.length === 1 ? null : partWorthComputing(pedigree, clutches, space, Infinity).part;
+    const part = clutches.length === 1 ? null : findWays(pedigree, order, clutches, space, Infinity, options).part;
     if (part !== null) {
-      computePart(pedigree, parentsFirst(order, part), figures, clutches, space, options);
+      takeOver(computeInbreeding(part.pedigree, { ...options, order: part.order }), part, figures, clutches, space);
       return;
     }
     const trace = new ClutchTrace(pedigree, order, figures, space);
@@ -85,22 +88,44 @@ export function recomputeClutches(
  *
  * @param limit beyond it the answer is some number above it, found in little more than so many steps
  */
-export function recomputeCost(pedigree: Pedigree, clutches: Int32Array, limit = Infinity): number {
+export function recomputeCost(
+  pedigree: Pedigree,
+  order: PedigreeOrder,
+  clutches: Int32Array,
+  limit = Infinity,
+  options: RecomputeOptions = {},
+): number {
   return withSearchSpace(pedigree, (space) => {
-    const { part, traces } = partWorthComputing(pedigree, clutches, space, limit);
-    return part === null ? traces : part.length * STEPS_FROM_NOTHING;
+    const { part, traces } = findWays(pedigree, order, clutches, space, limit, options);
+    return part?.steps ?? traces;
   });
 }
 
-/** The steps of tracing each clutch, and the clutches with all above them where computing these from nothing costs less. */
-function partWorthComputing(
+/** Clutches with all above them as a pedigree of their own, and the steps that it costs to compute it from nothing. */
+interface Part {
+  readonly clutches: Int32Array;
+  readonly pedigree: Pedigree;
+  readonly order: PedigreeOrder;
+  readonly steps: number;
+}
+
+/** The steps of tracing each clutch, and the part to be computed from nothing where that costs less. */
+function findWays(
   pedigree: Pedigree,
+  order: PedigreeOrder,
   clutches: Int32Array,
   space: SearchSpace,
   limit: number,
-): { traces: number; part: number[] | null } {
+  options: RecomputeOptions,
+): { traces: number; part: Part | null } {
   const traces = traceSteps(pedigree, clutches, space, limit);
-  return { traces, part: findAncestors(pedigree, clutches, space, Math.min(limit, traces) / STEPS_FROM_NOTHING) };
+  const found = findAncestors(pedigree, clutches, space, Math.min(limit, traces) / STEPS_APART);
+  if (found === null) return { traces, part: null };
+  const first = parentsFirst(order, found);
+  const alone = partOfPedigree(pedigree, first, space);
+  const orderOfPart = groupByComponent(alone, null);
+  const steps = STEPS_APART * first.length + inbreedingCost(alone, orderOfPart, options) / ELEMENTS;
+  return { traces, part: steps < traces ? { clutches: first, pedigree: alone, order: orderOfPart, steps } : null };
 }
 
 /** Clutches that traces would visit, judged by some of them; above `limit` the count is broken off and Infinity stands for it. */
@@ -119,17 +144,16 @@ function traceSteps(pedigree: Pedigree, clutches: Int32Array, space: SearchSpace
   return steps * scale || 0;
 }
 
-function computePart(
-  pedigree: Pedigree,
-  part: Int32Array,
+/** Writes what was computed of a part, for some of its clutches. */
+function takeOver(
+  computed: ClutchFigures,
+  part: Part,
   figures: ClutchFigures,
   clutches: Int32Array,
   space: SearchSpace,
-  options: RecomputeOptions,
 ): void {
-  const computed = computeInbreeding(partOfPedigree(pedigree, part, space), options);
   clutches.forEach((clutch) => (space.ofClutch[clutch] = 1));
-  part.forEach((clutch, local) => {
+  part.clutches.forEach((clutch, local) => {
     if (space.ofClutch[clutch] === 0) return;
     space.ofClutch[clutch] = 0;
     figures.clutchExpected[clutch] = computed.clutchExpected[local] as number;
