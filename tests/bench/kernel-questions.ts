@@ -16,16 +16,19 @@ const REGISTERS: readonly Shape[] = [
 
 /** What keepers, the matching and a change of one record ask of registers of a million animals. */
 export function benchQuestions(): KernelRow[] {
-  return REGISTERS.flatMap((shape) => questionsOf(shape.name, buildShape(shape)));
+  return REGISTERS.flatMap((shape) => questionsOf(shape, buildShape(shape)));
 }
 
-function questionsOf(name: string, pedigree: Pedigree): KernelRow[] {
+function questionsOf({ name, lines }: Shape, pedigree: Pedigree): KernelRow[] {
   const inbreeding = computeInbreeding(pedigree);
   const animals = pedigree.clutchOf.length;
   const living = Int32Array.from({ length: animals / 5 }, (_, place) => animals - 1 - place);
   const spread = (count: number): Int32Array =>
     Int32Array.from({ length: count }, (_, place) => living[Math.floor((place * living.length) / count)] ?? 0);
-  const few = living.slice(0, 500);
+  // Clutches go round the lines, after the founders of all of them.
+  const isOfLine = (animal: number): boolean =>
+    lines === 1 ? animal >= animals - 500 : Math.max(pedigree.clutchOf[animal] ?? 0, 0) % lines === 7;
+  const line = Int32Array.from(pedigree.clutchOf.keys()).filter(isOfLine);
   const last = pedigree.pairStart.length - 2;
   const middle = Int32Array.of(Math.floor(0.9 * last));
   const row = (what: string, budget: number | string, task: () => unknown): KernelRow => ({
@@ -36,7 +39,9 @@ function questionsOf(name: string, pedigree: Pedigree): KernelRow[] {
   });
   return [
     row('mean kinship of everybody with the living', 500, () => meanKinship(pedigree, inbreeding, living)),
-    row('mean kinship of the last 500', '', () => meanKinshipOf(pedigree, inbreeding, few, few)),
+    row(lines === 1 ? 'mean kinship of the last 500' : 'mean kinship of one line', '', () =>
+      meanKinshipOf(pedigree, inbreeding, line, line),
+    ),
     row('kinship among 2 000 of the living', 2000, () => kinshipMatrix(pedigree, inbreeding, spread(2000))),
     row('kinship among 10 of the living', '', () => kinshipMatrix(pedigree, inbreeding, spread(10))),
     row('figures of the last clutch', '', () =>
