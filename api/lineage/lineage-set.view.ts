@@ -1,5 +1,5 @@
 import { Shown } from '../platform/fields.ts';
-import { AnimalRef, AsOfView, ShareClutchView, ShareView } from './lineage.view.ts';
+import { AnimalRef, AsOfView, ShareClutchView, ShareView, StandingShareView } from './lineage.view.ts';
 
 const share = { type: 'number', minimum: 0, maximum: 1 } as const;
 const maybeShare = { ...share, nullable: true } as const;
@@ -36,6 +36,13 @@ export class SetContributionsView {
     type: [ShareView],
   })
   items: ShareView[];
+
+  @Shown({
+    description:
+      'Expected parts of the gene pool by how well the label of their founders stands, best first, further origins included; they sum to 1. Empty for an empty set.',
+    type: [StandingShareView],
+  })
+  standings: StandingShareView[];
 
   @Shown({ description: 'How many further origins there are.', ...count })
   others: number;

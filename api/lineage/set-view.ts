@@ -11,6 +11,7 @@ import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { originView } from './origin-views.ts';
 import type { RecordNames } from './record-names.ts';
 import { setCautions } from './set-cautions.ts';
+import { setStandings } from './set-standings.ts';
 import type { SetMeasuresResult } from './tasks/set-measures.task.ts';
 
 /** The measures of a set as an answer shows them. */
@@ -41,6 +42,7 @@ export function setView(
     },
     contributions: {
       items: contributions.map((origin) => ({ ...originView(snapshot, origin, names), share: origin.share })),
+      standings: setStandings(snapshot, measures.sourceShares, animals),
       others,
       othersShare: others === 0 ? 0 : Math.max(0, 1 - named),
     },

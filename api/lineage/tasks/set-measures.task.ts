@@ -2,6 +2,7 @@ import { longTask } from '../../platform/long-task.ts';
 import type { Inbreeding } from '../kernel/inbreeding.ts';
 import type { Pedigree } from '../kernel/pedigree.ts';
 import { measureSet, type MeasuredSet, type SetMeasures } from '../kernel/set-measures.ts';
+import { sourceSharesOf, type SourceShares } from '../set-standings.ts';
 
 /** What the thread is given: the register's arrays and the set. */
 export interface SetMeasuresInput {
@@ -18,6 +19,8 @@ export interface SetMeasuresInput {
 export interface SetMeasuresResult extends SetMeasures {
   readonly originCount: number;
   readonly ancestorCount: number;
+  /** Parts of the gene pool by source, none cut. */
+  readonly sourceShares: SourceShares;
 }
 
 export default longTask<SetMeasuresInput, SetMeasuresResult>(
@@ -25,6 +28,7 @@ export default longTask<SetMeasuresInput, SetMeasuresResult>(
     const measures = measureSet(pedigree, inbreeding, set, origins, (done, total) => tell({ done, total }));
     return {
       ...measures,
+      sourceShares: sourceSharesOf(measures.contributions),
       originCount: measures.contributions.length,
       contributions: measures.contributions.slice(0, origins),
       ancestorCount: measures.ancestors.contributions.length,

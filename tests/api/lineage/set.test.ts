@@ -82,6 +82,7 @@ describe('the measures of a line', () => {
     ]);
     expect(living.contributions).toEqual({
       items: [{ source: having({ id: ids.sources[0] }), share: 1 }],
+      standings: [{ standing: 'stated', share: 1 }],
       others: 0,
       othersShare: 0,
     });

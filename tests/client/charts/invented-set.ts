@@ -68,6 +68,7 @@ export function inventedSet({ seed, sources, from, to, others = 0 }: Invented): 
         },
         share,
       })),
+      standings: [{ standing: 'stated', share: 1 }],
       others: others > 0 ? 3 : 0,
       othersShare: others,
     },

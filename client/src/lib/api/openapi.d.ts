@@ -3631,6 +3631,8 @@ export interface components {
         SetContributionsView: {
             /** @description The origins with the largest expected parts in the gene pool, the largest first, at most 24; founders of one source together (Lacy 1989). */
             items: components["schemas"]["ShareView"][];
+            /** @description Expected parts of the gene pool by how well the label of their founders stands, best first, further origins included; they sum to 1. Empty for an empty set. */
+            standings: components["schemas"]["StandingShareView"][];
             /** @description How many further origins there are. */
             others: number;
             /** @description What those further origins give together, 0 to 1. */
