@@ -13,9 +13,9 @@ export class LineageFigures1764000000003 implements MigrationInterface {
 
   async down(runner: QueryRunner): Promise<void> {
     await runner.query(`
-      drop function note_lineage_change(text, uuid[]), note_individuals(), note_clutches(), note_parents(), note_pairs(),
+      drop function note_lineage_change(text, uuid[]), note_due_lines(uuid[]), note_individuals(), note_clutches(), note_parents(), note_pairs(),
         note_sources(), note_lines() cascade;
-      drop table individual_figures, clutch_figures, line_figures, lineage_change;
+      drop table individual_figures, clutch_figures, line_figures, figures_progress, lineage_change;
       alter table lineage_revision drop column figures, drop column pruned;
       create function bump_lineage_revision() returns trigger language plpgsql as $$
       begin
@@ -47,14 +47,15 @@ const changes = `
   create table lineage_change (
     id bigint generated always as identity primary key,
     revision bigint not null,
-    kind text not null constraint lineage_change_kind check (kind in ('individual', 'clutch', 'source', 'line', 'everything')),
+    kind text not null constraint lineage_change_kind check (kind in ('individual', 'origin', 'clutch', 'source', 'line', 'everything')),
     record_id uuid,
     settled boolean not null default false,
     constraint lineage_change_of_something check ((record_id is null) = (kind = 'everything'))
   );
   create index lineage_change_revision_index on lineage_change (revision);
   create index lineage_change_unsettled_index on lineage_change (id) where not settled;
-  insert into lineage_change (revision, kind) select revision, 'everything' from lineage_revision;`;
+  insert into lineage_change (revision, kind) select revision, 'everything' from lineage_revision
+    where exists (select from individual) or exists (select from clutch);`;
 
 /** No foreign keys: a row without its record is never read, and is removed when its change is settled. */
 const figures = `
@@ -82,7 +83,14 @@ const figures = `
   create table line_figures (
     line_id uuid primary key,
     due_since timestamptz(3)
-  );`;
+  );
+  create index line_figures_due_index on line_figures (due_since) where due_since is not null;
+  create table figures_progress (
+    singleton boolean primary key default true constraint figures_progress_only_one check (singleton),
+    done integer not null default 0,
+    total integer not null default 0
+  );
+  insert into figures_progress default values;`;
 
 /** Most records that one statement notes singly; beyond it, everything is read anew. */
 const MOST = 1000;
@@ -96,6 +104,40 @@ const deleteTrigger = (table: string, name: string): string => `
 const updateTrigger = (table: string, name: string): string => `
   create trigger ${table}_noted_update after update on ${table}
     referencing old table as erased new table as written for each statement execute function ${name}();`;
+
+/** Animals: their lines are due for new mean kinships, and another origin than before is told apart, since descendants follow from it. */
+const noteIndividuals = `
+  create function note_due_lines(ids uuid[]) returns void language sql as $$
+    insert into line_figures (line_id, due_since) select id, now() from unnest(ids) as due (id) order by id
+      on conflict (line_id) do update set due_since = excluded.due_since
+  $$;
+  create function note_individuals() returns trigger language plpgsql as $$
+  declare ids uuid[];
+  begin
+    if tg_op = 'INSERT' then
+      perform note_due_lines(array(select distinct line_id from written where line_id is not null));
+      ids := array(select id from written limit ${MOST + 1});
+    elsif tg_op = 'DELETE' then
+      perform note_due_lines(array(select distinct line_id from erased where line_id is not null));
+      ids := array(select id from erased limit ${MOST + 1});
+    else
+      perform note_due_lines(array(
+        select distinct line.id from written join erased using (id)
+          cross join lateral (values (written.line_id), (erased.line_id)) as line (id)
+        where line.id is not null and (written.line_id, written.status, written.withdrawn_at, written.clutch_id, written.source_id)
+          is distinct from (erased.line_id, erased.status, erased.withdrawn_at, erased.clutch_id, erased.source_id)));
+      perform note_lineage_change('origin', array(
+        select written.id from written join erased using (id)
+        where (written.clutch_id, written.source_id) is distinct from (erased.clutch_id, erased.source_id) limit ${MOST + 1}));
+      ids := array(
+        select written.id from written join erased using (id)
+        where (written.line_id, written.sex, written.species_id, written.status, written.withdrawn_at, written.number)
+          is distinct from (erased.line_id, erased.sex, erased.species_id, erased.status, erased.withdrawn_at, erased.number)
+        limit ${MOST + 1});
+    end if;
+    perform note_lineage_change('individual', ids);
+    return null;
+  end $$;`;
 
 /** A trigger function that notes `ids` of the rows a statement wrote, erased, or changed in one of the columns. */
 function noting(name: string, kind: string, id: string, columns: readonly string[]): string {
@@ -132,7 +174,7 @@ const notes = `
       insert into lineage_change (revision, kind, record_id) select now_at, of_kind, unnest(ids);
     end if;
   end $$;
-  ${noting('note_individuals', 'individual', 'id', ['clutch_id', 'source_id', 'line_id', 'sex', 'species_id', 'status', 'withdrawn_at', 'number'])}
+  ${noteIndividuals}
   ${noting('note_clutches', 'clutch', 'id', ['id'])}
   ${noting('note_parents', 'clutch', 'clutch_id', ['clutch_id', 'role', 'individual_id', 'probability'])}
   ${noting('note_pairs', 'clutch', 'clutch_id', ['clutch_id', 'a_id', 'b_id', 'probability'])}

@@ -41,7 +41,7 @@ export async function applyChanges(
   await forEachLine(client, idsOf('line'), (row) => store.putLine(lineOfRow(row)));
   const clutchIds = idsOf('clutch');
   await forEachClutch(client, clutchIds, (row) => void store.putClutch(row, 0));
-  const individuals = await applyIndividuals(client, store, idsOf('individual'));
+  const individuals = await applyIndividuals(client, store, [...new Set([...idsOf('individual'), ...idsOf('origin')])]);
   // one that came and went between two readings was never there
   const known = clutchIds.map((id) => store.clutches.find(id)).filter((clutch) => clutch >= 0);
   const clutches = Int32Array.from(known).sort();

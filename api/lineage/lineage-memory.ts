@@ -173,7 +173,7 @@ function restsOnStale(
 }
 
 /** Clutches with other parents than before, or whose parents came from elsewhere than was thought; each once. */
-function touchedClutches(pedigree: Pedigree, { clutches, individuals, sources }: Touched): Int32Array {
+export function touchedClutches(pedigree: Pedigree, { clutches, individuals, sources }: Touched): Int32Array {
   if (individuals.size === 0 && sources.size === 0) return clutches;
   const { clutchOf, sourceOf, pairStart, pairSire, pairDam } = pedigree;
   const isTouched = (parent: number): boolean =>

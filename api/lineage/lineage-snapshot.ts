@@ -122,6 +122,17 @@ export class LineageSnapshot {
     return serial === null ? -1 : this.#standing(this.graph.bySerial.find(serial));
   }
 
+  /** Dense number of a clutch; −1 where there is none. */
+  findClutch(id: string): number {
+    const clutch = this.graph.clutches.find(id);
+    return clutch < this.graph.pedigree.pairStart.length - 1 ? clutch : -1;
+  }
+
+  /** Whether an individual has a record, standing or withdrawn. */
+  isThere(individual: number): boolean {
+    return this.#standing(individual) >= 0;
+  }
+
   /** The tables of ids may know of animals that came later, and of some whose rows are gone. */
   #standing(individual: number): number {
     return individual < this.size && this.graph.withdrawn[individual] !== REMOVED ? individual : -1;

@@ -1,4 +1,8 @@
 import { Module } from '@nestjs/common';
+import { APP_INTERCEPTOR } from '@nestjs/core';
+import { FiguresInterceptor } from './figures.interceptor.ts';
+import { FiguresKeeper } from './figures-keeper.ts';
+import { FiguresUpkeep } from './figures-upkeep.ts';
 import { FiguresService } from './figures.service.ts';
 import { ForecastService } from './forecast.service.ts';
 import { IndividualLineageController } from './individual-lineage.controller.ts';
@@ -15,6 +19,9 @@ import { Snapshots } from './snapshots.service.ts';
   controllers: [IndividualLineageController, LineageController, LineageSetController],
   providers: [
     Snapshots,
+    FiguresKeeper,
+    FiguresUpkeep,
+    { provide: APP_INTERCEPTOR, useClass: FiguresInterceptor },
     IndividualLineageService,
     PedigreeChartService,
     KinshipService,

@@ -88,7 +88,7 @@ export const forEachLine = read('id, name, label_kind', 'line', 'id', ' order by
 
 /** A noted change of the register; without an id for everything at once. */
 export interface NotedChange {
-  readonly kind: 'individual' | 'clutch' | 'source' | 'line' | 'everything';
+  readonly kind: 'individual' | 'origin' | 'clutch' | 'source' | 'line' | 'everything';
   readonly id: string | null;
 }
 

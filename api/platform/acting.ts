@@ -24,6 +24,8 @@ export interface RequestContext {
   viewer?: Viewer;
   /** Its time was over before its work was: nothing of it may be written any more. */
   isGivenUp?: boolean;
+  /** Whether it changed something that figures of the lineage follow from. */
+  changedLineage?: boolean;
   /** The main entry that the request wrote into the journal: the first. */
   journalEntryId?: string;
 }

@@ -5,6 +5,7 @@ import type { PostgresDataSourceOptions } from 'typeorm/driver/postgres/Postgres
 import { Register1764000000000 } from '../../migrations/0001-register.ts';
 import { RegisterRules1764000000001 } from '../../migrations/0002-register-rules.ts';
 import { PeopleAndJournal1764000000002 } from '../../migrations/0003-people-and-journal.ts';
+import { installJobs } from './jobs-schema.ts';
 import { LineageFigures1764000000003 } from '../../migrations/0004-lineage-figures.ts';
 
 // calendar days stay texts: a JavaScript date would move them by the time zone and cannot hold 'infinity'
@@ -52,6 +53,7 @@ export async function migrate(url: string): Promise<void> {
   try {
     await lock.query(`select pg_advisory_lock(hashtext('linekeeper migrations'))`);
     await dataSource.runMigrations();
+    await installJobs(dataSource);
   } finally {
     await lock.release();
     await dataSource.destroy();

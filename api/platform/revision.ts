@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { currentRequest } from './acting.ts';
 
 /**
  * Begins a change of the lineage: waits until no other change is under way and gives the new revision. The row stays locked
@@ -8,5 +9,7 @@ export async function lockPedigree(manager: EntityManager): Promise<number> {
   const [rows] = await manager.query<[{ revision: string }[], number]>(
     'update lineage_revision set revision = revision + 1, changed_at = now() returning revision',
   );
+  const asked = currentRequest();
+  if (asked) asked.changedLineage = true;
   return Number(rows[0]?.revision);
 }

@@ -1,0 +1,90 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { animalRows, clutchRows, linesOf, planOf, type FiguresPlan } from './figures-plan.ts';
+import {
+  holdRevision,
+  markSettled,
+  nextStamp,
+  noteDueLines,
+  readUnsettled,
+  removeRows,
+  writeAnimalRows,
+  writeClutchRows,
+} from './figures-rows.queries.ts';
+import type { LineageSnapshot } from './lineage-snapshot.ts';
+import { Snapshots } from './snapshots.service.ts';
+
+/** Changes, clutches and animals that are settled within a request; more are left to the job. */
+const AT_ONCE = { changes: 1000, clutches: 300, animals: 1500 };
+/** How often a settling that another change overtook is tried again. */
+const ATTEMPTS = 5;
+
+/**
+ * Writes the stored figures that follow from changes of the register: a few at once, right after the change, by the request that made it.
+ * What is not settled here stays noted, so that nothing is lost when this fails or the service dies.
+ */
+@Injectable()
+export class FiguresKeeper {
+  #running: Promise<boolean> | null = null;
+  #next: Promise<boolean> | null = null;
+
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(Snapshots) private readonly snapshots: Snapshots,
+  ) {}
+
+  /**
+   * Settles what was committed before the call. Requests that come while one settles share the next one.
+   *
+   * @returns false where something is left that is too much for a request
+   */
+  settle(): Promise<boolean> {
+    if (!this.#running) return this.#run();
+    return (this.#next ??= this.#running
+      .catch(() => false)
+      .then(() => {
+        this.#next = null;
+        return this.#run();
+      }));
+  }
+
+  #run(): Promise<boolean> {
+    this.#running = this.#settle().finally(() => (this.#running = null));
+    return this.#running;
+  }
+
+  async #settle(): Promise<boolean> {
+    const { manager } = this.dataSource;
+    for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
+      const changes = await readUnsettled(manager, AT_ONCE.changes + 1);
+      if (changes.length === 0) return true;
+      if (changes.length > AT_ONCE.changes || changes.some(({ kind }) => kind === 'everything')) return false;
+      const snapshot = await this.snapshots.current();
+      const plan = await planOf(manager, snapshot, changes);
+      if (plan.clutches.length > AT_ONCE.clutches || plan.animals.length > AT_ONCE.animals) return false;
+      if (!plan.animals.every((animal) => snapshot.isCurrent(animal))) return false;
+      const notes = changes.map(({ note }) => note);
+      if (await this.#write(snapshot, plan, notes)) return true;
+    }
+    return false;
+  }
+
+  /** Writes everything in one transaction; false, and nothing is written, where the register has changed since the snapshot. */
+  #write(snapshot: LineageSnapshot, plan: FiguresPlan, notes: readonly string[]): Promise<boolean> {
+    const rows = {
+      clutches: clutchRows(snapshot, plan.clutches),
+      animals: animalRows(snapshot, plan.animals, plan.changed),
+    };
+    return this.dataSource.transaction(async (manager) => {
+      // a settling that is lost with the power is simply done again
+      await manager.query('set local synchronous_commit = off');
+      if ((await holdRevision(manager)) !== snapshot.revision.number) return false;
+      await writeClutchRows(manager, rows.clutches, await nextStamp(manager));
+      await writeAnimalRows(manager, rows.animals);
+      if (plan.gone.length > 0) await removeRows(manager, plan.gone);
+      if (plan.clutches.length > 0) await noteDueLines(manager, linesOf(snapshot, plan.animals));
+      await markSettled(manager, notes);
+      return true;
+    });
+  }
+}

@@ -1,0 +1,197 @@
+import type { EntityManager } from 'typeorm';
+import type { NotedChange } from './register-rows.queries.ts';
+
+/** Stored figures: one row a clutch for the kernel, one row an animal for lists to sort by. */
+
+/** Figures of some clutches, list by list. */
+export interface ClutchRows {
+  readonly ids: readonly string[];
+  readonly inbreeding: readonly number[];
+  readonly least: readonly number[];
+  readonly greatest: readonly number[];
+  readonly within: readonly number[];
+  readonly residual: readonly number[];
+}
+
+/** Figures of some animals, list by list. */
+export interface AnimalRows {
+  readonly ids: readonly string[];
+  readonly inbreeding: readonly number[];
+  readonly depth: readonly number[];
+  readonly tracedShare: readonly number[];
+  readonly meanKinship: readonly (number | null)[];
+  /** Whether the mean kinship that is stored stays. */
+  readonly keepsKinship: readonly boolean[];
+}
+
+/** A noted change whose figures are not written yet. */
+export interface UnsettledChange extends NotedChange {
+  readonly note: string;
+}
+
+/** The oldest unsettled changes (lineage_change_unsettled_index). */
+export function readUnsettled(manager: EntityManager, most: number): Promise<UnsettledChange[]> {
+  return manager.query(
+    'select id as note, kind, record_id as id from lineage_change where not settled order by lineage_change.id limit $1',
+    [most],
+  );
+}
+
+/** The newest note of changes up to a revision; '0' where there is none. */
+export async function newestNote(manager: EntityManager, revision: number): Promise<string> {
+  const [row] = await manager.query<{ note: string | null }[]>(
+    'select max(id) as note from lineage_change where revision <= $1',
+    [revision],
+  );
+  return row?.note ?? '0';
+}
+
+/** Holds the register still until the transaction ends, and gives its revision. */
+export async function holdRevision(manager: EntityManager): Promise<number> {
+  const [row] = await manager.query<{ revision: string }[]>('select revision from lineage_revision for update');
+  return Number(row?.revision);
+}
+
+/** Counts a writing of figures; what is written carries the number. */
+export async function nextStamp(manager: EntityManager): Promise<number> {
+  const [rows] = await manager.query<[{ figures: string }[], number]>(
+    'update lineage_revision set figures = figures + 1 returning figures',
+  );
+  return Number(rows[0]?.figures);
+}
+
+/** Writes figures of clutches; a row that would not change is left alone. */
+export async function writeClutchRows(manager: EntityManager, rows: ClutchRows, stamp: number): Promise<void> {
+  if (rows.ids.length === 0) return;
+  await manager.query(
+    `insert into clutch_figures as held (clutch_id, inbreeding, least, greatest, within, residual, stamp)
+     select *, $7::bigint from unnest($1::uuid[], $2::float8[], $3::float8[], $4::float8[], $5::float8[], $6::float8[])
+     on conflict (clutch_id) do update set inbreeding = excluded.inbreeding, least = excluded.least, greatest = excluded.greatest,
+       within = excluded.within, residual = excluded.residual, stamp = excluded.stamp
+     where (held.inbreeding, held.least, held.greatest, held.within, held.residual)
+       is distinct from (excluded.inbreeding, excluded.least, excluded.greatest, excluded.within, excluded.residual)`,
+    [rows.ids, rows.inbreeding, rows.least, rows.greatest, rows.within, rows.residual, stamp],
+  );
+}
+
+/** Writes figures of animals; a row that would not change is left alone. */
+export async function writeAnimalRows(manager: EntityManager, rows: AnimalRows): Promise<void> {
+  if (rows.ids.length === 0) return;
+  await manager.query(
+    `insert into individual_figures as held (individual_id, inbreeding, depth, traced_share, mean_kinship)
+     select new.id, new.inbreeding, new.depth, new.traced, case when new.keeps then before.mean_kinship else new.kinship end
+     from unnest($1::uuid[], $2::float8[], $3::int[], $4::float8[], $5::float8[], $6::boolean[])
+         as new (id, inbreeding, depth, traced, kinship, keeps)
+       left join individual_figures before on before.individual_id = new.id
+     on conflict (individual_id) do update set inbreeding = excluded.inbreeding, depth = excluded.depth,
+       traced_share = excluded.traced_share, mean_kinship = excluded.mean_kinship
+     where (held.inbreeding, held.depth, held.traced_share, held.mean_kinship)
+       is distinct from (excluded.inbreeding, excluded.depth, excluded.traced_share, excluded.mean_kinship)`,
+    [rows.ids, rows.inbreeding, rows.depth, rows.tracedShare, rows.meanKinship, rows.keepsKinship],
+  );
+}
+
+/** Removes the rows of records that are gone: those named, or all that have no record any more. */
+export async function removeRows(manager: EntityManager, ids: readonly string[] | 'all'): Promise<void> {
+  for (const [table, column, record] of [
+    ['clutch_figures', 'clutch_id', 'clutch'],
+    ['individual_figures', 'individual_id', 'individual'],
+    ['line_figures', 'line_id', 'line'],
+  ] as const)
+    await manager.query(
+      `delete from ${table} f where ${ids === 'all' ? '' : `f.${column} = any($1::uuid[]) and `}
+         not exists (select from ${record} r where r.id = f.${column})`,
+      ids === 'all' ? [] : [ids],
+    );
+}
+
+/** Marks changes as settled: those named, or all up to a note. */
+export async function markSettled(manager: EntityManager, notes: readonly string[] | { upTo: string }): Promise<void> {
+  if ('upTo' in notes)
+    await manager.query('update lineage_change set settled = true where not settled and id <= $1', [notes.upTo]);
+  else
+    await manager.query('update lineage_change set settled = true where not settled and id = any($1::bigint[])', [
+      notes,
+    ]);
+}
+
+/** Ids of the animals that hatched from some clutches or came from some sources (individual_clutch_index, individual_source_index). */
+export async function readYoungOf(
+  manager: EntityManager,
+  clutches: readonly string[],
+  sources: readonly string[],
+): Promise<string[]> {
+  const rows = await manager.query<{ id: string }[]>(
+    'select id from individual where clutch_id = any($1::uuid[]) union all select id from individual where source_id = any($2::uuid[])',
+    [clutches, sources],
+  );
+  return rows.map(({ id }) => id);
+}
+
+/** Says that the mean kinships of some lines, or of all, have to be computed anew. */
+export async function noteDueLines(manager: EntityManager, lines: readonly string[] | 'all'): Promise<void> {
+  if (lines === 'all') await manager.query('select note_due_lines(array(select id from line))');
+  else if (lines.length > 0) await manager.query('select note_due_lines($1::uuid[])', [lines]);
+}
+
+/** The lines that have waited longest for their mean kinships (line_figures_due_index). */
+export function readDueLines(manager: EntityManager, most: number): Promise<{ id: string; since: string }[]> {
+  return manager.query(
+    'select line_id as id, due_since::text as since from line_figures where due_since is not null order by due_since limit $1',
+    [most],
+  );
+}
+
+/** Writes mean kinships that changed; animals without a row get none, since their own change is still to be settled. */
+export async function writeMeanKinships(
+  manager: EntityManager,
+  ids: readonly string[],
+  values: readonly (number | null)[],
+): Promise<void> {
+  await manager.query(
+    `update individual_figures f set mean_kinship = new.value from unnest($1::uuid[], $2::float8[]) as new (id, value)
+     where f.individual_id = new.id and f.mean_kinship is distinct from new.value`,
+    [ids, values],
+  );
+}
+
+/** Says that the mean kinships of a line are written, unless it has become due again since. */
+export async function clearDueLine(manager: EntityManager, line: string, since: string): Promise<void> {
+  await manager.query('update line_figures set due_since = null where line_id = $1 and due_since = $2::timestamptz', [
+    line,
+    since,
+  ]);
+}
+
+/** How far the figures have come. */
+export interface FiguresProgress {
+  /** Whether every stored figure follows the newest change. */
+  readonly current: boolean;
+  readonly done: number;
+  readonly total: number;
+}
+
+/** How far the figures have come, as every copy of the service can tell. */
+export async function readProgress(manager: EntityManager): Promise<FiguresProgress> {
+  const [row] = await manager.query<FiguresProgress[]>(
+    `select not exists (select from lineage_change where not settled)
+       and not exists (select from line_figures where due_since is not null) as current, done, total from figures_progress`,
+  );
+  return row ?? { current: true, done: 0, total: 0 };
+}
+
+/** Tells how far the figures have come. */
+export async function noteProgress(manager: EntityManager, done: number, total: number): Promise<void> {
+  await manager.query('update figures_progress set done = $1, total = $2', [done, total]);
+}
+
+/** Forgets settled notes but the newest ones, and says up to which revision they may be gone. */
+export async function pruneNotes(manager: EntityManager, kept: number): Promise<void> {
+  await manager.query(
+    `with gone as (
+       delete from lineage_change where settled and id <= (select max(id) from lineage_change) - $1::bigint returning revision)
+     update lineage_revision set pruned = greatest(pruned, (select max(revision) from gone))
+     where exists (select from gone)`,
+    [kept],
+  );
+}

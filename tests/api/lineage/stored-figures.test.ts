@@ -1,0 +1,184 @@
+import type pg from 'pg';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { DataSource } from 'typeorm';
+import { FiguresKeeper } from '../../../api/lineage/figures-keeper.ts';
+import { LineageMemory } from '../../../api/lineage/lineage-memory.ts';
+import { LineageSnapshot } from '../../../api/lineage/lineage-snapshot.ts';
+import { readLineage } from '../../../api/lineage/read-lineage.ts';
+import { Snapshots } from '../../../api/lineage/snapshots.service.ts';
+import { TracedShares } from '../../../api/lineage/traced-shares.ts';
+import { startApi, startApiOn, type TestApi } from '../../support/api.ts';
+import { RandomEdits } from './random-edits.ts';
+
+interface StoredRow {
+  readonly id: string;
+  readonly inbreeding: number;
+  readonly depth: number;
+  readonly traced: number;
+  readonly kinship: number | null;
+}
+
+/** Waits until every change is settled and every line has its mean kinships. */
+async function quiet({ dataSource }: TestApi): Promise<void> {
+  for (let turn = 0; turn < 600; turn++) {
+    const [row] = await dataSource.query<{ waits: boolean }[]>(
+      `select exists (select from lineage_change where not settled)
+         or exists (select from line_figures where due_since is not null) as waits`,
+    );
+    if (!row?.waits) return;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  throw new Error('the figures did not become current within a minute');
+}
+
+/** The register read and computed from nothing. */
+async function fromNothing(dataSource: DataSource): Promise<LineageSnapshot> {
+  return dataSource.transaction('REPEATABLE READ', async (manager) => {
+    const client = (await manager.queryRunner?.connect()) as pg.PoolClient;
+    const { revision, parts } = await readLineage(client, { frontierBytes: 2 ** 26 });
+    const state = new LineageMemory(parts).show();
+    return new LineageSnapshot(revision, state, new Int32Array(state.knowledge.stale.length).fill(-1));
+  });
+}
+
+function expectClose(actual: number | null, wanted: number | null, what: string): void {
+  if (actual === null || wanted === null) expect(actual, what).toBe(wanted);
+  else expect(Math.abs(actual - wanted), `${what}: ${actual} instead of ${wanted}`).toBeLessThanOrEqual(1e-12);
+}
+
+/** Holds every stored figure, and every figure that a copy of the service has in memory, against a computation from nothing. */
+async function expectAllRight(api: TestApi): Promise<void> {
+  const wanted = await fromNothing(api.dataSource);
+  const held = await api.app.get(Snapshots).current();
+  const traced = new TracedShares(wanted);
+  const rows = await api.dataSource.query<StoredRow[]>(
+    'select individual_id as id, inbreeding, depth, traced_share as traced, mean_kinship as kinship from individual_figures',
+  );
+  const stored = new Map(rows.map((row) => [row.id, row]));
+  expect(held.revision.number).toBe(wanted.revision.number);
+  expect(stored.size).toBe(wanted.size);
+  for (let animal = 0; animal < wanted.size; animal++) {
+    const id = wanted.idOf(animal);
+    const row = stored.get(id);
+    const here = held.find(id);
+    expect(here, `the copy knows ${id}`).toBeGreaterThanOrEqual(0);
+    expect(held.isCurrent(here)).toBe(true);
+    const { expected, least, greatest } = wanted.inbreedingOf(animal);
+    expectClose(row?.inbreeding ?? null, expected, `stored F of ${id}`);
+    expectClose(held.inbreedingOf(here).expected, expected, `F of ${id}`);
+    expectClose(held.inbreedingOf(here).least, least, `least F of ${id}`);
+    expectClose(held.inbreedingOf(here).greatest, greatest, `greatest F of ${id}`);
+    expect(row?.depth).toBe(wanted.depthOf(animal).depth);
+    expect(held.depthOf(here).depth).toBe(wanted.depthOf(animal).depth);
+    expect(held.depthOf(here).fullDepth).toBe(wanted.depthOf(animal).fullDepth);
+    expectClose(
+      held.depthOf(here).generationEquivalents,
+      wanted.depthOf(animal).generationEquivalents,
+      `equivalents of ${id}`,
+    );
+    expect(held.filialGenerationOf(here)).toBe(wanted.filialGenerationOf(animal));
+    expectClose(row?.traced ?? null, traced.of(animal), `traced share of ${id}`);
+    expectClose(row?.kinship ?? null, wanted.meanKinshipOf(animal), `stored mean kinship of ${id}`);
+    expectClose(held.meanKinshipOf(here), wanted.meanKinshipOf(animal), `mean kinship of ${id}`);
+    const standings = wanted.standingsOf(animal);
+    held.standingsOf(here).forEach(({ standing, share }, place) => {
+      expect(standing).toBe(standings[place]?.standing);
+      expectClose(share, standings[place]?.share ?? null, `${standing} share of ${id}`);
+    });
+  }
+  const clutches = await api.dataSource.query<{ id: string; within: number; residual: number }[]>(
+    'select clutch_id as id, within, residual from clutch_figures',
+  );
+  expect(clutches.length).toBe(wanted.inbreeding.clutchExpected.length);
+  for (const { id, within, residual } of clutches) {
+    const clutch = wanted.findClutch(id);
+    expectClose(within, wanted.inbreeding.clutchWithin[clutch] ?? null, `kinship of clutch-mates of ${id}`);
+    expectClose(residual, wanted.inbreeding.clutchResidual[clutch] ?? null, `residual of ${id}`);
+  }
+}
+
+describe('stored figures', () => {
+  let first: TestApi;
+  let second: TestApi;
+
+  beforeAll(async () => {
+    first = await startApi();
+    second = await startApiOn(first.databaseUrl);
+  });
+  afterAll(async () => {
+    await second.close();
+    await first.close();
+  });
+
+  it('equal a computation from nothing after random edits through two copies of the service', async () => {
+    const taken = new Map<string, number>();
+    for (const [seed, edits] of [
+      [1, 60],
+      [2, 60],
+      [3, 60],
+    ] as const) {
+      const writing = [first, second].map((api, copy) => new RandomEdits(api, 100 * seed + copy));
+      for (const edits of writing) await edits.begin();
+      await Promise.all(writing.map((one) => one.make(edits)));
+      await quiet(first);
+      await expectAllRight(first);
+      await expectAllRight(second);
+      for (const { made } of writing) for (const [kind, count] of made) taken.set(kind, (taken.get(kind) ?? 0) + count);
+    }
+    // each kind of edit was taken at least once
+    expect([...taken.keys()].sort()).toEqual([
+      'animal',
+      'base kinship',
+      'clutch',
+      'import',
+      'line',
+      'merge',
+      'parents',
+      'undo',
+      'undone import',
+      'withdrawal',
+      'young',
+    ]);
+  }, 240_000);
+
+  it('are settled by the request that made the change', async () => {
+    const edits = new RandomEdits(first, 7);
+    await edits.begin();
+    await quiet(first);
+    const young = await edits.raise();
+    const rows = await first.dataSource.query<StoredRow[]>(
+      'select individual_id as id from individual_figures where individual_id = any($1::uuid[])',
+      [young],
+    );
+    expect(rows.map(({ id }) => id).sort()).toEqual([...young].sort());
+  });
+
+  it('of a corrected clutch and its descendants are rewritten, those of others left alone', async () => {
+    const edits = new RandomEdits(first, 8);
+    await edits.begin();
+    const { corrected, descendants } = await edits.correctDeep();
+    await quiet(first);
+    const stamps = await first.dataSource.query<{ id: string; stamp: string }[]>(
+      `select clutch_id as id, stamp from clutch_figures where stamp = (select max(stamp) from clutch_figures)`,
+    );
+    const rewritten = stamps.map(({ id }) => id);
+    // its own figures happen to stay the same, those of its descendants do not
+    expect(rewritten).toEqual(expect.arrayContaining(descendants));
+    for (const id of rewritten) expect([corrected, ...descendants]).toContain(id);
+  });
+
+  it('are left to the job by a change of everything, which settles it', async () => {
+    await first.dataSource.query(
+      `with next as (update lineage_revision set revision = revision + 1 returning revision)
+       insert into lineage_change (revision, kind) select revision, 'everything' from next`,
+    );
+    await first.dataSource.query('delete from individual_figures');
+    await first.dataSource.query('update clutch_figures set inbreeding = 0.9');
+    expect(await first.app.get(FiguresKeeper).settle()).toBe(false);
+    const edits = new RandomEdits(first, 9);
+    await edits.begin();
+    await quiet(first);
+    await expectAllRight(first);
+    await expectAllRight(second);
+  }, 120_000);
+});
