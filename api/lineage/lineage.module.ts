@@ -1,6 +1,8 @@
 import { Module } from '@nestjs/common';
 import { APP_INTERCEPTOR } from '@nestjs/core';
 import { FiguresInterceptor } from './figures.interceptor.ts';
+import { FiguresProgressController } from './figures-progress.controller.ts';
+import { FiguresProgressService } from './figures-progress.service.ts';
 import { FiguresKeeper } from './figures-keeper.ts';
 import { FiguresUpkeep } from './figures-upkeep.ts';
 import { FiguresService } from './figures.service.ts';
@@ -16,10 +18,11 @@ import { Snapshots } from './snapshots.service.ts';
 
 /** The lineage: ancestors, inbreeding, kinship, shares and flags, computed from the register. */
 @Module({
-  controllers: [IndividualLineageController, LineageController, LineageSetController],
+  controllers: [IndividualLineageController, LineageController, LineageSetController, FiguresProgressController],
   providers: [
     Snapshots,
     FiguresKeeper,
+    FiguresProgressService,
     FiguresUpkeep,
     { provide: APP_INTERCEPTOR, useClass: FiguresInterceptor },
     IndividualLineageService,

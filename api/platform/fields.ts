@@ -149,6 +149,18 @@ export function NumberField(options: Presence & { min: number; max: number }): P
   ]);
 }
 
+/** A share or probability, 0 to 1, in a query string: its decimal digits. */
+export function ShareField(options: Presence): PropertyDecorator {
+  return field(options, { type: 'number', minimum: 0, maximum: 1 }, [
+    Transform(({ value }: { value: unknown }) =>
+      typeof value === 'string' && /^\d(\.\d{1,20})?(e-\d{1,3})?$/i.test(value) ? Number(value) : value,
+    ),
+    IsNumber({ allowInfinity: false, allowNaN: false }, { message: 'must be a number from 0 to 1, such as 0.0625' }),
+    Min(0, { message: 'must be at least 0' }),
+    Max(1, { message: 'must be at most 1' }),
+  ]);
+}
+
 /** Yes or no; in a query string `true` or `false`. */
 export function FlagField(options: Presence): PropertyDecorator {
   return field(options, { type: 'boolean' }, [

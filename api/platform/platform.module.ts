@@ -1,6 +1,7 @@
 import { Global, Module, type DynamicModule } from '@nestjs/common';
 import { HealthController } from './health.controller.ts';
 import { IdempotencyInterceptor } from './idempotency.interceptor.ts';
+import { EventStreams } from './event-streams.ts';
 import { Jobs } from './jobs.ts';
 import { LongWork } from './long-work.ts';
 import { Metrics } from './metrics.ts';
@@ -14,7 +15,16 @@ import { settingsKey, type Settings } from './settings.ts';
 @Module({})
 export class PlatformModule {
   static with(settings: Settings): DynamicModule {
-    const shared = [Metrics, MetricsDoor, RateLimits, LongWork, Jobs, IdempotencyInterceptor, TimeLimitInterceptor];
+    const shared = [
+      Metrics,
+      MetricsDoor,
+      RateLimits,
+      LongWork,
+      Jobs,
+      EventStreams,
+      IdempotencyInterceptor,
+      TimeLimitInterceptor,
+    ];
     return {
       module: PlatformModule,
       controllers: [HealthController],

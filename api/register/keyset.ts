@@ -4,7 +4,7 @@ import type { EntityManager } from 'typeorm';
 export interface SortColumn {
   readonly sql: string;
   /** The type that a cursor's text is read as. */
-  readonly type: 'text' | 'uuid' | 'bigint' | 'date' | 'timestamptz';
+  readonly type: 'text' | 'uuid' | 'bigint' | 'integer' | 'double precision' | 'date' | 'timestamptz';
 }
 
 /** SQL conditions and their parameters, gathered one by one. */

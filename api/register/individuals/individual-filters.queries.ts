@@ -4,7 +4,8 @@ import { parseRegistryNumber } from '../../../shared/registry-number.ts';
 import { isId } from '../../platform/ids.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
 import { Conditions, likePattern } from '../keyset.ts';
-import type { IndividualQuery } from './individual.dto.ts';
+import { figureColumns } from './figure-columns.ts';
+import { figureSorts, type IndividualQuery } from './individual.dto.ts';
 import { hasNumber } from './merged-records.queries.ts';
 
 const longestNumber = 12;
@@ -45,8 +46,22 @@ export async function individualConditions(manager: EntityManager, query: Indivi
     conditions.add(`i.hatched_latest >= ${conditions.bind(`${query.hatchedFrom}-01-01`)}::date`);
   if (query.hatchedTo !== undefined)
     conditions.add(`i.hatched_earliest <= ${conditions.bind(`${query.hatchedTo}-12-31`)}::date`);
+  addFigureBounds(conditions, query);
   for (const word of wordsOf(query.q ?? '')) await addWord(manager, conditions, word);
   return conditions;
+}
+
+/** Bounds of stored figures, all in one look at an animal's row (individual_figures_pkey, or the index of the figure). */
+function addFigureBounds(conditions: Conditions, query: IndividualQuery): void {
+  const bounds = figureSorts.flatMap((figure) =>
+    (['From', 'To'] as const).flatMap((end) => {
+      const bound = query[`${figure}${end}`];
+      const { sql, type } = figureColumns[figure];
+      return bound === undefined ? [] : `b.${sql} ${end === 'From' ? '>=' : '<='} ${conditions.bind(bound)}::${type}`;
+    }),
+  );
+  if (bounds.length > 0)
+    conditions.add(`i.id in (select b.individual_id from individual_figures b where ${bounds.join(' and ')})`);
 }
 
 function wordsOf(text: string): string[] {

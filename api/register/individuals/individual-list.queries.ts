@@ -2,7 +2,8 @@ import type { EntityManager } from 'typeorm';
 import { decodeCursor, encodeCursor, toPage, type CursorValue, type Page } from '../../platform/paging.ts';
 import { Conditions, countWhere, orderBy, type SortColumn } from '../keyset.ts';
 import { findPlaces, inOrder, readPlaces, type Place } from '../places.queries.ts';
-import type { IndividualQuery, IndividualSort } from './individual.dto.ts';
+import { figureColumns } from './figure-columns.ts';
+import type { FigureSort, IndividualQuery, IndividualSort } from './individual.dto.ts';
 import { individualConditions } from './individual-filters.queries.ts';
 import { readIndividualItems } from './individual.queries.ts';
 import type { IndividualItemView } from './individual.view.ts';
@@ -13,7 +14,7 @@ const id: SortColumn = { sql: 'i.id', type: 'uuid' };
 const number: SortColumn = { sql: 'i.number', type: 'bigint' };
 
 /** Orders that an index of the animals gives: individual_number_unique, individual_code_index, individual_hatched_index. */
-const ownOrders: Record<Exclude<IndividualSort, GroupSort>, readonly SortColumn[]> = {
+const ownOrders: Record<Exclude<IndividualSort, GroupSort | FigureSort>, readonly SortColumn[]> = {
   number: [number],
   code: [{ sql: 'lower(i.code)', type: 'text' }, id],
   hatched: [{ sql: 'i.hatched_earliest', type: 'date' }, { sql: 'i.hatched_latest', type: 'date' }, id],
@@ -36,12 +37,14 @@ export async function listIndividuals(
 ): Promise<Page<IndividualItemView>> {
   const { sort, order, limit } = query;
   const cursorName = `${sort} ${order}`;
-  const columns = isGroupSort(sort) ? groupColumns : ownOrders[sort];
+  const columns = columnsOf(sort);
   const after = query.after === undefined ? null : decodeCursor(cursorName, columns.length, query.after);
   const filters = await individualConditions(manager, query);
   const places = isGroupSort(sort)
     ? await findInGroups(manager, query, sort, filters, after, limit + 1)
-    : await findPlaces(manager, ownOrder(columns, sort, order), filters, after, limit + 1);
+    : isFigureSort(sort)
+      ? await findByFigure(manager, sort, order === 'desc', filters, after, limit + 1)
+      : await findPlaces(manager, ownOrder(columns, sort, order), filters, after, limit + 1);
   const items = await readIndividualItems(
     manager,
     places.map((place) => place.id),
@@ -57,6 +60,51 @@ export async function listIndividuals(
 }
 
 const isGroupSort = (sort: IndividualSort): sort is GroupSort => sort in groups;
+const isFigureSort = (sort: IndividualSort): sort is FigureSort => sort in figureColumns;
+
+function columnsOf(sort: IndividualSort): readonly SortColumn[] {
+  if (isGroupSort(sort)) return groupColumns;
+  return isFigureSort(sort) ? figureOrder(sort) : ownOrders[sort];
+}
+
+/** The figure, then the animal, as the index of the figure has them. */
+function figureOrder(sort: FigureSort): SortColumn[] {
+  const { sql, type } = figureColumns[sort];
+  return [
+    { sql: `f.${sql}`, type },
+    { sql: 'f.individual_id', type: 'uuid' },
+  ];
+}
+
+/**
+ * Animals in the order of a stored figure, those without it last, by their ids. An animal whose figures are not written yet has no row:
+ * such ones exist only while a change is not settled, and only then is the register searched for them.
+ */
+async function findByFigure(
+  manager: EntityManager,
+  sort: FigureSort,
+  isDescending: boolean,
+  filters: Conditions,
+  after: CursorValue[] | null,
+  wanted: number,
+): Promise<Place[]> {
+  const order = { from: 'individual_figures f join individual i on i.id = f.individual_id', id: 'i.id', isDescending };
+  const isAmongLast = after !== null && after[0] === null;
+  const withValue = { ...order, columns: figureOrder(sort), isFirstNullable: false };
+  const valued = filters.copy();
+  valued.add(`f.${figureColumns[sort].sql} is not null`);
+  const first = isAmongLast ? [] : await findPlaces(manager, withValue, valued, after, wanted);
+  if (first.length === wanted) return first;
+  const [row] = await manager.query<{ waits: boolean }[]>(
+    'select exists (select from lineage_change where not settled) as waits',
+  );
+  const without = filters.copy();
+  without.add(`f.${figureColumns[sort].sql} is null`);
+  const from = row?.waits ? 'individual i left join individual_figures f on f.individual_id = i.id' : order.from;
+  const last = { ...order, from, columns: [id], isFirstNullable: false };
+  const rest = await findPlaces(manager, last, without, isAmongLast ? after.slice(-1) : null, wanted - first.length);
+  return [...first, ...rest.map((place) => ({ id: place.id, keys: [null, ...place.keys] }))];
+}
 
 function ownOrder(
   columns: readonly SortColumn[],

@@ -8,7 +8,15 @@ import {
   type Status,
   type Visibility,
 } from '../../../shared/vocabulary.ts';
-import { ChoiceField, DateField, IdField, IntegerField, TextField, VisibilityField } from '../../platform/fields.ts';
+import {
+  ChoiceField,
+  DateField,
+  IdField,
+  IntegerField,
+  ShareField,
+  TextField,
+  VisibilityField,
+} from '../../platform/fields.ts';
 import { PageQuery } from '../../platform/paging.ts';
 
 /** A new animal. It comes from a source, from a clutch, or nobody knows whence. */
@@ -68,7 +76,13 @@ export class NewIndividualRequest {
 /** Changes of an animal. */
 export class IndividualChangeRequest extends PartialType(NewIndividualRequest, { skipNullProperties: false }) {}
 
-const individualSorts = ['number', 'code', 'line', 'hatched', 'species', 'keeper'] as const;
+const ShareBound = (description: string): PropertyDecorator => ShareField({ optional: true, description });
+
+/** Figures that a list can be sorted and filtered by. */
+export const figureSorts = ['inbreeding', 'depth', 'meanKinship', 'tracedShare'] as const;
+export type FigureSort = (typeof figureSorts)[number];
+
+const individualSorts = ['number', 'code', 'line', 'hatched', 'species', 'keeper', ...figureSorts] as const;
 export type IndividualSort = (typeof individualSorts)[number];
 
 /** Which animals to list, and in what order. */
@@ -126,9 +140,35 @@ export class IndividualQuery extends PageQuery {
   })
   hatchedTo?: number;
 
+  @ShareBound('Inbreeding coefficient at least this, 0 to 1.')
+  inbreedingFrom?: number;
+
+  @ShareBound('Inbreeding coefficient at most this, 0 to 1.')
+  inbreedingTo?: number;
+
+  @IntegerField({ min: 0, max: 10_000, optional: true, description: 'Pedigree depth at least this many generations.' })
+  depthFrom?: number;
+
+  @IntegerField({ min: 0, max: 10_000, optional: true, description: 'Pedigree depth at most this many generations.' })
+  depthTo?: number;
+
+  @ShareBound('Mean kinship with the living animals of its line at least this, 0 to 1.')
+  meanKinshipFrom?: number;
+
+  @ShareBound('Mean kinship with the living animals of its line at most this, 0 to 1.')
+  meanKinshipTo?: number;
+
+  @ShareBound('Share of the genome traced to founders with papers at least this, 0 to 1.')
+  tracedShareFrom?: number;
+
+  @ShareBound('Share of the genome traced to founders with papers at most this, 0 to 1.')
+  tracedShareTo?: number;
+
   @ChoiceField(individualSorts, {
     optional: true,
-    description: 'Order; number if left out. Animals without the value come last.',
+    description:
+      'Order; number if left out. Animals without the value come last. Figures (inbreeding, depth, meanKinship, tracedShare) are those last ' +
+      'written: they follow a change at once or, where it moves many, a moment later; GET /lineage/progress tells.',
   })
   sort: IndividualSort = 'number';
 

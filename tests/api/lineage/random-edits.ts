@@ -110,7 +110,7 @@ export class RandomEdits {
     if (answer.status >= 500) throw new Error(`an edit failed: ${answer.status} ${answer.text}`);
     if (answer.status >= 300) return;
     this.made.set(kind, (this.made.get(kind) ?? 0) + 1);
-    const entry = answer.headers['journal-entry'] as string | undefined;
+    const entry = answer.headers['journal-entry'];
     if (entry) this.#entries.push(entry);
   }
 
@@ -168,7 +168,7 @@ export class RandomEdits {
     const read = await this.#api.http.get(`/api/v1/${resource}/${id}`);
     return this.#api.http
       .patch(`/api/v1/${resource}/${id}`)
-      .set('If-Match', String(read.headers['etag'] ?? '"1"'))
+      .set('If-Match', read.headers['etag'] ?? '"1"')
       .send(body);
   }
 
@@ -177,19 +177,17 @@ export class RandomEdits {
     const read = await this.#api.http.get(`/api/v1/individuals/${id}`);
     return this.#api.http
       .post(`/api/v1/individuals/${id}/withdrawal`)
-      .set('If-Match', String(read.headers['etag'] ?? '"1"'))
+      .set('If-Match', read.headers['etag'] ?? '"1"')
       .send({ reason: 'entered twice' });
   }
 
   #merge(): Promise<Response> {
-    return this.#api.http
-      .post('/api/v1/merges')
-      .send({
-        keptId: this.#pick(this.#animals),
-        duplicateId: this.#pick(this.#animals),
-        take: [],
-        reason: 'one animal, entered twice',
-      });
+    return this.#api.http.post('/api/v1/merges').send({
+      keptId: this.#pick(this.#animals),
+      duplicateId: this.#pick(this.#animals),
+      take: [],
+      reason: 'one animal, entered twice',
+    });
   }
 
   #undo(): Promise<Response> {

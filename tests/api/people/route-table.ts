@@ -303,6 +303,7 @@ export const table: Record<string, Row> = {
   'POST /api/v1/lineage/figures': row(membersReading, async (world) => ({
     body: { individuals: await animals(world) },
   })),
+  'GET /api/v1/lineage/progress': row(membersReading),
   'GET /api/v1/lineage/set': row(membersReading),
   'POST /api/v1/lineage/set': row(membersReading, async (world) => ({
     body: { individuals: await animals(world) },

@@ -1054,6 +1054,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/lineage/progress": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Whether the stored figures follow every change, and how far a recomputation has come
+         * @description With `Accept: text/event-stream` the answer is a stream of events named `progress`, one now and one at every change, each carrying the same object as JSON; it stays open until one side leaves. At most eight streams a keeper.
+         */
+        get: operations["tellProgressFiguresProgress"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/imports": {
         parameters: {
             query?: never;
@@ -3709,6 +3729,14 @@ export interface components {
         LineageSetRequest: {
             /** @description Ids or registry numbers of 1 to 5000 different animals; a withdrawn animal counts too. */
             individuals: string[];
+        };
+        FiguresProgressView: {
+            /** @description Whether every stored figure, by which lists are sorted and filtered, follows the newest change. The lineage of one animal says it for itself. */
+            current: boolean;
+            /** @description Records whose figures the recomputation under way has written; 0 where none is under way. */
+            done: number;
+            /** @description Records that it has to write; 0 where none is under way. */
+            total: number;
         };
         CreatedCounts: {
             /** @description Animals. */
@@ -7293,8 +7321,24 @@ export interface operations {
                 hatchedFrom?: number;
                 /** @description Hatched, or perhaps hatched, in this year or before. */
                 hatchedTo?: number;
-                /** @description Order; number if left out. Animals without the value come last. */
-                sort?: "number" | "code" | "line" | "hatched" | "species" | "keeper";
+                /** @description Inbreeding coefficient at least this, 0 to 1. */
+                inbreedingFrom?: number;
+                /** @description Inbreeding coefficient at most this, 0 to 1. */
+                inbreedingTo?: number;
+                /** @description Pedigree depth at least this many generations. */
+                depthFrom?: number;
+                /** @description Pedigree depth at most this many generations. */
+                depthTo?: number;
+                /** @description Mean kinship with the living animals of its line at least this, 0 to 1. */
+                meanKinshipFrom?: number;
+                /** @description Mean kinship with the living animals of its line at most this, 0 to 1. */
+                meanKinshipTo?: number;
+                /** @description Share of the genome traced to founders with papers at least this, 0 to 1. */
+                tracedShareFrom?: number;
+                /** @description Share of the genome traced to founders with papers at most this, 0 to 1. */
+                tracedShareTo?: number;
+                /** @description Order; number if left out. Animals without the value come last. Figures (inbreeding, depth, meanKinship, tracedShare) are those last written: they follow a change at once or, where it moves many, a moment later; GET /lineage/progress tells. */
+                sort?: "number" | "code" | "line" | "hatched" | "species" | "keeper" | "inbreeding" | "depth" | "meanKinship" | "tracedShare";
                 /** @description Direction; asc if left out. */
                 order?: "asc" | "desc";
             };
@@ -10724,6 +10768,22 @@ export interface operations {
                 hatchedFrom?: number;
                 /** @description Hatched, or perhaps hatched, in this year or before. */
                 hatchedTo?: number;
+                /** @description Inbreeding coefficient at least this, 0 to 1. */
+                inbreedingFrom?: number;
+                /** @description Inbreeding coefficient at most this, 0 to 1. */
+                inbreedingTo?: number;
+                /** @description Pedigree depth at least this many generations. */
+                depthFrom?: number;
+                /** @description Pedigree depth at most this many generations. */
+                depthTo?: number;
+                /** @description Mean kinship with the living animals of its line at least this, 0 to 1. */
+                meanKinshipFrom?: number;
+                /** @description Mean kinship with the living animals of its line at most this, 0 to 1. */
+                meanKinshipTo?: number;
+                /** @description Share of the genome traced to founders with papers at least this, 0 to 1. */
+                tracedShareFrom?: number;
+                /** @description Share of the genome traced to founders with papers at most this, 0 to 1. */
+                tracedShareTo?: number;
             };
             header?: never;
             path?: never;
@@ -10854,6 +10914,53 @@ export interface operations {
             };
             /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
             503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    tellProgressFiguresProgress: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FiguresProgressView"];
+                    "text/event-stream": components["schemas"]["FiguresProgressView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -1,0 +1,127 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { IndividualItemView } from '../../../api/register/individuals/individual.view.ts';
+import { bodyOf } from '../../support/answer.ts';
+import { startApi, type TestApi } from '../../support/api.ts';
+import { RandomEdits } from '../lineage/random-edits.ts';
+
+interface StoredRow {
+  readonly id: string;
+  readonly sex: string;
+  readonly inbreeding: number | null;
+  readonly depth: number | null;
+  readonly meanKinship: number | null;
+  readonly tracedShare: number | null;
+}
+
+const sorts = ['inbreeding', 'depth', 'meanKinship', 'tracedShare'] as const;
+
+describe('the register by figures', () => {
+  let api: TestApi;
+  let rows: StoredRow[];
+
+  beforeAll(async () => {
+    api = await startApi();
+    for (const seed of [21, 22]) {
+      const edits = new RandomEdits(api, seed);
+      await edits.begin();
+      await edits.make(25);
+    }
+    await until(async () => !(await isWaiting()));
+    rows = await api.dataSource.query<StoredRow[]>(
+      `select i.id, i.sex, f.inbreeding, f.depth, f.mean_kinship as "meanKinship", f.traced_share as "tracedShare"
+       from individual i left join individual_figures f on f.individual_id = i.id where i.withdrawn_at is null`,
+    );
+  }, 120_000);
+  afterAll(() => api.close());
+
+  async function isWaiting(): Promise<boolean> {
+    const [row] = await api.dataSource.query<{ waits: boolean }[]>(
+      `select exists (select from lineage_change where not settled)
+         or exists (select from line_figures where due_since is not null) as waits`,
+    );
+    return row?.waits ?? true;
+  }
+
+  async function pages(query: string, limit: number): Promise<string[]> {
+    const ids: string[] = [];
+    for (let after = ''; ;) {
+      const answer = await api.http.get(`/api/v1/individuals?${query}&limit=${limit}${after}`).expect(200);
+      const page = bodyOf<{ items: IndividualItemView[]; next: string | null }>(answer);
+      ids.push(...page.items.map(({ id }) => id));
+      if (page.next === null) return ids;
+      after = `&after=${page.next}`;
+    }
+  }
+
+  /** The order as it is told: by the figure, then by id; those without it last. */
+  function inOrder(sort: (typeof sorts)[number], isDescending: boolean, among = rows): string[] {
+    const sign = isDescending ? -1 : 1;
+    const byId = (one: StoredRow, other: StoredRow): number => sign * (one.id < other.id ? -1 : 1);
+    const valued = among.filter((row) => row[sort] !== null);
+    const without = among.filter((row) => row[sort] === null).sort(byId);
+    valued.sort((one, other) => sign * ((one[sort] ?? 0) - (other[sort] ?? 0)) || byId(one, other));
+    return [...valued, ...without].map(({ id }) => id);
+  }
+
+  it('holds animals of more than one depth and inbreeding, some without a line', () => {
+    expect(new Set(rows.map(({ depth }) => depth)).size).toBeGreaterThan(2);
+    expect(new Set(rows.map(({ inbreeding }) => inbreeding)).size).toBeGreaterThan(2);
+    expect(rows.some(({ meanKinship }) => meanKinship === null)).toBe(true);
+  });
+
+  it.each(sorts)('comes in the order of %s, in pages of any size, nothing lost and nothing twice', async (sort) => {
+    for (const order of ['asc', 'desc'])
+      for (const limit of [1, 7, 200])
+        expect(await pages(`sort=${sort}&order=${order}`, limit), `${order} by ${limit}`).toEqual(
+          inOrder(sort, order === 'desc'),
+        );
+  });
+
+  it('can be asked for figures within bounds, in any order, along with other filters', async () => {
+    const within = rows.filter(({ inbreeding, depth }) => (inbreeding ?? -1) >= 0.05 && (depth ?? 99) <= 3);
+    expect(within.length).toBeGreaterThan(0);
+    const bounds = 'inbreedingFrom=0.05&depthTo=3';
+    expect(await pages(`sort=inbreeding&${bounds}`, 50)).toEqual(inOrder('inbreeding', false, within));
+    expect((await pages(`sort=code&${bounds}`, 50)).sort()).toEqual(within.map(({ id }) => id).sort());
+    const unsexed = within.filter(({ sex }) => sex === 'unsexed');
+    expect((await pages(`${bounds}&sex=unsexed`, 50)).sort()).toEqual(unsexed.map(({ id }) => id).sort());
+    expect(await pages('meanKinshipFrom=0&meanKinshipTo=1&sort=meanKinship', 50)).toEqual(
+      inOrder(
+        'meanKinship',
+        false,
+        rows.filter(({ meanKinship }) => meanKinship !== null),
+      ),
+    );
+  });
+
+  it('shows animals whose figures are still to be written, at the end', async () => {
+    const [animal] = rows;
+    await api.dataSource.query('delete from individual_figures where individual_id = $1', [animal?.id]);
+    await api.dataSource.query(
+      `insert into lineage_change (revision, kind, record_id) select revision, 'individual', $1 from lineage_revision`,
+      [animal?.id],
+    );
+    const ids = await pages('sort=inbreeding', 200);
+    expect(ids.length).toBe(rows.length);
+    expect(ids.at(-1)).toBe(animal?.id);
+  });
+
+  it.each([
+    ['inbreedingFrom=1.5', '/inbreedingFrom'],
+    ['inbreedingFrom=much', '/inbreedingFrom'],
+    ['tracedShareTo=-1', '/tracedShareTo'],
+    ['depthFrom=1.5', '/depthFrom'],
+    ['sort=F', '/sort'],
+  ])('refuses %s and says where', async (query, pointer) => {
+    const answer = await api.http.get(`/api/v1/individuals?${query}`).expect(422);
+    expect(bodyOf<{ errors: { pointer: string }[] }>(answer).errors.map((error) => error.pointer)).toContain(pointer);
+  });
+});
+
+async function until(condition: () => Promise<boolean>): Promise<void> {
+  for (let turn = 0; turn < 600; turn++) {
+    if (await condition()) return;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  throw new Error('it did not come to pass within a minute');
+}
