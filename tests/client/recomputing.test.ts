@@ -105,6 +105,20 @@ describe('figures that are being recomputed', () => {
     expect(asked).toHaveLength(1);
   });
 
+  it('are looked for once after a change, and followed where they are old', async () => {
+    const watch = new Recomputing(address);
+    answer = (response) => response.writeHead(200).end(JSON.stringify({ current: true, done: 0, total: 0 }));
+    watch.hear({ id: 'a' }, true);
+    await until(() => asked.length === 1);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    expect(watch.isOn).toBe(false);
+    answer = (response) => response.writeHead(200).end(JSON.stringify({ current: false, done: 0, total: 0 }));
+    watch.hear({ id: 'a' }, true);
+    await until(() => watch.isOn);
+    answer = (response) => response.writeHead(200).write(told({ current: true }));
+    await until(() => watch.finished === 1);
+  });
+
   it('are asked for again after a lost connection', async () => {
     const watch = new Recomputing(address);
     watch.hear({ current: false });

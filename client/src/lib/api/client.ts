@@ -25,8 +25,8 @@ export class ApiClient {
    * then sent once more, as it was, so that nothing typed is lost.
    */
   signInAgain: (() => Promise<boolean>) | null = null;
-  /** Hears every answer, whoever asked. */
-  heard: ((answer: unknown) => void) | null = null;
+  /** Hears every answer, whoever asked, and whether it tells of a change. */
+  heard: ((answer: unknown, isChange: boolean) => void) | null = null;
 
   constructor(base = '/api/v1') {
     this.#base = base;
@@ -111,7 +111,7 @@ export class ApiClient {
     const answer = (text === '' ? (entry ? {} : undefined) : JSON.parse(text)) as T;
     if (entry && typeof answer === 'object' && answer !== null) this.#entries.set(answer, entry);
     this.#remember(path, response.headers.get('ETag'), answer);
-    this.heard?.(answer);
+    this.heard?.(answer, entry !== null);
     return answer;
   }
 

@@ -7,7 +7,7 @@ const [shortest, longest] = [1000, 30_000];
 const done = new DOMException('All figures are current.', 'AbortError');
 
 /**
- * Follows the recomputing of figures from the first answer that says `current: false` until the service says that all are current again.
+ * Follows the recomputing of figures from the first answer that says `current: false`, be it of a record or of a look after a change, until the service says that all are current again.
  * No stream is open otherwise, nor while the page is hidden: a browser opens only a few connections to one service.
  */
 export class Recomputing {
@@ -19,17 +19,33 @@ export class Recomputing {
   finished = $state(0);
   readonly #address: string;
   #wait = shortest;
+  #isLooking = false;
 
   constructor(address = '/api/v1/lineage/progress') {
     this.#address = address;
   }
 
-  /** Hears every answer of the service; one with old figures begins the watch. */
-  readonly hear = (answer: unknown): void => {
+  /** Hears every answer of the service; one with old figures begins the watch, a change may have made some old. */
+  readonly hear = (answer: unknown, isChange = false): void => {
+    if (isChange) void this.look();
     const said = currencyOf(answer);
     if (said === false && !this.isOn) void this.#watch();
     else if (said === true && !this.isOn) this.#wait = shortest;
   };
+
+  /** Asks once whether the stored figures are current. What cannot be told is left for the next time. */
+  async look(): Promise<void> {
+    if (this.isOn || this.#isLooking) return;
+    this.#isLooking = true;
+    try {
+      const answer = await fetch(this.#address, { cache: 'no-store', headers: { Accept: 'application/json' } });
+      if (answer.ok) this.hear(await answer.json());
+    } catch {
+      // no connection: what the reader asks for next says so
+    } finally {
+      this.#isLooking = false;
+    }
+  }
 
   async #watch(): Promise<void> {
     this.isOn = true;
@@ -44,8 +60,9 @@ export class Recomputing {
       try {
         await readEvents(this.#address, (event) => this.#take(event, left), { signal: left.signal });
       } catch (error) {
-        // A refusal will not change by asking again; a lost connection may come back.
-        if (error instanceof ProblemError && error.status >= 400 && error.status < 500) this.isOn = false;
+        // A refusal will not change by asking again; a lost connection or a free line may come back.
+        if (error instanceof ProblemError && error.status >= 400 && error.status < 500 && error.status !== 429)
+          this.isOn = false;
       } finally {
         document.removeEventListener('visibilitychange', hide);
       }
