@@ -4,6 +4,7 @@ import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { DestinationStream } from 'pino';
 import { DataSource } from 'typeorm';
 import { AppModule } from './app.module.ts';
+import { FiguresInterceptor } from './lineage/figures.interceptor.ts';
 import { SessionStore } from './people/session-store.ts';
 import { sessionsOf } from './people/sessions.ts';
 import { configureHttp } from './platform/http.ts';
@@ -26,6 +27,8 @@ export async function createApp(
     bodyParser: false,
     abortOnError: false,
   });
+  // outside of all others: it works on what is committed, and on answers that are given again
+  app.useGlobalInterceptors(app.get(FiguresInterceptor));
   configureHttp(app, settings, log);
   app.use('/api/v1', await sessionsOf(app.get(DataSource), app.get(SessionStore), settings));
   return app;

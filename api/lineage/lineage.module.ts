@@ -1,5 +1,4 @@
 import { Module } from '@nestjs/common';
-import { APP_INTERCEPTOR } from '@nestjs/core';
 import { FiguresInterceptor } from './figures.interceptor.ts';
 import { FiguresProgressController } from './figures-progress.controller.ts';
 import { FiguresProgressService } from './figures-progress.service.ts';
@@ -24,7 +23,7 @@ import { Snapshots } from './snapshots.service.ts';
     FiguresKeeper,
     FiguresProgressService,
     FiguresUpkeep,
-    { provide: APP_INTERCEPTOR, useClass: FiguresInterceptor },
+    FiguresInterceptor,
     IndividualLineageService,
     PedigreeChartService,
     KinshipService,

@@ -155,8 +155,36 @@ export class ClutchView extends ClutchItemView {
   warnings: WarningView[];
 }
 
+/** The figures of one young, as they follow from the change that made it. */
+export class YoungFiguresView {
+  @Shown({ description: 'Id of the animal.', format: 'uuid' })
+  id: string;
+
+  @Shown({
+    description: 'Inbreeding coefficient, expected over its candidate parents (Wright 1922).',
+    minimum: 0,
+    maximum: 1,
+  })
+  inbreeding: number;
+
+  @Shown({ description: 'Least inbreeding coefficient that its candidate parents allow.', minimum: 0, maximum: 1 })
+  inbreedingLeast: number;
+
+  @Shown({ description: 'Greatest inbreeding coefficient that its candidate parents allow.', minimum: 0, maximum: 1 })
+  inbreedingGreatest: number;
+
+  @Shown({ description: 'Generations on the longest recorded path to a founder.', type: 'integer', minimum: 0 })
+  depth: number;
+
+  @Shown({ description: 'Whether these figures follow the newest change; false while they are recomputed.' })
+  current: boolean;
+}
+
 /** Young that were raised from a clutch. */
 export class OffspringView {
   @Shown({ description: 'The new animals, by number.', type: [IndividualItemView] })
   items: IndividualItemView[];
+
+  @Shown({ description: 'Their figures, in the same order.', type: [YoungFiguresView] })
+  figures?: YoungFiguresView[];
 }

@@ -5,6 +5,7 @@ import { Needs } from '../../people/permission.guard.ts';
 import { ActingKeeper, type Acting } from '../../platform/acting.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
+import { TellsFigures } from '../../platform/figures-in-answer.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
 import { WithdrawalRequest } from '../withdrawal.dto.ts';
 import { WithdrawalService } from '../withdrawal.service.ts';
@@ -66,6 +67,7 @@ export class ClutchesController {
   }
 
   @Needs('change', 'clutch')
+  @TellsFigures()
   @Post(':id/offspring')
   @ApiOperation({ summary: 'Raise young from a clutch' })
   @ApiCreatedResponse({ type: OffspringView })

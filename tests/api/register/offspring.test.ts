@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { ClutchView } from '../../../api/register/clutches/clutch.view.ts';
+import type { ClutchView, OffspringView } from '../../../api/register/clutches/clutch.view.ts';
 import type { IndividualView } from '../../../api/register/individuals/individual.view.ts';
+import { bodyOf } from '../../support/answer.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import { Factory, trio } from '../../support/factories.ts';
 
@@ -24,6 +25,23 @@ const get = async (id: string): Promise<ClutchView> =>
   (await api.http.get(`/api/v1/clutches/${id}`).expect(200)).body as ClutchView;
 
 describe('young are raised from a clutch', () => {
+  it('and the answer carries their figures, also when it is given again', async () => {
+    const first = await make.clutchOf(sire.id, dam.id, { laid: '2020-02-01' });
+    const [daughter] = await make.offspring(first.id, { animals: [{ sex: 'female' }] });
+    const inbred = await make.clutchOf(sire.id, daughter?.id ?? '', { laid: '2022-02-01' });
+    const raise = () =>
+      api.http
+        .post(`/api/v1/clutches/${inbred.id}/offspring`)
+        .set('Idempotency-Key', 'young-with-figures')
+        .send({ count: 2 })
+        .expect(201);
+    const view = bodyOf<OffspringView>(await raise());
+    // father and daughter: a quarter (Wright 1922)
+    const figures = { inbreeding: 0.25, inbreedingLeast: 0.25, inbreedingGreatest: 0.25, depth: 2, current: true };
+    expect(view.figures).toEqual(view.items.map(({ id }) => ({ id, ...figures })));
+    expect(bodyOf<OffspringView>(await raise())).toEqual(view);
+  });
+
   it('by their number, with the species and the line of their parents', async () => {
     const line = await make.line({ speciesId });
     const [father, mother] = await make.individuals(

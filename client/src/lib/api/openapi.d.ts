@@ -2867,9 +2867,28 @@ export interface components {
              */
             speciesId?: string;
         };
+        YoungFiguresView: {
+            /**
+             * Format: uuid
+             * @description Id of the animal.
+             */
+            id: string;
+            /** @description Inbreeding coefficient, expected over its candidate parents (Wright 1922). */
+            inbreeding: number;
+            /** @description Least inbreeding coefficient that its candidate parents allow. */
+            inbreedingLeast: number;
+            /** @description Greatest inbreeding coefficient that its candidate parents allow. */
+            inbreedingGreatest: number;
+            /** @description Generations on the longest recorded path to a founder. */
+            depth: number;
+            /** @description Whether these figures follow the newest change; false while they are recomputed. */
+            current: boolean;
+        };
         OffspringView: {
             /** @description The new animals, by number. */
             items: components["schemas"]["IndividualItemView"][];
+            /** @description Their figures, in the same order. */
+            figures: components["schemas"]["YoungFiguresView"][];
         };
         ObservationView: {
             /**
