@@ -40,7 +40,7 @@ export function standingOf(share: OriginShare): Standing {
 }
 
 /** Where genes begin, by name, with the page of its record if there is one. */
-export function originName({ source, founder, unknownParentOf }: OriginShare): {
+export function originName({ source, founder, unknownParentOf }: Omit<OriginShare, 'share'>): {
   key: string;
   name: string;
   href: string | null;

@@ -1,7 +1,7 @@
 import type { Lineage } from '$lib/api/types.ts';
 import { percent, percentRange } from '$lib/ui/figures.ts';
 
-export type FigureName = 'depth' | 'filial' | 'kinship' | 'traced' | 'inbreeding';
+export type FigureName = 'depth' | 'filial' | 'kinship' | 'traced' | 'ancestral' | 'inbreeding';
 
 /** One figure of the strip: its name, what is printed large, and what it rests on. */
 export interface Figure {
@@ -41,7 +41,7 @@ export function figuresOf(lineage: Lineage): Figure[] {
       name: 'kinship',
       words: 'mean kinship',
       value: percent(lineage.meanKinship),
-      rests: ['with the living animals', 'of its line'],
+      rests: ['with the living', 'of its line'],
     });
   figures.push({
     name: 'traced',
@@ -49,6 +49,13 @@ export function figuresOf(lineage: Lineage): Figure[] {
     value: label.name === null ? 'no label' : percent(label.tracedShare.expected),
     rests: tracedRests(label),
   });
+  if (lineage.ancestralInbreeding.recursion > 0)
+    figures.push({
+      name: 'ancestral',
+      words: 'ancestral F',
+      value: percent(lineage.ancestralInbreeding.recursion),
+      rests: ancestralRests(lineage),
+    });
   figures.push({
     name: 'inbreeding',
     words: 'inbreeding F',
@@ -64,8 +71,15 @@ export function figuresOf(lineage: Lineage): Figure[] {
 
 function tracedRests({ name, tracedShare }: Lineage['label']): string[] {
   if (name === null) return ['nothing to trace'];
-  if (tracedShare.expected === 0) return ['no paper in the register', 'names this label yet'];
+  if (tracedShare.expected === 0) return ['no paper names', 'this label yet'];
   return [`at least ${percent(tracedShare.least)}`, 'with any parents'];
+}
+
+/** The recursion is not the exact value; where that could be counted it stands beside it. */
+function ancestralRests({ ancestralInbreeding: { exact } }: Lineage): string[] {
+  return exact === null
+    ? ['by a recursion;', 'exactly, it may differ']
+    : ['by a recursion;', `${percent(exact)} exactly`];
 }
 
 /** F counts an unknown parent as unrelated to everybody; that must stand beside it. */
