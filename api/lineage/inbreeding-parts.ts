@@ -7,7 +7,7 @@ import type { Pedigree } from './kernel/pedigree.ts';
 import type { FounderShare } from './kernel/shares.ts';
 import { founderInbreedingOf } from './kernel/sources.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
-import type { AncestralInbreedingView } from './lineage.view.ts';
+import type { AncestralInbreedingView } from './measures.view.ts';
 import type { PartialInbreedingInput } from './tasks/partial-inbreeding.task.ts';
 
 /** Clutches of ancestors beyond which F is taken apart in a thread: some milliseconds. */

@@ -6,6 +6,7 @@ import { weakestStanding } from '../provenance/standing.ts';
 import { completenessIndex } from './kernel/completeness.ts';
 import { labelEvidenceOf, shownLabels, toFindings, type LabelEvidence } from './label-evidence.ts';
 import { ancestralInbreedingOf, inbreedingParts } from './inbreeding-parts.ts';
+import { lineStandingOf } from './line-standing.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { InbreedingView, LabelView, LineageView } from './lineage.view.ts';
 import type { Pair } from './kernel/genome-flow.ts';
@@ -58,6 +59,7 @@ export class IndividualLineageService {
       },
       filialGeneration: snapshot.filialGenerationOf(individual),
       meanKinship: snapshot.meanKinshipOf(individual),
+      lineKinship: lineStandingOf(snapshot, individual),
       label: labelView(snapshot, evidence, names),
       shares: evidence.origins.map((origin) => ({ ...originView(snapshot, origin, names), share: origin.share })),
       ancestralInbreeding: ancestralInbreedingOf(snapshot, individual, clutches),

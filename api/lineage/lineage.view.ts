@@ -11,6 +11,7 @@ import {
   type Standing,
 } from '../../shared/vocabulary.ts';
 import { Shown } from '../platform/fields.ts';
+import { AncestralInbreedingView, LineKinshipView } from './measures.view.ts';
 
 const share = { type: 'number', minimum: 0, maximum: 1 } as const;
 
@@ -272,40 +273,6 @@ export class PartialInbreedingView extends OriginView {
   part: number;
 }
 
-/** How far the genes of an animal have met themselves before. */
-export class AncestralInbreedingView {
-  @Shown({
-    description:
-      'Ancestral inbreeding, 0 to 1, without unit: probability that a gene has met a copy of itself before in an inbred ancestor, by the recursion of Ballou (1997), expected over uncertain parents. The recursion takes the history of a gene and the F of its bearer as independent, so the exact value differs. 0 where no ancestor is inbred as far as recorded.',
-    ...share,
-  })
-  recursion: number;
-
-  @Shown({
-    description:
-      'The same exactly, 0 to 1, by counting all ways in which genes can have come down. Null where there are more than 4096 ways.',
-    ...share,
-    nullable: true,
-  })
-  exact: number | null;
-
-  @Shown({
-    description:
-      'Old inbreeding, 0 to F: the part of F in which a gene has met itself before (after Kalinowski, Hedrick & Miller 2000), counted. Null as `exact`.',
-    ...share,
-    nullable: true,
-  })
-  oldInbreeding: number | null;
-
-  @Shown({
-    description:
-      'New inbreeding, 0 to F: the rest of F, genes that meet themselves for the first time. Null as `exact`.',
-    ...share,
-    nullable: true,
-  })
-  newInbreeding: number | null;
-}
-
 /** How complete a pedigree is. */
 export class CompletenessView {
   @Shown({ description: 'How many generations were looked at.', type: 'integer', minimum: 1 })
@@ -370,6 +337,13 @@ export class LineageView {
     nullable: true,
   })
   meanKinship: number | null;
+
+  @Shown({
+    description: 'What the mean kinship is to be compared with; null without a line or without living animals in it.',
+    type: LineKinshipView,
+    nullable: true,
+  })
+  lineKinship: LineKinshipView | null;
 
   @Shown({ description: 'The label and how far it can be trusted.', type: LabelView })
   label: LabelView;

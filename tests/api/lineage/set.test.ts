@@ -219,6 +219,20 @@ describe('the lineage of one animal', () => {
   const lineageOf = async (code: string): Promise<LineageView> =>
     bodyOf(await api.http.get(`/api/v1/individuals/${idOf(code)}/lineage`).expect(200));
 
+  it('sets its mean kinship beside those of its line, the rarest genes first', async () => {
+    // the living: brother, sister (mean (½ + ¼ + 2·3/8)/4 each), elder and younger ((2·3/8 + 5/8 + 3/8)/4 each)
+    const [brother, elder, dead] = [
+      await lineageOf('brother'),
+      await lineageOf('elder'),
+      await lineageOf('grandfather'),
+    ];
+    const { meanKinship } = await ofFilters({ line: 'Siblings', status: 'alive' });
+    expect(brother.lineKinship).toEqual({ mean: meanKinship, living: 4, rank: 1 });
+    expect(elder.lineKinship).toEqual({ mean: meanKinship, living: 4, rank: 3 });
+    expect(dead.lineKinship).toEqual({ mean: meanKinship, living: 4, rank: null });
+    expect((await lineageOf('lone')).lineKinship).toEqual({ mean: 0.5, living: 1, rank: 1 });
+  });
+
   it('takes F apart by source, and tells ancestral inbreeding', async () => {
     const elder = await lineageOf('elder');
     expect(elder.partialInbreeding).toEqual([{ source: having({ id: ids.sources[0] }), part: 0.25 }]);

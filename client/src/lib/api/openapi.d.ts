@@ -3205,6 +3205,14 @@ export interface components {
             /** @description Completeness index over these generations, 0 to 1 (MacCluer et al. 1983). */
             index: number;
         };
+        LineKinshipView: {
+            /** @description Mean of all kinships among the living animals of the line, 0 to 1 (Ballou & Lacy 1995). */
+            mean: number;
+            /** @description How many living animals the line has. */
+            living: number;
+            /** @description Place of the animal among them, the one with the rarest genes (least mean kinship) first; equals share a place. Null for an animal that does not live. */
+            rank: number | null;
+        };
         StandingShareView: {
             /**
              * @description How well the label of those founders stands, by rule.
@@ -3362,6 +3370,8 @@ export interface components {
             filialGeneration: number | null;
             /** @description Mean kinship with the living animals of its line, itself included where it lives, 0 to 1 (Ballou & Lacy 1995). Null without a line or without living animals in it. */
             meanKinship: number | null;
+            /** @description What the mean kinship is to be compared with; null without a line or without living animals in it. */
+            lineKinship: components["schemas"]["LineKinshipView"] | null;
             /** @description The label and how far it can be trusted. */
             label: components["schemas"]["LabelView"];
             /** @description Where the genome is expected to come from, the largest share first. */

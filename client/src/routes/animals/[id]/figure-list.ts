@@ -1,5 +1,5 @@
 import type { Lineage } from '$lib/api/types.ts';
-import { percent, percentRange } from '$lib/ui/figures.ts';
+import { counted, percent, percentRange } from '$lib/ui/figures.ts';
 
 export type FigureName = 'depth' | 'filial' | 'kinship' | 'traced' | 'ancestral' | 'inbreeding';
 
@@ -41,7 +41,7 @@ export function figuresOf(lineage: Lineage): Figure[] {
       name: 'kinship',
       words: 'mean kinship',
       value: percent(lineage.meanKinship),
-      rests: ['with the living', 'of its line'],
+      rests: kinshipRests(lineage),
     });
   figures.push({
     name: 'traced',
@@ -73,6 +73,13 @@ function tracedRests({ name, tracedShare }: Lineage['label']): string[] {
   if (name === null) return ['nothing to trace'];
   if (tracedShare.expected === 0) return ['no paper names', 'this label yet'];
   return [`at least ${percent(tracedShare.least)}`, 'with any parents'];
+}
+
+/** A mean kinship says something beside those of the line. */
+function kinshipRests({ lineKinship }: Lineage): string[] {
+  if (lineKinship === null) return ['with the living', 'of its line'];
+  const { mean, rank, living } = lineKinship;
+  return [`line ${percent(mean)};`, rank === null ? `${counted(living, 'animal')} alive` : `rank ${rank} of ${living}`];
 }
 
 /** The recursion is not the exact value; where that could be counted it stands beside it. */
