@@ -157,9 +157,18 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
 
   it('every figure says why in the margin, F as an addition over the candidate pairs', async () => {
     const note = page.locator('.why-note');
-    expect(await note.locator('tr').count()).toBe(4);
+    await note.getByRole('table', { name: 'Addition over the candidate parents' }).waitFor();
+    expect(await note.getByRole('table').first().locator('tr').count()).toBe(4);
+    const parts = note.getByRole('table', { name: 'Parts of F by founder or source' });
+    expect(await parts.locator('tr').last().innerText()).toContain('F expected');
+    expect(await note.getByText('Lacy, Alaks & Walsh 1996').count()).toBe(1);
     await page.getByRole('button', { name: 'why? pedigree depth' }).click();
     await note.getByText('every ancestor known back to').waitFor();
     await expectAccessible(page, 'animal page');
+    await page.getByRole('button', { name: 'why? mean kinship' }).click();
+    await note.getByText('rank, the rarest genes first').waitFor();
+    await page.getByRole('button', { name: 'why? ancestral F' }).click();
+    await note.getByText('by Ballou’s recursion').waitFor();
+    await expectAccessible(page, 'ancestral inbreeding');
   });
 });

@@ -84,9 +84,7 @@ function kinshipRests({ lineKinship }: Lineage): string[] {
 
 /** The recursion is not the exact value; where that could be counted it stands beside it. */
 function ancestralRests({ ancestralInbreeding: { exact } }: Lineage): string[] {
-  return exact === null
-    ? ['by a recursion;', 'exactly, it may differ']
-    : ['by a recursion;', `${percent(exact)} exactly`];
+  return exact === null ? ['by a recursion;', 'it may differ'] : ['by a recursion;', `${percent(exact)} exactly`];
 }
 
 /** F counts an unknown parent as unrelated to everybody; that must stand beside it. */
