@@ -58,7 +58,10 @@ async function questions(database: pg.Client): Promise<Question[]> {
   const ids = youngest.rows.map(({ id }) => id);
   const { id = '', number = '', line = '' } = youngest.rows[0] ?? {};
   const change = (): Promise<unknown> =>
-    database.query('update lineage_revision set revision = revision + 1, changed_at = now()');
+    database.query(
+      `with next as (update lineage_revision set revision = revision + 1, changed_at = now() returning revision)
+       insert into lineage_change (revision, kind) select revision, 'everything' from next`,
+    );
   const animal = `/individuals/${id}`;
   return [
     { what: 'register, first page', path: '/individuals?limit=50' },

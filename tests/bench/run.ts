@@ -10,6 +10,7 @@ import { benchKernel } from './kernel.ts';
 import { benchMeasures } from './measures.ts';
 import { benchScale } from './kernel-scale.ts';
 import { benchReads } from './reads.ts';
+import { benchMillion } from './service-million.ts';
 import { benchWriters } from './writers.ts';
 import { keeperWithToken } from '../support/token.ts';
 
@@ -53,3 +54,4 @@ print('The kernel, in milliseconds', await benchKernel());
 print('Measures of one animal and of sets, in milliseconds', await benchMeasures());
 print('Inbreeding of all as registers grow, in milliseconds', await benchScale());
 await benchService();
+print('A register of a million animals, in milliseconds', await benchMillion());

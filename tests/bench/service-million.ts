@@ -1,0 +1,152 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { DataSource } from 'typeorm';
+import { createApp } from '../../api/create-app.ts';
+import { migrate } from '../../api/platform/data-source.ts';
+import { startEmbeddedDatabase } from '../../api/platform/embedded-database.ts';
+import { keeperWithToken } from '../support/token.ts';
+import { fillRegister, type FilledRegister } from './million.ts';
+
+/** One line of the bench table. */
+export interface MillionRow {
+  readonly what: string;
+  /** Milliseconds, unless the row says otherwise. */
+  readonly p50: number;
+  readonly p99: number;
+  readonly mustReach: number | string;
+}
+
+const RUNS = 300;
+const WRITES = 60;
+const LIST_RUNS = 20;
+
+/** Figures of the service on a register of a million animals: the start, one animal, new young, lists by figures. */
+export async function benchMillion(): Promise<MillionRow[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-million-'));
+  const database = await startEmbeddedDatabase(folder);
+  try {
+    await migrate(database.url);
+    const filled = await fillRegister(database.url);
+    const loaded = loadApart(database.url);
+    const app = await createApp(database.url, { logLevel: 'silent' });
+    const { token } = await keeperWithToken(app.get(DataSource), 'Keeper 0', ['registrar']);
+    await app.listen(0, '127.0.0.1');
+    const service = new Service(await app.getUrl(), token);
+    const settled = await secondsUntil(() => service.isCurrent());
+    const rows = [
+      { what: 'reading the graph at start, seconds', p50: loaded.seconds, p99: loaded.seconds, mustReach: 5 },
+      { what: 'memory that it takes, megabytes', p50: loaded.peakMegabytes, p99: loaded.peakMegabytes, mustReach: 600 },
+      { what: 'all figures written after the first start, seconds', p50: settled, p99: settled, mustReach: '' },
+      await measureAnimals(service, filled),
+      ...(await measureYoung(service, app.get(DataSource), filled)),
+      ...(await measureLists(service, filled)),
+    ];
+    await app.close();
+    return rows;
+  } finally {
+    await database.stop();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** Reads the register in a process of its own. */
+function loadApart(url: string): { seconds: number; peakMegabytes: number } {
+  const program = fileURLToPath(new URL('./load-child.js', import.meta.url));
+  const printed = execFileSync(process.execPath, ['--expose-gc', program, url], { encoding: 'utf8' });
+  return JSON.parse(printed) as { seconds: number; peakMegabytes: number };
+}
+
+class Service {
+  readonly #url: string;
+  readonly #headers: Record<string, string>;
+
+  constructor(url: string, token: string) {
+    this.#url = `${url}/api/v1`;
+    this.#headers = { Authorization: `Bearer ${token}`, 'Content-Type': 'application/json' };
+  }
+
+  /** Milliseconds until the whole answer was read, and the answer. */
+  async ask<Answer>(path: string, body?: object): Promise<{ milliseconds: number; answer: Answer }> {
+    const started = performance.now();
+    const answer = await fetch(this.#url + path, {
+      headers: this.#headers,
+      ...(body ? { method: 'POST', body: JSON.stringify(body) } : {}),
+    });
+    const text = await answer.text();
+    const milliseconds = performance.now() - started;
+    if (!answer.ok) throw new Error(`${path} was answered ${answer.status}: ${text.slice(0, 300)}`);
+    return { milliseconds, answer: JSON.parse(text) as Answer };
+  }
+
+  async isCurrent(): Promise<boolean> {
+    return (await this.ask<{ current: boolean }>('/lineage/progress')).answer.current;
+  }
+}
+
+async function measureAnimals(service: Service, { animals, animalId }: FilledRegister): Promise<MillionRow> {
+  const times: number[] = [];
+  for (let run = 0; run < RUNS + 50; run++) {
+    const animal = Math.floor(animals * (0.7 + (0.3 * run) / (RUNS + 50)));
+    const { milliseconds } = await service.ask(`/individuals/${animalId(animal)}/lineage`);
+    if (run >= 50) times.push(milliseconds);
+  }
+  return rowOf('all measures of one animal', times, 15);
+}
+
+async function measureYoung(service: Service, database: DataSource, filled: FilledRegister): Promise<MillionRow[]> {
+  const laying: number[] = [];
+  const raising: number[] = [];
+  for (let run = 0; run < WRITES; run++) {
+    const parents = await database.query<{ id: string; sex: string }[]>(
+      `(select id, sex from individual where line_id = $1 and sex = 'male' and status = 'alive' limit 1)
+       union all (select id, sex from individual where line_id = $1 and sex = 'female' and status = 'alive' limit 1)`,
+      [filled.lines[run * 7]],
+    );
+    const [sire, dam] = parents.map(({ id }) => [{ individualId: id }]);
+    const clutch = await service.ask<{ id: string }>('/clutches', { sires: sire, dams: dam });
+    const young = await service.ask<{ figures: { current: boolean }[] }>(`/clutches/${clutch.answer.id}/offspring`, {
+      count: 5,
+    });
+    if (!young.answer.figures.every(({ current }) => current))
+      throw new Error('the answer had figures that are not current');
+    if (run < 10) continue;
+    laying.push(clutch.milliseconds);
+    raising.push(young.milliseconds);
+  }
+  return [rowOf('a new clutch', laying, 30), rowOf('its five young, figures in the answer', raising, 30)];
+}
+
+async function measureLists(service: Service, filled: FilledRegister): Promise<MillionRow[]> {
+  const questions = [
+    'sort=inbreeding&order=desc',
+    'sort=depth&order=desc',
+    'sort=meanKinship',
+    'sort=tracedShare',
+    'sort=inbreeding&order=desc&status=alive',
+    `sort=inbreeding&lineId=${filled.lines[777]}`,
+    'sort=meanKinship&keeper=Keeper%207',
+    'inbreedingFrom=0.5&sort=code',
+  ];
+  const rows: MillionRow[] = [];
+  for (const question of questions) {
+    const times: number[] = [];
+    for (let run = 0; run < LIST_RUNS; run++) times.push((await service.ask(`/individuals?${question}`)).milliseconds);
+    rows.push(rowOf(`register, ${question.replace(/lineId=.*/, 'one line')}`, times, ''));
+  }
+  return rows;
+}
+
+function rowOf(what: string, times: number[], mustReach: number | string): MillionRow {
+  const sorted = [...times].sort((one, other) => one - other);
+  const at = (share: number): number => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? NaN;
+  return { what, p50: at(0.5), p99: at(0.99), mustReach };
+}
+
+async function secondsUntil(condition: () => Promise<boolean>): Promise<number> {
+  const started = performance.now();
+  while (!(await condition())) await new Promise((resolve) => setTimeout(resolve, 250));
+  return (performance.now() - started) / 1000;
+}
