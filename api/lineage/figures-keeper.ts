@@ -2,9 +2,8 @@ import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { animalRows, clutchRows, linesOf, planOf, type FiguresPlan } from './figures-plan.ts';
 import {
-  holdRevision,
+  holdAt,
   markSettled,
-  nextStamp,
   noteDueLines,
   readUnsettled,
   removeRows,
@@ -78,8 +77,9 @@ export class FiguresKeeper {
     return this.dataSource.transaction(async (manager) => {
       // a settling that is lost with the power is simply done again
       await manager.query('set local synchronous_commit = off');
-      if ((await holdRevision(manager)) !== snapshot.revision.number) return false;
-      await writeClutchRows(manager, rows.clutches, await nextStamp(manager));
+      const stamp = await holdAt(manager, snapshot.revision.number);
+      if (stamp === null) return false;
+      await writeClutchRows(manager, rows.clutches, stamp);
       await writeAnimalRows(manager, rows.animals);
       if (plan.gone.length > 0) await removeRows(manager, plan.gone);
       if (plan.clutches.length > 0) await noteDueLines(manager, linesOf(snapshot, plan.animals));

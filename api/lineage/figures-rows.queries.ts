@@ -46,10 +46,16 @@ export async function newestNote(manager: EntityManager, revision: number): Prom
   return row?.note ?? '0';
 }
 
-/** Holds the register still until the transaction ends, and gives its revision. */
-export async function holdRevision(manager: EntityManager): Promise<number> {
-  const [row] = await manager.query<{ revision: string }[]>('select revision from lineage_revision for update');
-  return Number(row?.revision);
+/**
+ * Holds the register still until the transaction ends and counts a writing of figures; gives the number that what is written carries, or
+ * null where the register is not at this revision any more.
+ */
+export async function holdAt(manager: EntityManager, revision: number): Promise<number | null> {
+  const [rows] = await manager.query<[{ figures: string }[], number]>(
+    'update lineage_revision set figures = figures + 1 where revision = $1 returning figures',
+    [revision],
+  );
+  return rows[0] ? Number(rows[0].figures) : null;
 }
 
 /** Counts a writing of figures; what is written carries the number. */
@@ -93,16 +99,15 @@ export async function writeAnimalRows(manager: EntityManager, rows: AnimalRows):
 
 /** Removes the rows of records that are gone: those named, or all that have no record any more. */
 export async function removeRows(manager: EntityManager, ids: readonly string[] | 'all'): Promise<void> {
-  for (const [table, column, record] of [
-    ['clutch_figures', 'clutch_id', 'clutch'],
-    ['individual_figures', 'individual_id', 'individual'],
-    ['line_figures', 'line_id', 'line'],
-  ] as const)
-    await manager.query(
-      `delete from ${table} f where ${ids === 'all' ? '' : `f.${column} = any($1::uuid[]) and `}
-         not exists (select from ${record} r where r.id = f.${column})`,
-      ids === 'all' ? [] : [ids],
-    );
+  const among = (column: string): string => (ids === 'all' ? '' : `f.${column} = any($1::uuid[]) and `);
+  const gone = (table: string, column: string, record: string): string =>
+    `delete from ${table} f where ${among(column)}not exists (select from ${record} r where r.id = f.${column})`;
+  await manager.query(
+    `with clutches as (${gone('clutch_figures', 'clutch_id', 'clutch')} returning 1),
+       animals as (${gone('individual_figures', 'individual_id', 'individual')} returning 1)
+     ${gone('line_figures', 'line_id', 'line')}`,
+    ids === 'all' ? [] : [ids],
+  );
 }
 
 /** Marks changes as settled: those named, or all up to a note. */

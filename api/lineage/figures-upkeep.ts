@@ -46,6 +46,8 @@ const LINE_DELAY = 2;
 @Injectable()
 export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationShutdown {
   #isStopping = false;
+  /** When the job was last asked for, for mean kinships only. */
+  #askedAt = -Infinity;
   #underWay: Promise<void> = Promise.resolve();
 
   constructor(
@@ -67,8 +69,11 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
   }
 
   /** Asks for the job: at once where figures wait, a little later where only mean kinships may. */
-  wanted(isUrgent: boolean): Promise<void> {
-    return this.jobs.send(queue, isUrgent ? 0 : LINE_DELAY);
+  async wanted(isUrgent: boolean): Promise<void> {
+    // the job asked for a moment ago waits still, and will see what is due by then
+    if (!isUrgent && performance.now() - this.#askedAt < 500 * LINE_DELAY) return;
+    if (!isUrgent) this.#askedAt = performance.now();
+    await this.jobs.send(queue, isUrgent ? 0 : LINE_DELAY);
   }
 
   /** Works only while no other copy does: a lock that ends with its connection, so that a copy that died holds nobody up. */

@@ -17,15 +17,18 @@ export interface Revision {
   readonly changedAt: string;
   /** Grows with every writing of stored figures. */
   readonly figures: number;
+  /** Notes of changes up to this revision may be gone: a state older than it cannot be led on by notes. */
+  readonly pruned: number;
 }
 
 interface RevisionRow {
   readonly revision: string;
   readonly changed_at: Date;
   readonly figures: string;
+  readonly pruned: string;
 }
 
-const revision = 'select revision, changed_at, figures from lineage_revision';
+const revision = 'select revision, changed_at, figures, pruned from lineage_revision';
 
 /** The newest revision of the register. */
 export async function readRevision(manager: EntityManager): Promise<Revision> {
@@ -39,7 +42,12 @@ export async function readRevisionIn(client: pg.ClientBase): Promise<Revision> {
 
 function revisionOf([row]: readonly RevisionRow[]): Revision {
   if (!row) throw new Error('the register has no revision row: its schema is damaged');
-  return { number: Number(row.revision), changedAt: row.changed_at.toISOString(), figures: Number(row.figures) };
+  return {
+    number: Number(row.revision),
+    changedAt: row.changed_at.toISOString(),
+    figures: Number(row.figures),
+    pruned: Number(row.pruned),
+  };
 }
 
 /** About how many individuals there are, never fewer: one look at the last registry serial. */
@@ -99,10 +107,4 @@ export async function readChanges(client: pg.ClientBase, after: number, most: nu
     [after, most + 1],
   );
   return rows;
-}
-
-/** The greatest revision whose notes may be gone: a state older than it cannot be led on by notes. */
-export async function readPruned(client: pg.ClientBase): Promise<number> {
-  const { rows } = await client.query<{ pruned: string }>('select pruned from lineage_revision');
-  return Number(rows[0]?.pruned ?? 0);
 }

@@ -7,14 +7,7 @@ import { settingsKey, type Settings } from '../platform/settings.ts';
 import { founderKinds, LineageMemory } from './lineage-memory.ts';
 import { LineageSnapshot } from './lineage-snapshot.ts';
 import { readLineage, type LineageReading } from './read-lineage.ts';
-import {
-  countIndividuals,
-  readChanges,
-  readPruned,
-  readRevision,
-  readRevisionIn,
-  type Revision,
-} from './register-rows.queries.ts';
+import { countIndividuals, readChanges, readRevision, readRevisionIn, type Revision } from './register-rows.queries.ts';
 import { readLineageTask } from './tasks/read-lineage.task.ts';
 import { recomputeTask } from './tasks/recompute.task.ts';
 
@@ -101,7 +94,7 @@ export class Snapshots implements OnApplicationShutdown {
     if (!memory || !held) return null;
     return this.#inOneState(async (client) => {
       const revision = await readRevisionIn(client);
-      if (revision.number <= held.number || (await readPruned(client)) > held.number) return null;
+      if (revision.number <= held.number || revision.pruned > held.number) return null;
       const changes = await readChanges(client, held.number, FOLLOWED_MOST);
       if (changes.length > FOLLOWED_MOST || changes.some(({ kind }) => kind === 'everything')) return null;
       await memory.advance(client, changes);
