@@ -2,6 +2,9 @@ import { Controller, Get, Inject, Param, Query } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
 import { Needs } from '../people/permission.guard.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
+import { CommonAncestorsQuery } from './common-ancestors.dto.ts';
+import { CommonAncestorsService } from './common-ancestors.service.ts';
+import { CommonAncestorsView } from './common-ancestors.view.ts';
 import { IndividualLineageService } from './individual-lineage.service.ts';
 import { LineageView } from './lineage.view.ts';
 import { PedigreeChartService } from './pedigree-chart.service.ts';
@@ -14,6 +17,7 @@ export class IndividualLineageController {
   constructor(
     @Inject(IndividualLineageService) private readonly lineage: IndividualLineageService,
     @Inject(PedigreeChartService) private readonly charts: PedigreeChartService,
+    @Inject(CommonAncestorsService) private readonly ancestors: CommonAncestorsService,
   ) {}
 
   @Needs('read', 'lineage')
@@ -28,6 +32,21 @@ export class IndividualLineageController {
   @ApiProblems(404, 503)
   getLineage(@Param('id') id: string): Promise<LineageView> {
     return this.lineage.get(id);
+  }
+
+  @Needs('read', 'lineage')
+  @Get('lineage/common-ancestors')
+  @ApiOperation({
+    summary: 'Why F is what it is: the common ancestors that it arises through',
+    description:
+      'Each with its part of F, the number of its loops and their length, by the paths of Wright (1922); weighted by the odds where parents are uncertain. ' +
+      'The parts of all of them sum to F. Loops are counted, not listed, so that a pedigree with millions of them answers too.',
+  })
+  @ApiParam({ name: 'id', description: 'Id or registry number of the animal.' })
+  @ApiOkResponse({ type: CommonAncestorsView })
+  @ApiProblems(404, 422, 503)
+  findCommonAncestors(@Param('id') id: string, @Query() query: CommonAncestorsQuery): Promise<CommonAncestorsView> {
+    return this.ancestors.of(id, query.most);
   }
 
   @Needs('read', 'lineage')

@@ -4,6 +4,7 @@ import { FiguresProgressController } from './figures-progress.controller.ts';
 import { FiguresProgressService } from './figures-progress.service.ts';
 import { FiguresKeeper } from './figures-keeper.ts';
 import { FiguresUpkeep } from './figures-upkeep.ts';
+import { CommonAncestorsService } from './common-ancestors.service.ts';
 import { FiguresService } from './figures.service.ts';
 import { ForecastService } from './forecast.service.ts';
 import { IndividualLineageController } from './individual-lineage.controller.ts';
@@ -21,6 +22,7 @@ import { Snapshots } from './snapshots.service.ts';
   providers: [
     Snapshots,
     FiguresKeeper,
+    CommonAncestorsService,
     FiguresProgressService,
     FiguresUpkeep,
     FiguresInterceptor,

@@ -286,6 +286,11 @@ export const table: Record<string, Row> = {
     return { at: [id, code] };
   }),
 
+  'GET /api/v1/individuals/{id}/lineage/common-ancestors': row(reading, async (world) => {
+    const { id } = await world.owner.individual();
+    await world.publish();
+    return { at: [id] };
+  }),
   'GET /api/v1/individuals/{id}/lineage': row(reading, async (world) => {
     const { id } = await world.owner.individual();
     await world.publish();

@@ -950,6 +950,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/individuals/{id}/lineage/common-ancestors": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Why F is what it is: the common ancestors that it arises through
+         * @description Each with its part of F, the number of its loops and their length, by the paths of Wright (1922); weighted by the odds where parents are uncertain. The parts of all of them sum to F. Loops are counted, not listed, so that a pedigree with millions of them answers too.
+         */
+        get: operations["findCommonAncestorsIndividualLineage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/pedigree": {
         parameters: {
             query?: never;
@@ -3381,6 +3401,38 @@ export interface components {
             /** @description The parts of F by founder or source, the largest first, those of founders of one source together; at most 50, the rest is what is missing from F. Empty where F is 0. */
             partialInbreeding: components["schemas"]["PartialInbreedingView"][];
             /** @description Whether the figures belong to the register as it was when it was asked. Always true so far: an answer waits for its figures. */
+            current: boolean;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        CommonAncestorView: {
+            /** @description The common ancestor. */
+            ancestor: components["schemas"]["AnimalRef"];
+            /** @description The clutch of which nobody knows a parent: its young share it, so that it is a common ancestor. */
+            unknownParentOf: components["schemas"]["ShareClutchView"];
+            /** @description The source, or the two sources, whose founders count as kin to each other by the base kinship stated. */
+            sources: components["schemas"]["ShareSourceView"][];
+            /** @description Its part of F, above 0 to 1, without unit. */
+            part: number;
+            /** @description Number of loops through it: pairs of paths from the two parents up to it that share no other animal. With uncertain parents every possible one counts. A very large number is rounded. */
+            loops: number;
+            /** @description Steps of its shortest loop: from one parent up to it and down to the other; 0 would be a parent with itself. */
+            shortest: number;
+            /** @description Steps of its longest loop. */
+            longest: number;
+        };
+        CommonAncestorsView: {
+            /** @description Inbreeding coefficient F, the probability that two alleles at a locus are identical by descent (Wright 1922). */
+            inbreeding: number;
+            /** @description Whether F could be taken apart. False for a pedigree with more than half a million pairs of ancestors; the list is empty then. */
+            isTakenApart: boolean;
+            /** @description The common ancestors, the largest part first. */
+            ancestors: components["schemas"]["CommonAncestorView"][];
+            /** @description How many further common ancestors are not named. */
+            others: number;
+            /** @description Their part of F together. */
+            othersPart: number;
+            /** @description Whether these figures follow the newest change; false while they are being recomputed. */
             current: boolean;
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
@@ -10467,6 +10519,85 @@ export interface operations {
             };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    findCommonAncestorsIndividualLineage: {
+        parameters: {
+            query?: {
+                /** @description Most common ancestors to name, those with the largest parts of F; 50 if left out. The rest is told as a sum. */
+                most?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CommonAncestorsView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };

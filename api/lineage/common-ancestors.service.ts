@@ -1,0 +1,105 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { LongWork } from '../platform/long-work.ts';
+import { standingOfSource } from '../provenance/standing.ts';
+import type { CommonAncestorsView, CommonAncestorView } from './common-ancestors.view.ts';
+import { commonAncestors, type CommonAncestor } from './kernel/common-ancestors.ts';
+import type { LineageSnapshot } from './lineage-snapshot.ts';
+import type { ShareSourceView } from './lineage.view.ts';
+import { resolveAnimal } from './named-animals.ts';
+import { RecordNames, WantedNames } from './record-names.ts';
+import { Snapshots } from './snapshots.service.ts';
+import { commonAncestorsTask } from './tasks/common-ancestors.task.ts';
+
+/** Clutches of ancestors beyond which F is taken apart in a thread: some milliseconds. */
+const HERE_MOST = 100;
+
+/** Answers why F of an animal is what it is. */
+@Injectable()
+export class CommonAncestorsService {
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(Snapshots) private readonly snapshots: Snapshots,
+    @Inject(LongWork) private readonly work: LongWork,
+  ) {}
+
+  /**
+   * The common ancestors of an animal with their parts of F, no more than `most` by name.
+   *
+   * @throws NotFoundProblem if there is no such animal; BusyProblem for one with very many ancestors while too many computations wait
+   */
+  async of(id: string, most: number): Promise<CommonAncestorsView> {
+    const { manager } = this.dataSource;
+    const snapshot = await this.snapshots.current();
+    const individual = await resolveAnimal(manager, snapshot, id);
+    const found = await this.#ancestorsOf(snapshot, individual);
+    const named = (found ?? []).slice(0, most);
+    const others = (found ?? []).slice(most);
+    const names = await RecordNames.read(manager, snapshot.graph, wantedBy(named));
+    return {
+      inbreeding: snapshot.inbreedingOf(individual).expected,
+      isTakenApart: found !== null,
+      ancestors: named.map((ancestor) => ancestorView(snapshot, ancestor, names)),
+      others: others.length,
+      othersPart: others.reduce((sum, { part }) => sum + part, 0),
+      current: snapshot.isCurrent(individual),
+      asOf: snapshot.asOf,
+    };
+  }
+
+  async #ancestorsOf(snapshot: LineageSnapshot, individual: number): Promise<CommonAncestor[] | null> {
+    const { pedigree } = snapshot.graph;
+    const { inbreeding } = snapshot;
+    const part = snapshot.inbreedingOf(individual).expected;
+    const pairs = snapshot.pairsOf(individual);
+    if (part === 0) return [];
+    if (pairs.length === 0) {
+      // a founder is as inbred as its source says
+      const source = pedigree.sourceOf[individual] ?? -1;
+      return [{ meeting: { kind: 'sources', a: source, b: source }, part, loops: 1, shortest: 0, longest: 0 }];
+    }
+    if (snapshot.flowTo(individual).clutches.length <= HERE_MOST) return commonAncestors(pedigree, inbreeding, pairs);
+    return this.work.run(commonAncestorsTask, { pedigree, inbreeding, pairs });
+  }
+}
+
+function wantedBy(ancestors: readonly CommonAncestor[]): WantedNames {
+  const wanted = new WantedNames();
+  for (const { meeting } of ancestors)
+    if (meeting.kind === 'individual') wanted.individuals.add(meeting.individual);
+    else if (meeting.kind === 'unknown parent') wanted.clutches.add(meeting.clutch);
+    else for (const source of [meeting.a, meeting.b]) wanted.sources.add(source);
+  return wanted;
+}
+
+function ancestorView(
+  snapshot: LineageSnapshot,
+  { meeting, ...figures }: CommonAncestor,
+  names: RecordNames,
+): CommonAncestorView {
+  switch (meeting.kind) {
+    case 'individual':
+      return { ancestor: names.refOf(meeting.individual), ...figures };
+    case 'unknown parent':
+      return {
+        unknownParentOf: { ...names.idOf('clutch', meeting.clutch), title: names.clutchTitle(meeting.clutch) },
+        ...figures,
+      };
+    case 'sources': {
+      const sources = meeting.a === meeting.b ? [meeting.a] : [meeting.a, meeting.b];
+      return { sources: sources.map((source) => sourceView(snapshot, source, names)), ...figures };
+    }
+  }
+}
+
+function sourceView({ graph }: LineageSnapshot, source: number, names: RecordNames): ShareSourceView {
+  const { id, isPrivate } = names.idOf('source', source);
+  const label = isPrivate ? null : (graph.sources[source]?.labelAsReceived ?? null);
+  return {
+    id,
+    title: names.sourceTitle(source),
+    standing: standingOfSource({ labelAsReceived: label }),
+    label,
+    isPrivate,
+  };
+}
