@@ -3,12 +3,13 @@ import { AnimalRef, AsOfView, ShareSourceView, ShareClutchView } from './lineage
 
 /** One common ancestor with what F owes to it; one of `ancestor`, `unknownParentOf` and `sources` is there. */
 export class CommonAncestorView {
-  @Shown({ description: 'The common ancestor.', type: AnimalRef })
+  @Shown({ description: 'The common ancestor.', type: AnimalRef, required: false })
   ancestor?: AnimalRef;
 
   @Shown({
     description: 'The clutch of which nobody knows a parent: its young share it, so that it is a common ancestor.',
     type: ShareClutchView,
+    required: false,
   })
   unknownParentOf?: ShareClutchView;
 
@@ -16,6 +17,7 @@ export class CommonAncestorView {
     description:
       'The source, or the two sources, whose founders count as kin to each other by the base kinship stated.',
     type: [ShareSourceView],
+    required: false,
   })
   sources?: ShareSourceView[];
 

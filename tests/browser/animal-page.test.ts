@@ -159,6 +159,8 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
     const note = page.locator('.why-note');
     await note.getByRole('table', { name: 'Addition over the candidate parents' }).waitFor();
     expect(await note.getByRole('table').first().locator('tr').count()).toBe(4);
+    const shared = note.getByRole('table', { name: 'Parts of F by common ancestor' });
+    expect(await shared.locator('tr').first().innerText()).toMatch(/^GT-\d+\s+\d+ loops? of \d/);
     const parts = note.getByRole('table', { name: 'Parts of F by founder or source' });
     expect(await parts.locator('tr').last().innerText()).toContain('F expected');
     expect(await note.getByText('Lacy, Alaks & Walsh 1996').count()).toBe(1);

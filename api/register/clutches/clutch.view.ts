@@ -185,6 +185,6 @@ export class OffspringView {
   @Shown({ description: 'The new animals, by number.', type: [IndividualItemView] })
   items: IndividualItemView[];
 
-  @Shown({ description: 'Their figures, in the same order.', type: [YoungFiguresView] })
+  @Shown({ description: 'Their figures, in the same order.', type: [YoungFiguresView], required: false })
   figures?: YoungFiguresView[];
 }

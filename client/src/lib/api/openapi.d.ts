@@ -2908,7 +2908,7 @@ export interface components {
             /** @description The new animals, by number. */
             items: components["schemas"]["IndividualItemView"][];
             /** @description Their figures, in the same order. */
-            figures: components["schemas"]["YoungFiguresView"][];
+            figures?: components["schemas"]["YoungFiguresView"][];
         };
         ObservationView: {
             /**
@@ -3407,11 +3407,11 @@ export interface components {
         };
         CommonAncestorView: {
             /** @description The common ancestor. */
-            ancestor: components["schemas"]["AnimalRef"];
+            ancestor?: components["schemas"]["AnimalRef"];
             /** @description The clutch of which nobody knows a parent: its young share it, so that it is a common ancestor. */
-            unknownParentOf: components["schemas"]["ShareClutchView"];
+            unknownParentOf?: components["schemas"]["ShareClutchView"];
             /** @description The source, or the two sources, whose founders count as kin to each other by the base kinship stated. */
-            sources: components["schemas"]["ShareSourceView"][];
+            sources?: components["schemas"]["ShareSourceView"][];
             /** @description Its part of F, above 0 to 1, without unit. */
             part: number;
             /** @description Number of loops through it: pairs of paths from the two parents up to it that share no other animal. With uncertain parents every possible one counts. A very large number is rounded. */

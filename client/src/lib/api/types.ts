@@ -37,6 +37,9 @@ export type Flag = Sent['FlagView'];
 export type Figures = Sent['FigureItemView'];
 /** A part of an inbreeding coefficient by where the doubled genes began. */
 export type PartialInbreeding = Sent['PartialInbreedingView'];
+/** Why F of an animal is what it is. */
+export type CommonAncestors = Sent['CommonAncestorsView'];
+export type CommonAncestor = Sent['CommonAncestorView'];
 /** What is measured of a set of animals. */
 export type LineageSet = Sent['LineageSetView'];
 /** The young of one year among a set. */
