@@ -35,8 +35,6 @@ export type StandingShare = Sent['StandingShareView'];
 export type Flag = Sent['FlagView'];
 /** The figures of one row of the register. */
 export type Figures = Sent['FigureItemView'];
-/** A part of an inbreeding coefficient by where the doubled genes began. */
-export type PartialInbreeding = Sent['PartialInbreedingView'];
 /** Why F of an animal is what it is. */
 export type CommonAncestors = Sent['CommonAncestorsView'];
 export type CommonAncestor = Sent['CommonAncestorView'];
