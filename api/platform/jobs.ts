@@ -1,4 +1,5 @@
 import { Inject, Injectable, type BeforeApplicationShutdown } from '@nestjs/common';
+import type pg from 'pg';
 import PgBoss from 'pg-boss';
 import { DataSource } from 'typeorm';
 import { poolOf } from './data-source.ts';
@@ -24,7 +25,7 @@ export class Jobs implements BeforeApplicationShutdown {
       schedule: false,
       deleteAfterHours: 1,
       archiveCompletedAfterSeconds: 60,
-      db: { executeSql: (text, values) => pool.query(text, values) },
+      db: { executeSql: (text, values) => this.#query(pool, text, values) },
     });
     // what fails while it polls is tried again by the next poll
     this.#boss.on('error', () => undefined);
@@ -50,6 +51,16 @@ export class Jobs implements BeforeApplicationShutdown {
     if (this.#isStopping || !this.#started) return;
     await this.#started;
     await this.#boss.send(queue, {}, { startAfter: afterSeconds });
+  }
+
+  /** A job that ends while the service stops may report after its connections are closed: it is then found unfinished and done again. */
+  async #query(pool: pg.Pool, text: string, values: unknown[]): Promise<{ rows: unknown[] }> {
+    try {
+      return await pool.query(text, values);
+    } catch (error) {
+      if (this.#isStopping) return { rows: [] };
+      throw error;
+    }
   }
 
   async beforeApplicationShutdown(): Promise<void> {
