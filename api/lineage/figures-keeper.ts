@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { animalRows, clutchRows, linesOf, planOf, type FiguresPlan } from './figures-plan.ts';
+import { animalRows, clutchRows, isCurrentPlan, linesOf, planOf, type FiguresPlan } from './figures-plan.ts';
 import {
   holdAt,
   markSettled,
@@ -61,7 +61,7 @@ export class FiguresKeeper {
       const snapshot = await this.snapshots.current();
       const plan = await planOf(manager, snapshot, changes);
       if (plan.clutches.length > AT_ONCE.clutches || plan.animals.length > AT_ONCE.animals) return false;
-      if (!plan.animals.every((animal) => snapshot.isCurrent(animal))) return false;
+      if (!isCurrentPlan(snapshot, plan)) return false;
       const notes = changes.map(({ note }) => note);
       if (await this.#write(snapshot, plan, notes)) return true;
     }
@@ -82,7 +82,8 @@ export class FiguresKeeper {
       await writeClutchRows(manager, rows.clutches, stamp);
       await writeAnimalRows(manager, rows.animals);
       if (plan.gone.length > 0) await removeRows(manager, plan.gone);
-      if (plan.clutches.length > 0) await noteDueLines(manager, linesOf(snapshot, plan.animals));
+      // also where no clutch changed: founders of a source share its base kinship, and a job may have passed by before these rows were there
+      await noteDueLines(manager, linesOf(snapshot, plan.animals));
       await markSettled(manager, notes);
       return true;
     });

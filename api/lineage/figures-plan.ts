@@ -62,6 +62,14 @@ export async function planOf(
   return { clutches, animals: Int32Array.from(animals), changed, gone };
 }
 
+/** Whether every figure of a plan follows the newest change; those of clutches without young too. */
+export function isCurrentPlan(snapshot: LineageSnapshot, { clutches, animals }: FiguresPlan): boolean {
+  return (
+    clutches.every((clutch) => snapshot.isClutchCurrent(clutch)) &&
+    animals.every((animal) => snapshot.isCurrent(animal))
+  );
+}
+
 /** Ids of the lines that some animals belong to. */
 export function linesOf({ graph }: LineageSnapshot, animals: Iterable<number>): string[] {
   const lines = new Set<number>();
@@ -93,9 +101,10 @@ export function animalRows(
 ): AnimalRows {
   const numbers = Array.from(animals).filter((animal) => snapshot.isThere(animal));
   const kinships = numbers.map((animal) => {
-    if (!changed.has(animal)) return undefined;
     const line = snapshot.graph.lineOf[animal] ?? -1;
+    // of no line: no job comes by that would take away what it had in its last one
     if (line < 0) return null;
+    if (!changed.has(animal)) return undefined;
     return snapshot.membersOfLine(line).length > KINSHIP_AT_ONCE ? undefined : snapshot.meanKinshipOf(animal);
   });
   return {

@@ -29,11 +29,16 @@ export interface UnsettledChange extends NotedChange {
   readonly note: string;
 }
 
-/** The oldest unsettled changes (lineage_change_unsettled_index). */
-export function readUnsettled(manager: EntityManager, most: number): Promise<UnsettledChange[]> {
+/** The oldest unsettled changes, up to a note where one is given (lineage_change_unsettled_index). */
+export function readUnsettled(
+  manager: EntityManager,
+  most: number,
+  upTo: string | null = null,
+): Promise<UnsettledChange[]> {
   return manager.query(
-    'select id as note, kind, record_id as id from lineage_change where not settled order by lineage_change.id limit $1',
-    [most],
+    `select id as note, kind, record_id as id from lineage_change where not settled and ($2::bigint is null or lineage_change.id <= $2)
+     order by lineage_change.id limit $1`,
+    [most, upTo],
   );
 }
 
@@ -64,6 +69,18 @@ export async function nextStamp(manager: EntityManager): Promise<number> {
     'update lineage_revision set figures = figures + 1 returning figures',
   );
   return Number(rows[0]?.figures);
+}
+
+/**
+ * Whether a change after a revision is settled already: figures of that revision would take newer ones back. Asked in a transaction that
+ * holds the register by `nextStamp`, in a statement of its own, so that it sees what was settled while the hold was waited for.
+ */
+export async function isOvertaken(manager: EntityManager, revision: number): Promise<boolean> {
+  const [row] = await manager.query<{ overtaken: boolean }[]>(
+    'select exists (select from lineage_change where settled and revision > $1) as overtaken',
+    [revision],
+  );
+  return row?.overtaken ?? false;
 }
 
 /** Writes figures of clutches; a row that would not change is left alone. */
@@ -139,10 +156,13 @@ export async function noteDueLines(manager: EntityManager, lines: readonly strin
   else if (lines.length > 0) await manager.query('select note_due_lines($1::uuid[])', [lines]);
 }
 
-/** The lines that have waited longest for their mean kinships (line_figures_due_index). */
-export function readDueLines(manager: EntityManager, most: number): Promise<{ id: string; since: string }[]> {
+/**
+ * The lines that have waited longest for their mean kinships (line_figures_due_index), each with the version of its row: two changes
+ * may make a line due at the same millisecond, but never in the same version.
+ */
+export function readDueLines(manager: EntityManager, most: number): Promise<{ id: string; version: string }[]> {
   return manager.query(
-    'select line_id as id, due_since::text as since from line_figures where due_since is not null order by due_since limit $1',
+    'select line_id as id, xmin::text as version from line_figures where due_since is not null order by due_since limit $1',
     [most],
   );
 }
@@ -161,10 +181,10 @@ export async function writeMeanKinships(
 }
 
 /** Says that the mean kinships of a line are written, unless it has become due again since. */
-export async function clearDueLine(manager: EntityManager, line: string, since: string): Promise<void> {
-  await manager.query('update line_figures set due_since = null where line_id = $1 and due_since = $2::timestamptz', [
+export async function clearDueLine(manager: EntityManager, line: string, version: string): Promise<void> {
+  await manager.query('update line_figures set due_since = null where line_id = $1 and xmin::text = $2', [
     line,
-    since,
+    version,
   ]);
 }
 

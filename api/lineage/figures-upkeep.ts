@@ -3,9 +3,10 @@ import { DataSource, type EntityManager } from 'typeorm';
 import { Jobs } from '../platform/jobs.ts';
 import { LongWork } from '../platform/long-work.ts';
 import { FiguresKeeper } from './figures-keeper.ts';
-import { animalRows, clutchRows, linesOf, planOf, planOfAll, type FiguresPlan } from './figures-plan.ts';
+import { animalRows, clutchRows, isCurrentPlan, linesOf, planOf, planOfAll, type FiguresPlan } from './figures-plan.ts';
 import {
   clearDueLine,
+  isOvertaken,
   markSettled,
   newestNote,
   nextStamp,
@@ -38,6 +39,9 @@ const FOLLOWED_MOST = 5000;
 const NOTES_KEPT = 50_000;
 /** Seconds before mean kinships are written, so that an evening's entries cost one computation a line and not one each. */
 const LINE_DELAY = 2;
+
+/** Writes the rows of one slice. */
+type SliceWriter = (manager: EntityManager, stamp: number) => Promise<void>;
 
 /**
  * The job that writes stored figures where they are many: after an import, a correction deep in the pedigree, at the first start; and
@@ -103,15 +107,16 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
   /** Writes all that follows from the unsettled changes, slice by slice. */
   async #settleMany(): Promise<void> {
     const { manager } = this.dataSource;
-    const changes = await readUnsettled(manager, FOLLOWED_MOST + 1);
     await this.snapshots.current();
     await this.snapshots.settled();
     const snapshot = await this.snapshots.current();
     const upTo = await newestNote(manager, snapshot.revision.number);
+    // read after the snapshot and up to it: what is marked as settled below must be what is followed here
+    const changes = await readUnsettled(manager, FOLLOWED_MOST + 1, upTo);
     const isAll = changes.length > FOLLOWED_MOST || changes.some(({ kind }) => kind === 'everything');
     const plan = isAll ? planOfAll(snapshot) : await planOf(manager, snapshot, changes);
     // something is stale again: the register changed meanwhile
-    if (!plan.animals.every((animal) => snapshot.isCurrent(animal))) return;
+    if (!isCurrentPlan(snapshot, plan)) return;
     if (!(await this.#writeSlices(snapshot, plan))) return;
     await this.dataSource.transaction(async (own) => {
       await removeRows(own, isAll ? 'all' : plan.gone);
@@ -121,23 +126,38 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
     });
   }
 
+  /** False, with the rest unwritten, where the service stops or a request has settled a newer change. */
   async #writeSlices(snapshot: LineageSnapshot, { clutches, animals, changed }: FiguresPlan): Promise<boolean> {
     const total = clutches.length + animals.length;
     const traced = new TracedShares(snapshot);
-    const steps: [Int32Array, (manager: EntityManager, slice: Int32Array) => Promise<void>][] = [
-      [clutches, async (own, slice) => writeClutchRows(own, clutchRows(snapshot, slice), await nextStamp(own))],
-      [animals, (own, slice) => writeAnimalRows(own, animalRows(snapshot, slice, changed, traced))],
-    ];
+    const clutchWriter = (slice: Int32Array): SliceWriter => {
+      const rows = clutchRows(snapshot, slice);
+      return (own, stamp) => writeClutchRows(own, rows, stamp);
+    };
+    const animalWriter = (slice: Int32Array): SliceWriter => {
+      const rows = animalRows(snapshot, slice, changed, traced);
+      return (own) => writeAnimalRows(own, rows);
+    };
+    const steps = [
+      [clutches, clutchWriter],
+      [animals, animalWriter],
+    ] as const;
     let done = 0;
-    for (const [numbers, write] of steps)
+    for (const [numbers, writerOf] of steps)
       for (let start = 0; start < numbers.length; start += SLICE) {
         if (this.#isStopping) return false;
         const slice = numbers.subarray(start, start + SLICE);
-        await this.dataSource.transaction(async (own) => {
+        // the figures are taken before the register is held, so that writers wait for the rows alone
+        const write = writerOf(slice);
+        const isWritten = await this.dataSource.transaction(async (own) => {
           await own.query('set local synchronous_commit = off');
-          await write(own, slice);
+          const stamp = await nextStamp(own);
+          if (await isOvertaken(own, snapshot.revision.number)) return false;
+          await write(own, stamp);
           await noteProgress(own, (done += slice.length), total);
+          return true;
         });
+        if (!isWritten) return false;
       }
     return true;
   }
@@ -150,7 +170,7 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
     await this.snapshots.current();
     await this.snapshots.settled();
     const snapshot = await this.snapshots.current();
-    for (const { id, since } of due) {
+    for (const { id, version } of due) {
       const line = snapshot.graph.lines.findIndex((known) => known.id === id);
       const animals = line < 0 ? new Int32Array(0) : snapshot.membersOfLine(line);
       const values = await this.#meanKinships(snapshot, line, animals);
@@ -161,7 +181,7 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
           const ids = slice.map((animal) => snapshot.idOf(animal));
           await writeMeanKinships(own, ids, values.slice(start, start + SLICE));
         }
-        await clearDueLine(own, id, since);
+        await clearDueLine(own, id, version);
       });
       if (this.#isStopping) return false;
     }
