@@ -58,7 +58,7 @@ export class Jobs implements BeforeApplicationShutdown {
     try {
       return await pool.query(text, values);
     } catch (error) {
-      if (this.#isStopping) return { rows: [] };
+      if (this.#isStopping || pool.ending) return { rows: [{ count: '0' }] };
       throw error;
     }
   }
@@ -67,6 +67,6 @@ export class Jobs implements BeforeApplicationShutdown {
     this.#isStopping = true;
     if (!this.#started) return;
     await this.#started.catch(() => undefined);
-    await this.#boss.stop({ graceful: true, timeout: 5000, close: false, wait: true });
+    await this.#boss.stop({ graceful: true, timeout: 20_000, close: false, wait: true });
   }
 }
