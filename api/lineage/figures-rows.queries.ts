@@ -114,6 +114,16 @@ export async function writeAnimalRows(manager: EntityManager, rows: AnimalRows):
   );
 }
 
+/** Mean kinships as they are written, by the ids of animals; who has none, or no row yet, is left out. */
+export async function readMeanKinships(manager: EntityManager, ids: readonly string[]): Promise<Map<string, number>> {
+  const rows = await manager.query<{ id: string; kinship: number }[]>(
+    `select individual_id as id, mean_kinship as kinship from individual_figures
+     where individual_id = any($1::uuid[]) and mean_kinship is not null`,
+    [ids],
+  );
+  return new Map(rows.map(({ id, kinship }) => [id, kinship]));
+}
+
 /** Removes the rows of records that are gone: those named, or all that have no record any more. */
 export async function removeRows(manager: EntityManager, ids: readonly string[] | 'all'): Promise<void> {
   const among = (column: string): string => (ids === 'all' ? '' : `f.${column} = any($1::uuid[]) and `);

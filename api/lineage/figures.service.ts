@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { auditLabel } from '../provenance/flags.ts';
+import { readMeanKinships } from './figures-rows.queries.ts';
 import type { FigureItemView, FiguresView } from './figures.view.ts';
 import { labelEvidenceOf, toFindings, type LabelEvidence } from './label-evidence.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
@@ -17,14 +18,16 @@ export class FiguresService {
   ) {}
 
   /**
-   * Inbreeding, standings, traced share and flags of animals named by id or registry number.
+   * Inbreeding, standings, traced share, mean kinship and flags of animals named by id or registry number.
    *
    * @throws InvalidProblem naming animals that do not exist or are named twice
    */
   async of(individuals: readonly string[]): Promise<FiguresView> {
     const snapshot = await this.snapshots.current();
     const numbers = await resolveAnimals(this.dataSource.manager, snapshot, namedIn(individuals, 'individuals'));
-    return { items: new FigureItems(snapshot).of(numbers), asOf: snapshot.asOf };
+    const ids = numbers.map((individual) => snapshot.idOf(individual));
+    const kinships = await readMeanKinships(this.dataSource.manager, ids);
+    return { items: new FigureItems(snapshot, kinships).of(numbers), asOf: snapshot.asOf };
   }
 }
 
@@ -34,9 +37,11 @@ class FigureItems {
   /** The flags are asked for their codes only, so that no names need to be read. */
   readonly #unnamed: RecordNames;
   readonly #evidenceOfMates = new Map<string, LabelEvidence>();
+  readonly #kinships: ReadonlyMap<string, number>;
 
-  constructor(snapshot: LineageSnapshot) {
+  constructor(snapshot: LineageSnapshot, kinships: ReadonlyMap<string, number>) {
     this.#snapshot = snapshot;
+    this.#kinships = kinships;
     this.#unnamed = new RecordNames(snapshot.graph);
   }
 
@@ -47,12 +52,14 @@ class FigureItems {
   #item(individual: number): FigureItemView {
     const snapshot = this.#snapshot;
     const evidence = this.#evidence(individual);
+    const id = snapshot.idOf(individual);
     return {
-      id: snapshot.idOf(individual),
+      id,
       inbreeding: snapshot.inbreedingFigureOf(individual),
       depth: snapshot.depthOf(individual).depth,
       standings: [...evidence.standings],
       tracedShare: evidence.tracedShare,
+      meanKinship: this.#kinships.get(id) ?? null,
       flags: auditLabel(toFindings(snapshot, evidence, this.#unnamed)).map(({ code }) => code),
     };
   }

@@ -27,6 +27,18 @@ export class FigureItemView {
   tracedShare: TracedShareView;
 
   @Shown({
+    description:
+      'Mean kinship with the living animals of its line, itself included where it lives, 0 to 1 (Ballou & Lacy 1995), as it was last ' +
+      'written: the value that lists are sorted and filtered by, which follows a change a moment later (GET /lineage/progress tells). ' +
+      'Null without a line or without living animals in it, or while it is still to be written.',
+    type: 'number',
+    minimum: 0,
+    maximum: 1,
+    nullable: true,
+  })
+  meanKinship: number | null;
+
+  @Shown({
     description: 'What the audit holds against its label, the gravest first; ask for its lineage to learn why.',
     enum: flagCodes,
     isArray: true,

@@ -10,6 +10,8 @@ import { hasNumber } from './merged-records.queries.ts';
 
 const longestNumber = 12;
 const mostWords = 10;
+/** What two ways of adding up the same shares may differ by: a bound of 1 must not lose an animal that is traced whole. */
+const rounding = 1e-12;
 
 /**
  * The conditions of a list of animals (`i` is the table individual). Names are looked up first, since lines, species and
@@ -57,7 +59,10 @@ function addFigureBounds(conditions: Conditions, query: IndividualQuery): void {
     (['From', 'To'] as const).flatMap((end) => {
       const bound = query[`${figure}${end}`];
       const { sql, type } = figureColumns[figure];
-      return bound === undefined ? [] : `b.${sql} ${end === 'From' ? '>=' : '<='} ${conditions.bind(bound)}::${type}`;
+      if (bound === undefined) return [];
+      const slack = type === 'integer' ? 0 : rounding;
+      const [sign, limit] = end === 'From' ? ['>=', bound - slack] : ['<=', bound + slack];
+      return `b.${sql} ${sign} ${conditions.bind(limit)}::${type}`;
     }),
   );
   if (bounds.length > 0)

@@ -168,7 +168,8 @@ export class IndividualQuery extends PageQuery {
     optional: true,
     description:
       'Order; number if left out. Animals without the value come last. Figures (inbreeding, depth, meanKinship, tracedShare) are those last ' +
-      'written: they follow a change at once or, where it moves many, a moment later; GET /lineage/progress tells.',
+      'written: they follow a change at once or, where it moves many, a moment later; GET /lineage/progress tells. ' +
+      'Where they move between two pages, an animal that moves may be met twice or not at all; all others are met once.',
   })
   sort: IndividualSort = 'number';
 

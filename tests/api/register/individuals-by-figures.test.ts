@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { FiguresView } from '../../../api/lineage/figures.view.ts';
 import type { IndividualItemView } from '../../../api/register/individuals/individual.view.ts';
 import { bodyOf } from '../../support/answer.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
@@ -92,6 +93,55 @@ describe('the register by figures', () => {
         rows.filter(({ meanKinship }) => meanKinship !== null),
       ),
     );
+  });
+
+  it('loses nobody at a bound for the last digit of a sum of shares', async () => {
+    const [animal] = rows;
+    const traced = async (share: number): Promise<void> => {
+      await api.dataSource.query('update individual_figures set traced_share = $2 where individual_id = $1', [
+        animal?.id,
+        share,
+      ]);
+    };
+    await traced(1 - 2 ** -52);
+    expect(await pages('tracedShareFrom=1', 200)).toContain(animal?.id);
+    await traced(2 ** -52);
+    expect(await pages('tracedShareTo=0', 200)).toContain(animal?.id);
+    await traced(1 - 1e-9);
+    expect(await pages('tracedShareFrom=1', 200)).not.toContain(animal?.id);
+    await traced(animal?.tracedShare ?? 0);
+  });
+
+  it('shows beside each animal the mean kinship that it sorts by', async () => {
+    const some = rows.slice(0, 200);
+    const answer = await api.http
+      .post('/api/v1/lineage/figures')
+      .send({ individuals: some.map(({ id }) => id) })
+      .expect(200);
+    const { items } = bodyOf<FiguresView>(answer);
+    expect(items.map(({ meanKinship }) => meanKinship)).toEqual(some.map(({ meanKinship }) => meanKinship));
+    expect(items.some(({ meanKinship }) => meanKinship !== null && meanKinship > 0)).toBe(true);
+  });
+
+  it('loses and repeats nobody whose figures stay, while those of another change between two pages', async () => {
+    const before = inOrder('inbreeding', false);
+    const moved = before[2];
+    const page = async (after: string): Promise<{ items: IndividualItemView[]; next: string | null }> =>
+      bodyOf(await api.http.get(`/api/v1/individuals?sort=inbreeding&limit=5${after}`).expect(200));
+    const seen: string[] = [];
+    const move = (value: number | null | undefined): Promise<unknown> =>
+      api.dataSource.query('update individual_figures set inbreeding = $2 where individual_id = $1', [moved, value]);
+    let { items, next } = await page('');
+    seen.push(...items.map(({ id }) => id));
+    await move(0.999);
+    while (next !== null) {
+      ({ items, next } = await page(`&after=${next}`));
+      seen.push(...items.map(({ id }) => id));
+    }
+    await move(rows.find(({ id }) => id === moved)?.inbreeding);
+    expect(seen.filter((id) => id !== moved)).toEqual(before.filter((id) => id !== moved));
+    // the one that moved is met where it was and again where it now is
+    expect(seen.filter((id) => id === moved)).toHaveLength(2);
   });
 
   it('shows animals whose figures are still to be written, at the end', async () => {

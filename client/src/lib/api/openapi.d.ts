@@ -3692,6 +3692,8 @@ export interface components {
             standings: components["schemas"]["StandingShareView"][];
             /** @description How much of the animal is traced to founders that carry its label on paper. */
             tracedShare: components["schemas"]["TracedShareView"];
+            /** @description Mean kinship with the living animals of its line, itself included where it lives, 0 to 1 (Ballou & Lacy 1995), as it was last written: the value that lists are sorted and filtered by, which follows a change a moment later (GET /lineage/progress tells). Null without a line or without living animals in it, or while it is still to be written. */
+            meanKinship: number | null;
             /** @description What the audit holds against its label, the gravest first; ask for its lineage to learn why. */
             flags: ("label-beyond-evidence" | "mixed-labels" | "origin-gap" | "outside-line" | "parents-uncertain")[];
         };
@@ -7418,7 +7420,7 @@ export interface operations {
                 tracedShareFrom?: number;
                 /** @description Share of the genome traced to founders with papers at most this, 0 to 1. */
                 tracedShareTo?: number;
-                /** @description Order; number if left out. Animals without the value come last. Figures (inbreeding, depth, meanKinship, tracedShare) are those last written: they follow a change at once or, where it moves many, a moment later; GET /lineage/progress tells. */
+                /** @description Order; number if left out. Animals without the value come last. Figures (inbreeding, depth, meanKinship, tracedShare) are those last written: they follow a change at once or, where it moves many, a moment later; GET /lineage/progress tells. Where they move between two pages, an animal that moves may be met twice or not at all; all others are met once. */
                 sort?: "number" | "code" | "line" | "hatched" | "species" | "keeper" | "inbreeding" | "depth" | "meanKinship" | "tracedShare";
                 /** @description Direction; asc if left out. */
                 order?: "asc" | "desc";

@@ -1,7 +1,17 @@
 import type { Sex, Status } from '$shared/vocabulary.ts';
+import {
+  boundsInWords,
+  boundsOf,
+  figureSorts,
+  figureWords,
+  leadingWords,
+  noBounds,
+  type Bounds,
+  type FigureSort,
+} from './figure-bounds.ts';
 
 /** What the register shows, as its address says it. Empty text means "any". Line, species and keeper go by name. */
-export interface RegisterFilters {
+export interface RegisterFilters extends Bounds {
   q: string;
   status: Status | '';
   sex: Sex | '';
@@ -17,7 +27,7 @@ export interface RegisterFilters {
   after: string;
 }
 
-export const sorts = ['number', 'code', 'line', 'hatched', 'species', 'keeper'] as const;
+export const sorts = ['number', 'code', 'line', 'hatched', 'species', 'keeper', ...figureSorts] as const;
 export type Sort = (typeof sorts)[number];
 
 export const anyAnimal: Readonly<RegisterFilters> = {
@@ -29,6 +39,7 @@ export const anyAnimal: Readonly<RegisterFilters> = {
   keeper: '',
   hatchedFrom: '',
   hatchedTo: '',
+  ...noBounds,
   sort: 'number',
   order: 'asc',
   after: '',
@@ -52,6 +63,7 @@ export function filtersOf(parameters: URLSearchParams): RegisterFilters {
     keeper: said('keeper'),
     hatchedFrom: year(said('hatchedFrom')),
     hatchedTo: year(said('hatchedTo')),
+    ...boundsOf(said),
     sort: sorts.find((known) => known === sort) ?? 'number',
     order: said('order') === 'desc' ? 'desc' : 'asc',
     after: said('after'),
@@ -77,7 +89,7 @@ export function isNarrowed(filters: RegisterFilters): boolean {
   return names.some((name) => !['sort', 'order', 'after'].includes(name) && filters[name] !== '');
 }
 
-type PartName = 'status' | 'sex' | 'species' | 'line' | 'hatched' | 'keeper' | 'sort';
+type PartName = 'status' | 'sex' | 'species' | 'line' | 'hatched' | 'keeper' | 'sort' | FigureSort;
 
 /** One underlined part of the sentence, with the words that lead to it. */
 export interface SentencePart {
@@ -88,7 +100,7 @@ export interface SentencePart {
   isSet: boolean;
 }
 
-/** The filters as a sentence: "Animals that are *alive*, of *any line*, hatched *in 2022 or later*, …" */
+/** The filters as a sentence: "Animals that are *alive*, of *any line*, hatched *in 2022 or later*, …"; a figure only where it is bounded. */
 export function sentenceOf(filters: RegisterFilters): SentencePart[] {
   const { status, sex, species, line, keeper, sort, order } = filters;
   const hatched = hatchedWords(filters.hatchedFrom, filters.hatchedTo);
@@ -106,6 +118,9 @@ export function sentenceOf(filters: RegisterFilters): SentencePart[] {
     part('line', ', of ', line, 'any line'),
     part('hatched', ', hatched ', hatched, 'at any time'),
     part('keeper', ', kept by ', keeper, 'anyone'),
+    ...figureSorts
+      .map((figure) => part(figure, leadingWords[figure], boundsInWords(figure, filters), ''))
+      .filter(({ isSet }) => isSet),
     part('sort', ', in order of ', isUsualOrder ? '' : orderWords(sort, order), 'number'),
   ];
 }
@@ -129,6 +144,8 @@ export function choicesOf(name: 'status' | 'sex' | 'sort'): { words: string; cha
 
 function orderWords(sort: Sort, order: 'asc' | 'desc'): string {
   if (sort === 'hatched') return order === 'asc' ? 'hatching, oldest first' : 'hatching, youngest first';
+  const figure = figureSorts.find((known) => known === sort);
+  if (figure) return `${figureWords[figure]}, ${order === 'asc' ? 'lowest' : 'highest'} first`;
   return order === 'asc' ? sort : `${sort}, last first`;
 }
 

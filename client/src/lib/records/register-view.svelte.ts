@@ -2,6 +2,7 @@ import { SvelteMap } from 'svelte/reactivity';
 import { api } from '../api/client.ts';
 import { ProblemError } from '../api/problem.ts';
 import { kept } from '../ui/kept.ts';
+import { figureSorts } from './figure-bounds.ts';
 import type { Figures, IndividualItem } from '../api/types.ts';
 
 export const densities = ['tight', 'close', 'airy'] as const;
@@ -13,8 +14,10 @@ export const columns = {
   line: 'line',
   species: 'species',
   label: 'label',
-  traced: 'traced',
+  tracedShare: 'traced',
   inbreeding: 'F',
+  depth: 'depth',
+  meanKinship: 'kinship',
   hatched: 'hatched',
   outOfWater: 'out of water',
   status: 'status',
@@ -23,8 +26,10 @@ export const columns = {
 } as const;
 export type Column = keyof typeof columns;
 export const columnNames = Object.keys(columns) as Column[];
-const usualColumns = columnNames.filter((name) => name !== 'outOfWater' && name !== 'status');
-const figureColumns: Column[] = ['label', 'traced', 'inbreeding', 'marks'];
+const usualColumns = columnNames.filter((name) => !['depth', 'outOfWater', 'status'].includes(name));
+const figureColumns: Column[] = ['label', ...figureSorts, 'marks'];
+/** Names under which a column was kept before it had the one that it is sorted by. */
+const formerNames: Readonly<Record<string, Column>> = { traced: 'tracedShare' };
 
 const storageKey = 'linekeeper.register-view';
 
@@ -40,8 +45,10 @@ export class RegisterView {
     try {
       const liked = JSON.parse(kept.get(storageKey) ?? '{}') as { density?: unknown; shown?: unknown };
       this.density = densities.find((density) => density === liked.density) ?? 'close';
-      if (Array.isArray(liked.shown))
-        this.shown = columnNames.filter((name) => (liked.shown as unknown[]).includes(name));
+      if (Array.isArray(liked.shown)) {
+        const names = (liked.shown as unknown[]).map((name) => formerNames[String(name)] ?? name);
+        this.shown = columnNames.filter((name) => names.includes(name));
+      }
     } catch {
       // Garbled: the usual view.
     }
