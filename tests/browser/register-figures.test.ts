@@ -1,0 +1,191 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
+import { askAs, signInToDemo, startService, type Service } from '../support/service.ts';
+
+const chromium = findChromium();
+
+interface List {
+  items: { id: string; number: string; code: string | null }[];
+  total: number;
+}
+
+/** The register of the demo club, by the figures of its animals. */
+describe.skipIf(chromium === null)('the register by figures', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-register-'));
+  const faults: string[] = [];
+  let service: Service;
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  let cookie: string;
+
+  const read = async <T>(path: string): Promise<T> =>
+    (await (await askAs(cookie, `${service.url}/api/v1${path}`)).json()) as T;
+  const list = (query: string): Promise<List> => read(`/individuals?limit=50&total=true&${query}`);
+  const go = (path: string) => page.goto(`${service.url}${path}`);
+  const head = (name: string) => page.getByRole('columnheader', { name });
+  const codes = (): Promise<string[]> => page.locator('tbody .code').allTextContents();
+  const codesOf = ({ items }: List): string[] => items.map(({ code }) => code ?? 'no code');
+
+  /** Chooses a column, and shuts the choice again. */
+  const show = async (column: string): Promise<void> => {
+    await page.getByText(/^Columns, /).click();
+    await page.getByRole('checkbox', { name: column, exact: true }).check();
+    await page.getByText(/^Columns, /).click();
+  };
+
+  beforeAll(async () => {
+    service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
+    cookie = await signInToDemo(service);
+    for (let turn = 0; turn < 120; turn++) {
+      if ((await read<{ current: boolean }>('/lineage/progress')).current) break;
+      await new Promise((resolve) => setTimeout(resolve, 500));
+    }
+    expect(await read('/lineage/progress')).toMatchObject({ current: true });
+    browser = await openBrowser(chromium ?? '');
+    context = await browser.newContext({ viewport: { width: 1440, height: 1000 } });
+    await bringCookie(context, service.url, cookie);
+    page = await openPage(context, faults);
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    service.process.kill('SIGTERM');
+    await service.ended;
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  beforeEach(() => {
+    faults.length = 0;
+  });
+
+  it.each([
+    ['traced', 'tracedShare'],
+    ['F', 'inbreeding'],
+    ['kinship', 'meanKinship'],
+  ] as const)('the head "%s" sorts by it, upwards and then downwards, by the keyboard too', async (name, sort) => {
+    await go('/register');
+    if (sort === 'meanKinship') await show('kinship');
+    await head(name).getByRole('link').click();
+    await page.waitForURL(new RegExp(`sort=${sort}$`));
+    await expect.poll(() => head(name).getAttribute('aria-sort')).toBe('ascending');
+    expect(await codes()).toEqual(codesOf(await list(`sort=${sort}`)));
+    await head(name).getByRole('link').focus();
+    await page.keyboard.press('Enter');
+    await page.waitForURL(new RegExp(`sort=${sort}&order=desc$`));
+    await expect.poll(() => head(name).getAttribute('aria-sort')).toBe('descending');
+    expect(await codes()).toEqual(codesOf(await list(`sort=${sort}&order=desc`)));
+    expect(faults).toEqual([]);
+  });
+
+  it('F never stands without its depth, which gets a column of its own when asked for, and stays chosen', async () => {
+    await go('/register?sort=inbreeding&order=desc');
+    const cell = page.locator('tbody .of-inbreeding');
+    await cell
+      .first()
+      .getByText(/depth \d+/)
+      .waitFor();
+    for (const text of await cell.allTextContents()) expect(text).toMatch(/depth \d+|founder|nothing known/);
+    await show('depth');
+    await page.reload();
+    await page.locator('tbody .of-depth').first().getByText(/^\d+$/).waitFor();
+    expect(await cell.first().textContent()).not.toMatch(/depth/);
+    await head('depth').getByRole('link').click();
+    await page.waitForURL(/sort=depth/);
+    await expectAccessible(page, 'register with depth');
+    expect(faults).toEqual([]);
+  });
+
+  it('the usual columns fit a desk, and the form of all bounds shows its button', async () => {
+    const fresh = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+    await bringCookie(fresh, service.url, cookie);
+    const desk = await openPage(fresh, faults);
+    await desk.goto(`${service.url}/register?sort=inbreeding&order=desc`);
+    await desk
+      .locator('tbody .of-inbreeding')
+      .first()
+      .getByText(/depth \d+/)
+      .waitFor();
+    const pan = await desk.locator('.pan-x').evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth);
+    expect(pan).toBeLessThanOrEqual(0);
+    await desk.getByRole('button', { name: 'and by figures…' }).click();
+    const choices = desk.locator('.choices');
+    const hidden = await choices.evaluate(({ scrollHeight, clientHeight }) => scrollHeight - clientHeight);
+    expect(hidden).toBeLessThanOrEqual(0);
+    await fresh.close();
+    expect(faults).toEqual([]);
+  });
+
+  it('the sentence takes bounds, says what is wrong with one, and carries them in the address', async () => {
+    await go('/register');
+    await page.getByRole('button', { name: 'and by figures…' }).click();
+    const form = page.locator('.choices form');
+    const bounds = (name: RegExp) => form.getByRole('group', { name });
+    await bounds(/^F,/).getByLabel('from').fill('much');
+    await form.getByRole('button', { name: 'Show' }).click();
+    await form.getByText('Write a percentage from 0 to 100, such as 6.25.').waitFor();
+    await expectAccessible(page, 'bounds of figures');
+    await bounds(/^F,/).getByLabel('from').fill('6,25');
+    await bounds(/^depth/)
+      .getByLabel('from')
+      .fill('3');
+    await form.getByRole('button', { name: 'Show' }).click();
+    await page.waitForURL(/inbreedingFrom=0\.0625&depthFrom=3$/);
+    await page.getByRole('button', { name: 'at least 6.25\u202f%' }).waitFor();
+    const { total, items } = await list('inbreedingFrom=0.0625&depthFrom=3');
+    expect(total).toBeGreaterThan(0);
+    await page.getByText(new RegExp(`^\\s*${total} of 438 animals`)).waitFor();
+    expect(await codes()).toEqual(items.map(({ code }) => code ?? 'no code'));
+    await expectAccessible(page, 'register within bounds');
+  });
+
+  it('a bound is changed and let go where it stands, and the set is measured as it is shown', async () => {
+    await go('/register?tracedShareTo=0&depthFrom=1');
+    await page.getByRole('link', { name: 'Measures of these' }).click();
+    await page.waitForURL(/\/measures\?.*tracedShareTo=0/);
+    await page.getByText('traced 0\u202f%').first().waitFor();
+    await page.goBack();
+    await page.getByRole('button', { name: '0\u202f%', exact: true }).click();
+    await page.locator('.choices').getByRole('button', { name: 'any figures' }).click();
+    await page.waitForURL(/register\?depthFrom=1$/);
+    await page.getByRole('button', { name: 'at least 1', exact: true }).waitFor();
+    expect(faults).toEqual([]);
+  });
+
+  it('pages by a figure follow each other without a gap', async () => {
+    await go('/register?sort=inbreeding&order=desc');
+    await page.locator('tbody .code').first().waitFor();
+    const all: string[] = [];
+    for (;;) {
+      all.push(...(await page.locator('tbody .of-number').allTextContents()).map((text) => text.trim()));
+      const next = page.getByRole('link', { name: 'Next page' });
+      if ((await next.count()) === 0) break;
+      const first = page.locator('tbody .code').first();
+      const before = await first.getAttribute('href');
+      await next.click();
+      await expect.poll(() => first.getAttribute('href')).not.toBe(before);
+    }
+    expect(new Set(all).size).toBe(438);
+    expect(all).toHaveLength(438);
+  });
+
+  it('a phone has the same sentence, orders and figures', async () => {
+    await page.setViewportSize({ width: 320, height: 780 });
+    await go('/register?sort=meanKinship&depthFrom=3');
+    await page
+      .locator('.entry')
+      .first()
+      .getByText(/depth \d+/)
+      .waitFor();
+    await page.locator('.entry').first().getByText('kinship').waitFor();
+    await page.getByRole('button', { name: 'and by figures…' }).click();
+    await page.locator('.choices form').waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    await expectAccessible(page, 'register on a phone');
+    expect(faults).toEqual([]);
+  });
+});
