@@ -31,17 +31,17 @@ describe.skipIf(chromium === null)('the register by figures', () => {
   const codes = (): Promise<string[]> => page.locator('tbody .code').allTextContents();
   const codesOf = ({ items }: List): string[] => items.map(({ code }) => code ?? 'no code');
 
-  /** Chooses a column, and shuts the choice again. */
-  const show = async (column: string): Promise<void> => {
+  /** Shows a column or hides it, and shuts the choice again. */
+  const turn = async (column: string): Promise<void> => {
     await page.getByText(/^Columns, /).click();
-    await page.getByRole('checkbox', { name: column, exact: true }).check();
+    await page.getByRole('checkbox', { name: column, exact: true }).click();
     await page.getByText(/^Columns, /).click();
   };
 
   beforeAll(async () => {
     service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
     cookie = await signInToDemo(service);
-    for (let turn = 0; turn < 120; turn++) {
+    for (let look = 0; look < 120; look++) {
       if ((await read<{ current: boolean }>('/lineage/progress')).current) break;
       await new Promise((resolve) => setTimeout(resolve, 500));
     }
@@ -69,7 +69,7 @@ describe.skipIf(chromium === null)('the register by figures', () => {
     ['kinship', 'meanKinship'],
   ] as const)('the head "%s" sorts by it, upwards and then downwards, by the keyboard too', async (name, sort) => {
     await go('/register');
-    if (sort === 'meanKinship') await show('kinship');
+    if (sort === 'meanKinship') await turn('kinship');
     await head(name).getByRole('link').click();
     await page.waitForURL(new RegExp(`sort=${sort}$`));
     await expect.poll(() => head(name).getAttribute('aria-sort')).toBe('ascending');
@@ -82,21 +82,29 @@ describe.skipIf(chromium === null)('the register by figures', () => {
     expect(faults).toEqual([]);
   });
 
-  it('F never stands without its depth, which gets a column of its own when asked for, and stays chosen', async () => {
+  it('F never stands without its depth: in the next column, or beside it where that is hidden, which stays so', async () => {
     await go('/register?sort=inbreeding&order=desc');
     const cell = page.locator('tbody .of-inbreeding');
+    await page.locator('tbody .of-depth').first().getByText(/^\d+$/).waitFor();
+    expect(await cell.first().textContent()).not.toMatch(/depth/);
+    await head('depth').getByRole('link').click();
+    await page.waitForURL(/sort=depth/);
+    await expect.poll(() => head('depth').getAttribute('aria-sort')).toBe('ascending');
+    expect(await codes()).toEqual(codesOf(await list('sort=depth')));
+    await expectAccessible(page, 'register with depth');
+    await turn('depth');
+    await page.reload();
+    await cell
+      .first()
+      .getByText(/founder/)
+      .waitFor();
+    await go('/register?sort=inbreeding&order=desc');
     await cell
       .first()
       .getByText(/depth \d+/)
       .waitFor();
     for (const text of await cell.allTextContents()) expect(text).toMatch(/depth \d+|founder|nothing known/);
-    await show('depth');
-    await page.reload();
-    await page.locator('tbody .of-depth').first().getByText(/^\d+$/).waitFor();
-    expect(await cell.first().textContent()).not.toMatch(/depth/);
-    await head('depth').getByRole('link').click();
-    await page.waitForURL(/sort=depth/);
-    await expectAccessible(page, 'register with depth');
+    await turn('depth');
     expect(faults).toEqual([]);
   });
 
@@ -104,14 +112,11 @@ describe.skipIf(chromium === null)('the register by figures', () => {
     const fresh = await browser.newContext({ viewport: { width: 1440, height: 900 } });
     await bringCookie(fresh, service.url, cookie);
     const desk = await openPage(fresh, faults);
-    await desk.goto(`${service.url}/register?sort=inbreeding&order=desc`);
-    await desk
-      .locator('tbody .of-inbreeding')
-      .first()
-      .getByText(/depth \d+/)
-      .waitFor();
+    await desk.goto(`${service.url}/register?sort=inbreeding&order=desc&depthFrom=3&status=alive`);
+    await desk.locator('tbody .of-depth').first().getByText(/^\d+$/).waitFor();
     const pan = await desk.locator('.pan-x').evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth);
     expect(pan).toBeLessThanOrEqual(0);
+    await desk.goto(`${service.url}/register`);
     await desk.getByRole('button', { name: 'and by figures…' }).click();
     const choices = desk.locator('.choices');
     const hidden = await choices.evaluate(({ scrollHeight, clientHeight }) => scrollHeight - clientHeight);

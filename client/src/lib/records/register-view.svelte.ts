@@ -26,7 +26,7 @@ export const columns = {
 } as const;
 export type Column = keyof typeof columns;
 export const columnNames = Object.keys(columns) as Column[];
-const usualColumns = columnNames.filter((name) => !['depth', 'meanKinship', 'outOfWater', 'status'].includes(name));
+const usualColumns = columnNames.filter((name) => !['meanKinship', 'outOfWater', 'status'].includes(name));
 const figureColumns: Column[] = ['label', ...figureSorts, 'marks'];
 /** Names under which a column was kept before it had the one that it is sorted by. */
 const formerNames: Readonly<Record<string, Column>> = { traced: 'tracedShare' };
