@@ -8,6 +8,9 @@ import { individualConditions } from './individual-filters.queries.ts';
 import { readIndividualItems } from './individual.queries.ts';
 import type { IndividualItemView } from './individual.view.ts';
 
+/** Most animals of a line or source that are sorted, rather than looked for along the index of a figure. */
+const sortedMost = 5000;
+
 type GroupSort = 'line' | 'species' | 'keeper';
 
 const id: SortColumn = { sql: 'i.id', type: 'uuid' };
@@ -43,7 +46,15 @@ export async function listIndividuals(
   const places = isGroupSort(sort)
     ? await findInGroups(manager, query, sort, filters, after, limit + 1)
     : isFigureSort(sort)
-      ? await findByFigure(manager, sort, order === 'desc', filters, after, limit + 1)
+      ? await findByFigure(
+          manager,
+          sort,
+          order === 'desc',
+          filters,
+          after,
+          limit + 1,
+          await isFew(manager, query, filters),
+        )
       : await findPlaces(manager, ownOrder(columns, sort, order), filters, after, limit + 1);
   const items = await readIndividualItems(
     manager,
@@ -67,11 +78,21 @@ function columnsOf(sort: IndividualSort): readonly SortColumn[] {
   return isFigureSort(sort) ? figureOrder(sort) : ownOrders[sort];
 }
 
-/** The figure, then the animal, as the index of the figure has them. */
-function figureOrder(sort: FigureSort): SortColumn[] {
+/** Whether the animals asked for belong to a line or source and are so few that sorting them is the cheapest. */
+async function isFew(manager: EntityManager, query: IndividualQuery, filters: Conditions): Promise<boolean> {
+  if (query.lineId === undefined && query.line === undefined && query.sourceId === undefined) return false;
+  const [row] = await manager.query<{ few: boolean }[]>(
+    `select count(*) <= ${sortedMost} as few from (select from individual i where ${filters.sql} limit ${sortedMost + 1}) found`,
+    filters.parameters,
+  );
+  return row?.few ?? false;
+}
+
+/** The figure, then the animal, as the index of the figure has them; the sum keeps a sort of few animals from that index. */
+function figureOrder(sort: FigureSort, areFew = false): SortColumn[] {
   const { sql, type } = figureColumns[sort];
   return [
-    { sql: `f.${sql}`, type },
+    { sql: areFew ? `(f.${sql} + 0)` : `f.${sql}`, type },
     { sql: 'f.individual_id', type: 'uuid' },
   ];
 }
@@ -87,10 +108,11 @@ async function findByFigure(
   filters: Conditions,
   after: CursorValue[] | null,
   wanted: number,
+  areFew: boolean,
 ): Promise<Place[]> {
   const order = { from: 'individual_figures f join individual i on i.id = f.individual_id', id: 'i.id', isDescending };
   const isAmongLast = after !== null && after[0] === null;
-  const withValue = { ...order, columns: figureOrder(sort), isFirstNullable: false };
+  const withValue = { ...order, columns: figureOrder(sort, areFew), isFirstNullable: false };
   const valued = filters.copy();
   valued.add(`f.${figureColumns[sort].sql} is not null`);
   const first = isAmongLast ? [] : await findPlaces(manager, withValue, valued, after, wanted);

@@ -78,6 +78,21 @@ describe('the register by figures', () => {
         );
   });
 
+  it.each(sorts)('comes in the same order of %s within one line, in pages of any size', async (sort) => {
+    const members = await api.dataSource.query<{ id: string; line: string }[]>(
+      'select id, line_id as line from individual where line_id is not null and withdrawn_at is null',
+    );
+    const line = members[0]?.line;
+    const ids = new Set(members.filter((member) => member.line === line).map(({ id }) => id));
+    const among = rows.filter(({ id }) => ids.has(id));
+    expect(among.length).toBeGreaterThan(2);
+    for (const order of ['asc', 'desc'])
+      for (const limit of [1, 3, 200])
+        expect(await pages(`lineId=${line}&sort=${sort}&order=${order}`, limit), `${order} by ${limit}`).toEqual(
+          inOrder(sort, order === 'desc', among),
+        );
+  });
+
   it('can be asked for figures within bounds, in any order, along with other filters', async () => {
     const within = rows.filter(({ inbreeding, depth }) => (inbreeding ?? -1) >= 0.05 && (depth ?? 99) <= 3);
     expect(within.length).toBeGreaterThan(0);
