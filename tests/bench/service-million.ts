@@ -41,6 +41,7 @@ export async function benchMillion(): Promise<MillionRow[]> {
       { what: 'memory that it takes, megabytes', p50: loaded.peakMegabytes, p99: loaded.peakMegabytes, mustReach: 600 },
       { what: 'all figures written after the first start, seconds', p50: settled, p99: settled, mustReach: '' },
       await measureAnimals(service, filled),
+      ...(await measureSets(service, filled)),
       ...(await measureYoung(service, app.get(DataSource), filled)),
       ...(await measureLists(service, filled)),
     ];
@@ -94,6 +95,23 @@ async function measureAnimals(service: Service, { animals, animalId }: FilledReg
     if (run >= 50) times.push(milliseconds);
   }
   return rowOf('all measures of one animal', times, 15);
+}
+
+/** Sets as a line's page, a keeper and a curious registrar ask for them; the thread is warm. */
+async function measureSets(service: Service, { lines }: FilledRegister): Promise<MillionRow[]> {
+  const rows: MillionRow[] = [];
+  for (const [what, question, runs] of [
+    ['the living of one line', `lineId=${lines[777]}&status=alive`, 20],
+    ['one line', `lineId=${lines[777]}`, 20],
+    ['one keeper, 10 000 animals', 'keeper=Keeper%207', 10],
+    ['everybody', '', 3],
+  ] as const) {
+    await service.ask(`/lineage/set?${question}`);
+    const times: number[] = [];
+    for (let run = 0; run < runs; run++) times.push((await service.ask(`/lineage/set?${question}`)).milliseconds);
+    rows.push(rowOf(`measures of a set, ${what}`, times, ''));
+  }
+  return rows;
 }
 
 async function measureYoung(service: Service, database: DataSource, filled: FilledRegister): Promise<MillionRow[]> {
