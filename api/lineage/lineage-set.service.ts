@@ -1,25 +1,22 @@
-import { setImmediate as breathe } from 'node:timers/promises';
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { LongWork } from '../platform/long-work.ts';
 import { longTaskModule } from '../platform/long-task.ts';
 import { IndividualQuery } from '../register/individuals/individual.dto.ts';
-import type { MeasuredSet } from './kernel/set-measures.ts';
 import type { LineageSetQuery } from './lineage-set.dto.ts';
 import type { LineageSetView } from './lineage-set.view.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { namedIn, resolveAnimals } from './named-animals.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { wantOrigins } from './origin-views.ts';
-import { findSetMembers, readHatchYears, type SetMember } from './set-members.queries.ts';
+import { gatherSet, numberMembers } from './set-animals.ts';
+import { findSetMembers, readHatchYears } from './set-members.queries.ts';
 import { setView } from './set-view.ts';
 import { Snapshots } from './snapshots.service.ts';
 import type { SetMeasuresInput, SetMeasuresResult } from './tasks/set-measures.task.ts';
 
 /** Most origins and ancestors that an answer names. */
 const NAMED_MOST = 24;
-/** How many animals are looked up before others get their turn. */
-const AT_ONCE = 20_000;
 
 const setMeasures = longTaskModule<SetMeasuresInput, SetMeasuresResult>(
   './tasks/set-measures.task.ts',
@@ -44,14 +41,7 @@ export class LineageSetService {
     const found = await findSetMembers(this.dataSource.manager, Object.assign(new IndividualQuery(), query));
     // read afterwards, so that it knows every animal found
     const snapshot = await this.snapshots.current();
-    const members = new Int32Array(found.length);
-    const years = new Int16Array(found.length);
-    for (let place = 0; place < found.length; place++) {
-      const [id, year] = found[place] as SetMember; // runs over the list's own length
-      members[place] = snapshot.find(id);
-      years[place] = year;
-      if (place % AT_ONCE === AT_ONCE - 1) await breathe();
-    }
+    const { members, years } = await numberMembers(snapshot, found);
     return this.#measure(snapshot, members, years);
   }
 
@@ -71,15 +61,11 @@ export class LineageSetService {
   }
 
   async #measure(snapshot: LineageSnapshot, members: Int32Array, years: Int16Array): Promise<LineageSetView> {
-    const set: MeasuredSet = {
-      members,
-      years,
-      generationEquivalents: Float64Array.from(members, (member) => snapshot.depthOf(member).generationEquivalents),
-    };
+    const animals = await gatherSet(snapshot, members, years);
     const measures = await this.work.run(setMeasures, {
       pedigree: snapshot.graph.pedigree,
       inbreeding: snapshot.inbreeding,
-      set,
+      set: animals.set,
       origins: NAMED_MOST,
       ancestors: NAMED_MOST,
     });
@@ -87,6 +73,6 @@ export class LineageSetService {
     wantOrigins(wanted, measures.contributions);
     wantOrigins(wanted, measures.ancestors.contributions);
     const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wanted);
-    return setView(snapshot, set, measures, names);
+    return setView(snapshot, animals, measures, names);
   }
 }

@@ -1,15 +1,10 @@
 import type { AncestorContribution } from './kernel/effective-ancestors.ts';
 import type { EffectiveSize } from './kernel/effective-size.ts';
-import type { MeasuredSet } from './kernel/set-measures.ts';
-import type {
-  AncestorContributionView,
-  LineageSetView,
-  SetDepthView,
-  SetEffectiveSizeView,
-} from './lineage-set.view.ts';
+import type { AncestorContributionView, LineageSetView, SetEffectiveSizeView } from './lineage-set.view.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { originView } from './origin-views.ts';
 import type { RecordNames } from './record-names.ts';
+import type { SetAnimals } from './set-animals.ts';
 import { setCautions } from './set-cautions.ts';
 import { setStandings } from './set-standings.ts';
 import type { SetMeasuresResult } from './tasks/set-measures.task.ts';
@@ -17,14 +12,13 @@ import type { SetMeasuresResult } from './tasks/set-measures.task.ts';
 /** The measures of a set as an answer shows them. */
 export function setView(
   snapshot: LineageSnapshot,
-  set: MeasuredSet,
+  { depth, isCurrent }: SetAnimals,
   measures: SetMeasuresResult,
   names: RecordNames,
 ): LineageSetView {
   const { animals, inbreeding, diversity, contributions, ancestors, years } = measures;
   const named = contributions.reduce((sum, { share }) => sum + share, 0);
   const others = measures.originCount - contributions.length;
-  const depth = depthOf(snapshot, set);
   const dated = years.reduce((sum, year) => sum + year.animals, 0);
   return {
     animals,
@@ -55,7 +49,7 @@ export function setView(
     })),
     undated: animals - dated,
     cautions: setCautions(measures, depth),
-    current: set.members.every((member) => snapshot.isCurrent(member)),
+    current: isCurrent,
     asOf: snapshot.asOf,
   };
 }
@@ -78,20 +72,4 @@ function noteOn({ animals, effectiveSize }: EffectiveSize): string | null {
   if (animals === 0)
     return 'No animal of the set has more than one complete generation on record, so no increase can be told.';
   return 'No inbreeding is recorded, so no increase can be told. The effective size is undefined, not infinite.';
-}
-
-function depthOf(snapshot: LineageSnapshot, { members, generationEquivalents }: MeasuredSet): SetDepthView {
-  if (members.length === 0) return { mean: null, greatest: null, full: null, generationEquivalents: null };
-  let sum = 0;
-  let full = 0;
-  let greatest = 0;
-  for (const member of members) {
-    const { depth: generations, fullDepth } = snapshot.depthOf(member);
-    sum += generations;
-    full += fullDepth;
-    greatest = Math.max(greatest, generations);
-  }
-  const equivalents = generationEquivalents.reduce((total, value) => total + value, 0);
-  const count = members.length;
-  return { mean: sum / count, greatest, full: full / count, generationEquivalents: equivalents / count };
 }

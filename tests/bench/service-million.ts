@@ -98,7 +98,8 @@ async function measureAnimals(service: Service, { animals, animalId }: FilledReg
 }
 
 /** Sets as a line's page, a keeper and a curious registrar ask for them; the thread is warm. */
-async function measureSets(service: Service, { lines }: FilledRegister): Promise<MillionRow[]> {
+async function measureSets(service: Service, filled: FilledRegister): Promise<MillionRow[]> {
+  const { lines } = filled;
   const rows: MillionRow[] = [];
   for (const [what, question, runs] of [
     ['the living of one line', `lineId=${lines[777]}&status=alive`, 20],
@@ -111,7 +112,13 @@ async function measureSets(service: Service, { lines }: FilledRegister): Promise
     for (let run = 0; run < runs; run++) times.push((await service.ask(`/lineage/set?${question}`)).milliseconds);
     rows.push(rowOf(`measures of a set, ${what}`, times, ''));
   }
-  return rows;
+  const asked = { isDone: false };
+  const everybody = service.ask('/lineage/set').finally(() => (asked.isDone = true));
+  const meanwhile: number[] = [];
+  for (let run = 0; !asked.isDone; run++)
+    meanwhile.push((await service.ask(`/individuals/${filled.animalId(900_000 + run)}/lineage`)).milliseconds);
+  await everybody;
+  return [...rows, rowOf('one animal while everybody is measured', meanwhile, '')];
 }
 
 async function measureYoung(service: Service, database: DataSource, filled: FilledRegister): Promise<MillionRow[]> {
