@@ -7,6 +7,8 @@ import { FiguresUpkeep } from './figures-upkeep.ts';
 import { CommonAncestorsService } from './common-ancestors.service.ts';
 import { FiguresService } from './figures.service.ts';
 import { ForecastService } from './forecast.service.ts';
+import { InbreedingSpreadController } from './inbreeding-spread.controller.ts';
+import { InbreedingSpreadService } from './inbreeding-spread.service.ts';
 import { IndividualLineageController } from './individual-lineage.controller.ts';
 import { IndividualLineageService } from './individual-lineage.service.ts';
 import { KinshipService } from './kinship.service.ts';
@@ -18,7 +20,13 @@ import { Snapshots } from './snapshots.service.ts';
 
 /** The lineage: ancestors, inbreeding, kinship, shares and flags, computed from the register. */
 @Module({
-  controllers: [IndividualLineageController, LineageController, LineageSetController, FiguresProgressController],
+  controllers: [
+    IndividualLineageController,
+    InbreedingSpreadController,
+    LineageController,
+    LineageSetController,
+    FiguresProgressController,
+  ],
   providers: [
     Snapshots,
     FiguresKeeper,
@@ -27,6 +35,7 @@ import { Snapshots } from './snapshots.service.ts';
     FiguresUpkeep,
     FiguresInterceptor,
     IndividualLineageService,
+    InbreedingSpreadService,
     PedigreeChartService,
     KinshipService,
     ForecastService,

@@ -43,17 +43,7 @@ export class EventStreams implements BeforeApplicationShutdown {
    * @throws TooManyStreamsProblem where one keeper, or all together, hold too many
    */
   send(response: Response, keeperId: string, event: string, look: () => Promise<object>): void {
-    const ofOne = [...this.#open.values()].filter((other) => other === keeperId).length;
-    if (this.#isStopping || ofOne >= OF_ONE_MOST || this.#open.size >= ALL_MOST) throw new TooManyStreamsProblem();
-    this.#open.set(response, keeperId);
-    response.status(200).set({
-      'Content-Type': 'text/event-stream; charset=utf-8',
-      'Cache-Control': 'no-store, no-transform',
-      'X-Accel-Buffering': 'no',
-      // its end ends the connection: kept open for a next request it would hold up a stop
-      Connection: 'close',
-    });
-    response.flushHeaders();
+    this.open(response, keeperId);
     let last = '';
     let silence = 0;
     let isLooking = false;
@@ -71,10 +61,27 @@ export class EventStreams implements BeforeApplicationShutdown {
     };
     void tell();
     const timer = setInterval(() => void tell(), LOOK_EVERY);
-    response.once('close', () => {
-      clearInterval(timer);
-      this.#open.delete(response);
+    response.once('close', () => clearInterval(timer));
+  }
+
+  /**
+   * Begins an answer that stays open: sends its head, counts it, and ends it when the service stops. Whoever opens it writes and ends it.
+   *
+   * @throws TooManyStreamsProblem where one keeper, or all together, hold too many
+   */
+  open(response: Response, keeperId: string): void {
+    const ofOne = [...this.#open.values()].filter((other) => other === keeperId).length;
+    if (this.#isStopping || ofOne >= OF_ONE_MOST || this.#open.size >= ALL_MOST) throw new TooManyStreamsProblem();
+    this.#open.set(response, keeperId);
+    response.once('close', () => this.#open.delete(response));
+    response.status(200).set({
+      'Content-Type': 'text/event-stream; charset=utf-8',
+      'Cache-Control': 'no-store, no-transform',
+      'X-Accel-Buffering': 'no',
+      // its end ends the connection: kept open for a next request it would hold up a stop
+      Connection: 'close',
     });
+    response.flushHeaders();
   }
 
   beforeApplicationShutdown(): void {

@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os';
-import { MessageChannel } from 'node:worker_threads';
+import { MessageChannel, receiveMessageOnPort, type MessagePort } from 'node:worker_threads';
 import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Piscina } from 'piscina';
 import type { LongTaskMessage, LongTaskModule, Progress } from './long-task.ts';
@@ -18,6 +18,20 @@ export class BusyProblem extends Problem {
       503,
       'Too many long computations',
       `${WAITING_MOST} long computations wait already. Nothing was begun; ask again in a moment.`,
+    );
+  }
+}
+
+/** 503: the service stops, and with it what it was computing. */
+class StoppingProblem extends Problem {
+  override readonly headers = { 'Retry-After': '10' };
+
+  constructor() {
+    super(
+      'unavailable',
+      503,
+      'Not now',
+      'The service is stopping; the computation was given up. Ask again in a moment.',
     );
   }
 }
@@ -43,11 +57,12 @@ export class LongWork implements OnModuleDestroy {
     questions: threads(Math.max(1, availableParallelism() - 1), WAITING_MOST),
     upkeep: threads(1, Infinity),
   };
+  #isStopping = false;
 
   /**
    * Runs one task and gives its result.
    *
-   * @throws BusyProblem if too many questions wait; an AbortError once `signal` has ended the task
+   * @throws BusyProblem if too many questions wait; StoppingProblem; an AbortError once `signal` has ended the task
    */
   async run<Input, Result>(
     { filename }: LongTaskModule<Input, Result>,
@@ -60,21 +75,31 @@ export class LongWork implements OnModuleDestroy {
     if (tell) channel?.port1.on('message', tell);
     try {
       const message: LongTaskMessage<Input> = { input, port: channel?.port2 ?? null };
-      return (await pool.run(message, {
+      const result = (await pool.run(message, {
         filename,
         ...(signal ? { signal } : {}),
         ...(channel ? { transferList: [channel.port2] } : {}),
       })) as Result;
+      if (channel && tell) tellRest(channel.port1, tell);
+      return result;
+    } catch (error) {
+      throw this.#isStopping ? new StoppingProblem() : error;
     } finally {
       channel?.port1.close();
     }
   }
 
   async onModuleDestroy(): Promise<void> {
+    this.#isStopping = true;
     await Promise.all(Object.values(this.#lanes).map((pool) => pool.destroy()));
   }
 }
 
 function threads(maxThreads: number, maxQueue: number): Piscina {
   return new Piscina({ minThreads: 0, maxThreads, maxQueue, idleTimeout: 30_000 });
+}
+
+/** What was told just before the end would come after it otherwise. */
+function tellRest(port: MessagePort, tell: (progress: Progress) => void): void {
+  for (let left = receiveMessageOnPort(port); left; left = receiveMessageOnPort(port)) tell(left.message as Progress);
 }

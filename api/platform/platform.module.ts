@@ -6,6 +6,7 @@ import { Jobs } from './jobs.ts';
 import { LongWork } from './long-work.ts';
 import { Metrics } from './metrics.ts';
 import { MetricsDoor } from './metrics-door.ts';
+import { ProgressStream } from './progress-stream.ts';
 import { RateLimits } from './rate-limits.ts';
 import { TimeLimitInterceptor } from './time-limits.ts';
 import { settingsKey, type Settings } from './settings.ts';
@@ -22,6 +23,7 @@ export class PlatformModule {
       LongWork,
       Jobs,
       EventStreams,
+      ProgressStream,
       IdempotencyInterceptor,
       TimeLimitInterceptor,
     ];

@@ -28,18 +28,21 @@ export class ProblemFilter implements ExceptionFilter {
       .status(problem.status)
       .set(problem.headers)
       .type('application/problem+json')
-      .send(
-        JSON.stringify({
-          type: `/api/problems/${problem.slug}`,
-          title: problem.title,
-          status: problem.status,
-          detail: problem.message,
-          instance: request.originalUrl,
-          ...(problem.errors ? { errors: problem.errors } : {}),
-          ...problem.extra,
-        }),
-      );
+      .send(JSON.stringify(problemDocument(problem, request.originalUrl)));
   }
+}
+
+/** The document that tells a problem (RFC 9457). @param instance the address that was asked */
+export function problemDocument(problem: Problem, instance: string): Record<string, unknown> {
+  return {
+    type: `/api/problems/${problem.slug}`,
+    title: problem.title,
+    status: problem.status,
+    detail: problem.message,
+    instance,
+    ...(problem.errors ? { errors: problem.errors } : {}),
+    ...problem.extra,
+  };
 }
 
 /** The problem behind anything thrown: our own, the framework's, the body parser's or the database's. */

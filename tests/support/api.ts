@@ -5,6 +5,7 @@ import type TestAgent from 'supertest/lib/agent.js';
 import { DataSource } from 'typeorm';
 import { createApp } from '../../api/create-app.ts';
 import type { Settings } from '../../api/platform/settings.ts';
+import { watchConnections } from '../../api/platform/time-limits.ts';
 import type { Role } from '../../shared/vocabulary.ts';
 import { createDatabase } from './database.ts';
 import { keeperWithToken } from './token.ts';
@@ -57,6 +58,7 @@ export async function startApiOn(
 ): Promise<TestApi> {
   const app = await createApp(databaseUrl, { logLevel: 'silent', ...settings }, log);
   const dataSource = app.get(DataSource);
+  const endConnections = watchConnections(app.getHttpServer());
   await app.listen(0, '127.0.0.1');
   const url = await app.getUrl();
   const addKeeper: TestApi['addKeeper'] = (name, roles = [], scope = 'write') =>
@@ -70,7 +72,10 @@ export async function startApiOn(
     url,
     databaseUrl,
     addKeeper,
-    close: () => app.close(),
+    close: () => {
+      endConnections();
+      return app.close();
+    },
   };
 }
 

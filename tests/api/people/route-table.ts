@@ -313,6 +313,9 @@ export const table: Record<string, Row> = {
   'POST /api/v1/lineage/set': row(membersReading, async (world) => ({
     body: { individuals: await animals(world) },
   })),
+  'GET /api/v1/individuals/{id}/lineage/spread': row(membersReading, async ({ owner }) => ({
+    at: [(await owner.individual()).id],
+  })),
   'POST /api/v1/lineage/forecast': row(membersReading, async (world) => {
     const [sire, dam] = await animals(world);
     return { body: { sires: [sire], dams: [dam] } };

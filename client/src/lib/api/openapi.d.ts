@@ -990,6 +990,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/individuals/{id}/lineage/spread": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Which inbreeding coefficients one animal can have, where parents among its ancestors are uncertain
+         * @description The expected F may be a value that no young can have. Each assignment chooses one candidate pair for every uncertain clutch among the ancestors, for all its young together, and F is then exact. Up to 4096 assignments are gone through one by one, more are drawn by their probabilities. With `Accept: text/event-stream` the answer is a stream: events named `progress` with `done` and `total` (assignments), then one event `result` with the same object as the JSON answer, or one event `problem` with a problem document. Closing it ends the computation. At most eight streams a keeper.
+         */
+        get: operations["getSpreadInbreedingSpread"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/lineage/kinship": {
         parameters: {
             query?: never;
@@ -3608,6 +3628,75 @@ export interface components {
             /** @description Most nodes that a chart has. */
             nodeLimit: number;
         };
+        InbreedingFigureView: {
+            /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
+            expected: number;
+            /** @description F if the least related candidate pair are the parents, 0 to 1. */
+            least: number;
+            /** @description F if the most related candidate pair are the parents, 0 to 1. */
+            greatest: number;
+            /** @description True where F rests on nothing: neither a source nor any known parent is recorded. Show "nothing known" then, never 0. */
+            nothingKnown: boolean;
+            /** @description Probability that both parents are recorded animals, 0 to 1. The rest counts as F = 0 for want of knowledge; 0 for an animal without a clutch. */
+            bothParentsKnown: number;
+        };
+        SpreadQuantileView: {
+            /** @description Probability that F is not greater, 0 to 1. */
+            probability: number;
+            /** @description The least F for which that holds, 0 to 1. */
+            value: number;
+        };
+        SpreadValueView: {
+            /** @description Inbreeding coefficient F, 0 to 1. */
+            value: number;
+            /** @description Its probability, or its part of the drawn assignments, above 0, at most 1. */
+            share: number;
+        };
+        SpreadBinView: {
+            /** @description The least F of the bin, 0 to 1. */
+            from: number;
+            /** @description F at which the next bin begins, 0 to 1; the last bin has it in it. */
+            to: number;
+            /** @description Probability of the bin, or its part of the drawn assignments, 0 to 1. */
+            share: number;
+        };
+        InbreedingSpreadView: {
+            /** @description Expected F, and its least and greatest over the candidate pairs of the own clutch, each averaged over the ancestry. */
+            inbreeding: components["schemas"]["InbreedingFigureView"];
+            /**
+             * @description certain: no parent among the ancestors is uncertain, F is one value; enumerated: every assignment was gone through, the distribution is exact; sampled: assignments were drawn.
+             * @enum {string}
+             */
+            method: "certain" | "enumerated" | "sampled";
+            /** @description Clutches among the ancestors, its own included, with more than one candidate pair. */
+            uncertainClutches: number;
+            /** @description In how many ways one pair can be chosen for each of these clutches. Null where they are more than 9 007 199 254 740 991. */
+            assignments: number | null;
+            /** @description How many assignments were gone through or drawn. */
+            samples: number;
+            /** @description Seed of the drawing; null where nothing was drawn. */
+            seed: number | null;
+            /** @description Mean F over the assignments, 0 to 1. Within an assignment F is exact (Wright 1922); drawing what a pedigree leaves open is after MacCluer et al. 1986. Compare it with `inbreeding.expected`. */
+            mean: number;
+            /** @description Standard error of the mean, by which it may miss the expected F by chance; 0 where nothing was drawn. */
+            standardError: number;
+            /** @description Standard deviation of F over the assignments. */
+            standardDeviation: number;
+            /** @description The least F among the assignments, 0 to 1; rarer ones may be missed by drawing. */
+            least: number;
+            /** @description The greatest F among the assignments, 0 to 1; rarer ones may be missed by drawing. */
+            greatest: number;
+            /** @description F at the probabilities 0.05, 0.25, 0.5, 0.75 and 0.95. */
+            quantiles: components["schemas"]["SpreadQuantileView"][];
+            /** @description The different values of F, the least first, where they are 32 at most; null where `bins` are given. */
+            values: components["schemas"]["SpreadValueView"][] | null;
+            /** @description 40 bins side by side from the least to the greatest F, of equal width in the square root of F; null where `values` are given. */
+            bins: components["schemas"]["SpreadBinView"][] | null;
+            /** @description Whether the figures follow every change of the register. */
+            current: boolean;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
         KinshipRequest: {
             /** @description Ids or registry numbers of 1 to 500 different animals; a withdrawn animal counts too. */
             individuals: string[];
@@ -3665,18 +3754,6 @@ export interface components {
         FiguresRequest: {
             /** @description Ids or registry numbers of 1 to 200 different animals; a withdrawn animal counts too. */
             individuals: string[];
-        };
-        InbreedingFigureView: {
-            /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
-            expected: number;
-            /** @description F if the least related candidate pair are the parents, 0 to 1. */
-            least: number;
-            /** @description F if the most related candidate pair are the parents, 0 to 1. */
-            greatest: number;
-            /** @description True where F rests on nothing: neither a source nor any known parent is recorded. Show "nothing known" then, never 0. */
-            nothingKnown: boolean;
-            /** @description Probability that both parents are recorded animals, 0 to 1. The rest counts as F = 0 for want of knowledge; 0 for an animal without a clutch. */
-            bothParentsKnown: number;
         };
         FigureItemView: {
             /**
@@ -10688,6 +10765,88 @@ export interface operations {
             };
             /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
             429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getSpreadInbreedingSpread: {
+        parameters: {
+            query?: {
+                /** @description How many assignments of parents are drawn, where there are too many to go through all; 2000 if left out. */
+                samples?: number;
+                /** @description Seed of the drawing: the same seed and revision of the register give the same answer, to the last bit; 1 if left out. */
+                seed?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InbreedingSpreadView"];
+                    "text/event-stream": components["schemas"]["InbreedingSpreadView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
                 headers: {
                     [name: string]: unknown;
                 };
