@@ -113,7 +113,8 @@ function tracedPart(
   return { tracedShare: { expected, least }, untraced };
 }
 
-function standingOf({ graph }: LineageSnapshot, origin: FounderShare): Standing {
+/** How well the label of an origin stands. */
+export function standingOf({ graph }: LineageSnapshot, origin: FounderShare): Standing {
   const source = origin.kind === 'source' ? graph.sources[origin.source] : undefined;
   return source ? standingOfSource(source) : 'unknown';
 }

@@ -17,12 +17,15 @@ import { LineageSetController } from './lineage-set.controller.ts';
 import { LineageSetService } from './lineage-set.service.ts';
 import { PedigreeChartService } from './pedigree-chart.service.ts';
 import { Snapshots } from './snapshots.service.ts';
+import { WhatIfController } from './what-if.controller.ts';
+import { WhatIfService } from './what-if.service.ts';
 
 /** The lineage: ancestors, inbreeding, kinship, shares and flags, computed from the register. */
 @Module({
   controllers: [
     IndividualLineageController,
     InbreedingSpreadController,
+    WhatIfController,
     LineageController,
     LineageSetController,
     FiguresProgressController,
@@ -36,6 +39,7 @@ import { Snapshots } from './snapshots.service.ts';
     FiguresInterceptor,
     IndividualLineageService,
     InbreedingSpreadService,
+    WhatIfService,
     PedigreeChartService,
     KinshipService,
     ForecastService,

@@ -316,6 +316,10 @@ export const table: Record<string, Row> = {
   'GET /api/v1/individuals/{id}/lineage/spread': row(membersReading, async ({ owner }) => ({
     at: [(await owner.individual()).id],
   })),
+  'POST /api/v1/individuals/{id}/lineage/what-if': row(membersReading, async ({ owner }) => ({
+    at: [(await owner.individual()).id],
+    body: {},
+  })),
   'POST /api/v1/lineage/forecast': row(membersReading, async (world) => {
     const [sire, dam] = await animals(world);
     return { body: { sires: [sire], dams: [dam] } };

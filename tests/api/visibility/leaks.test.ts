@@ -168,6 +168,10 @@ async function walkQuestions(walk: Walk): Promise<void> {
     await walk.ask('/api/v1/lineage/figures', { individuals: [name] }, [name]);
     await walk.ask('/api/v1/lineage/set', { individuals: [name] }, [name]);
     await walk.ask('/api/v1/lineage/forecast', { sires: [numbers['the public young']], dams: [name] }, [name]);
+    await walk.ask(`/api/v1/individuals/${name}/lineage/what-if`, {}, [name]);
+    const youngOf = `/api/v1/individuals/${numbers['the public young']}/lineage/what-if`;
+    await walk.ask(youngOf, { sources: [{ id: name, baseKinship: 0.5 }] }, [name]);
+    await walk.ask(youngOf, { clutches: [{ id: name, sires: [], dams: [] }] }, [name]);
     const sheet = `code,species,sire\nNEW-1,Inventus species1,${name}\n`;
     await walk.ask('/api/v1/imports?dryRun=true', sheet, [name]);
   }
@@ -188,6 +192,7 @@ describe('what is private', () => {
     expect(gets.length).toBeGreaterThan(20);
     expect(askingPosts.filter((path) => path.startsWith('/api/v1/')).sort()).toEqual([
       '/api/v1/imports',
+      '/api/v1/individuals/{id}/lineage/what-if',
       '/api/v1/lineage/figures',
       '/api/v1/lineage/forecast',
       '/api/v1/lineage/kinship',

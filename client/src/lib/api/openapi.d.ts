@@ -1010,6 +1010,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/individuals/{id}/lineage/what-if": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Figures of one animal under another base kinship of sources, and under other parents of clutches
+         * @description Computed as if it were recorded, and refused as the register would refuse it; nothing is written. Weights of candidates are of any scale. Sources and clutches outside the ancestry are taken too: they may touch the mean kinship with its line. Without assumptions the answer tells the figures as recorded, and what can be assumed.
+         */
+        post: operations["askWhatIfWhatIf"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/lineage/kinship": {
         parameters: {
             query?: never;
@@ -3694,6 +3714,147 @@ export interface components {
             bins: components["schemas"]["SpreadBinView"][] | null;
             /** @description Whether the figures follow every change of the register. */
             current: boolean;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        AssumedSource: {
+            /**
+             * Format: uuid
+             * @description The source.
+             */
+            id: string;
+            /** @description Kinship assumed between any two animals that came together, 0 to 1. */
+            baseKinship: number;
+        };
+        AssumedClutch: {
+            /** @description Candidate sires; an empty list says that nothing is known. */
+            sires?: components["schemas"]["CandidateRequest"][];
+            /** @description Candidate dams; an empty list says that nothing is known. */
+            dams?: components["schemas"]["CandidateRequest"][];
+            /** @description Candidate pairs instead of sires and dams, where sexes are not known. */
+            pairs?: components["schemas"]["CandidatePairRequest"][];
+            /**
+             * Format: uuid
+             * @description The clutch.
+             */
+            id: string;
+        };
+        WhatIfRequest: {
+            /** @description Sources with another base kinship. */
+            sources?: components["schemas"]["AssumedSource"][];
+            /** @description Clutches with other parents, or other odds, in the form in which a clutch records them. */
+            clutches?: components["schemas"]["AssumedClutch"][];
+        };
+        WhatIfFiguresView: {
+            /** @description Inbreeding coefficient F with its range, 0 to 1 (Wright 1922). */
+            inbreeding: components["schemas"]["InbreedingFigureView"];
+            /** @description Ancestral inbreeding by the recursion of Ballou (1997), 0 to 1. */
+            ancestralInbreeding: number;
+            /** @description Mean kinship with the living animals of its line, 0 to 1 (Ballou & Lacy 1995). Null without a line or without living animals in it. */
+            meanKinship: number | null;
+            /** @description Pedigree depth, in generations. */
+            depth: number;
+            /** @description Generations back in which every ancestor is known. */
+            fullDepth: number;
+            /** @description Complete generation equivalent, in generations (Maignel et al. 1996). */
+            generationEquivalents: number;
+            /** @description How complete the pedigree is. */
+            completeness: components["schemas"]["CompletenessView"];
+            /** @description Generations since the wild (CITES Resolution Conf. 10.16); null where they cannot be known. */
+            filialGeneration: number | null;
+            /** @description Expected genome shares by standing, best first; they sum to 1. */
+            standings: components["schemas"]["StandingShareView"][];
+        };
+        WhatIfDifferenceView: {
+            /** @description Difference of the expected F, −1 to 1. */
+            inbreeding: number;
+            /** @description Difference of the least F, −1 to 1. */
+            inbreedingLeast: number;
+            /** @description Difference of the greatest F, −1 to 1. */
+            inbreedingGreatest: number;
+            /** @description Difference of ancestral inbreeding, −1 to 1. */
+            ancestralInbreeding: number;
+            /** @description Difference of mean kinship, −1 to 1; null where there is none. */
+            meanKinship: number | null;
+            /** @description Difference of the depth, in generations. */
+            depth: number;
+            /** @description Difference of the generations in which all are known. */
+            fullDepth: number;
+            /** @description Difference of the complete generation equivalent, in generations. */
+            generationEquivalents: number;
+            /** @description Difference of the completeness index, −1 to 1. */
+            completeness: number;
+        };
+        WhatIfShareView: {
+            /** @description The source that the founders came from. */
+            source?: components["schemas"]["ShareSourceView"];
+            /** @description A founder of unknown origin. */
+            founder?: components["schemas"]["AnimalRef"];
+            /** @description The clutch of which a parent is unknown. */
+            unknownParentOf?: components["schemas"]["ShareClutchView"];
+            /** @description Expected share of the genome as recorded, 0 to 1. */
+            recorded: number;
+            /** @description Expected share of the genome as assumed, 0 to 1. */
+            assumed: number;
+            /** @description The difference, −1 to 1. */
+            difference: number;
+        };
+        AssumableSourceView: {
+            /** @description Id of the source; "private-source-1" and so on where it may not be seen. */
+            id: string;
+            /** @description What it is called. */
+            title: string;
+            /** @description Whether it is private: nothing can be assumed of it then. */
+            isPrivate: boolean;
+            /** @description Base kinship as recorded, 0 to 1; null where it may not be seen. */
+            baseKinship: number | null;
+        };
+        RecordedCandidateView: {
+            /** @description The animal; null for one that nobody knows. */
+            animal: components["schemas"]["AnimalRef"] | null;
+            /** @description Probability as recorded, above 0, at most 1. */
+            probability: number;
+        };
+        RecordedPairView: {
+            /** @description One of the two. */
+            a: components["schemas"]["AnimalRef"] | null;
+            /** @description The other. */
+            b: components["schemas"]["AnimalRef"] | null;
+            /** @description Probability as recorded, above 0, at most 1. */
+            probability: number;
+        };
+        AssumableClutchView: {
+            /** @description Id of the clutch; "private-clutch-1" and so on where it may not be seen. */
+            id: string;
+            /** @description Whether it is a private clutch that whoever asks may not see. */
+            isPrivate: boolean;
+            /**
+             * @description What it is called.
+             * @example clutch of 2021-04-12
+             */
+            title: string;
+            /** @description Candidate sires; null where pairs are recorded. */
+            sires: components["schemas"]["RecordedCandidateView"][] | null;
+            /** @description Candidate dams; null where pairs are recorded. */
+            dams: components["schemas"]["RecordedCandidateView"][] | null;
+            /** @description Candidate pairs; null where sires and dams are recorded. */
+            pairs: components["schemas"]["RecordedPairView"][] | null;
+        };
+        WhatIfView: {
+            /** @description As recorded. */
+            recorded: components["schemas"]["WhatIfFiguresView"];
+            /** @description As assumed. */
+            assumed: components["schemas"]["WhatIfFiguresView"];
+            /** @description As assumed, less as recorded; differences below 1e-12 are 0. */
+            difference: components["schemas"]["WhatIfDifferenceView"];
+            /** @description Where the genome is expected to come from, as recorded and as assumed, the largest share first; at most 50. */
+            shares: components["schemas"]["WhatIfShareView"][];
+            /** @description Sources in the recorded ancestry, of which another base kinship can be assumed, the largest share first; at most 50. */
+            sources: components["schemas"]["AssumableSourceView"][];
+            /** @description Clutches of the recorded ancestry with uncertain parents, the youngest first; at most 20. */
+            clutches: components["schemas"]["AssumableClutchView"][];
+            /** @description How many further clutches there have uncertain parents. */
+            otherClutches: number;
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
@@ -10820,6 +10981,104 @@ export interface operations {
             };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    askWhatIfWhatIf: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WhatIfRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WhatIfView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
                 headers: {
                     [name: string]: unknown;
                 };
