@@ -87,7 +87,7 @@ export class InbreedingSpreadService {
       ...found,
       method: isExact ? 'enumerated' : 'sampled',
       uncertainClutches,
-      assignments: Number.isSafeInteger(ways) ? ways : null,
+      assignments: Number.isFinite(ways) ? ways : null,
       seed: isExact ? null : seed,
       quantiles: [...found.quantiles],
       values: found.values && [...found.values],

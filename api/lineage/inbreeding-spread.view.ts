@@ -61,8 +61,8 @@ export class InbreedingSpreadView {
 
   @Shown({
     description:
-      'In how many ways one pair can be chosen for each of these clutches. Null where they are more than 9 007 199 254 740 991.',
-    type: 'integer',
+      'In how many ways one pair can be chosen for each of these clutches; beyond 9 007 199 254 740 991 the nearest number that a computer holds. Null beyond 10³⁰⁸.',
+    type: 'number',
     minimum: 1,
     nullable: true,
   })

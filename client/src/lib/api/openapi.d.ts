@@ -3690,7 +3690,7 @@ export interface components {
             method: "certain" | "enumerated" | "sampled";
             /** @description Clutches among the ancestors, its own included, with more than one candidate pair. */
             uncertainClutches: number;
-            /** @description In how many ways one pair can be chosen for each of these clutches. Null where they are more than 9 007 199 254 740 991. */
+            /** @description In how many ways one pair can be chosen for each of these clutches; beyond 9 007 199 254 740 991 the nearest number that a computer holds. Null beyond 10³⁰⁸. */
             assignments: number | null;
             /** @description How many assignments were gone through or drawn. */
             samples: number;

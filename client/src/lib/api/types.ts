@@ -38,6 +38,12 @@ export type Figures = Sent['FigureItemView'];
 /** Why F of an animal is what it is. */
 export type CommonAncestors = Sent['CommonAncestorsView'];
 export type CommonAncestor = Sent['CommonAncestorView'];
+/** Which coefficients an animal with uncertain ancestors can have. */
+export type InbreedingSpread = Sent['InbreedingSpreadView'];
+/** Figures of an animal as recorded and under assumptions. */
+export type WhatIf = Sent['WhatIfView'];
+/** An uncertain clutch of which other odds can be assumed. */
+export type AssumableClutch = Sent['AssumableClutchView'];
 /** What is measured of a set of animals. */
 export type LineageSet = Sent['LineageSetView'];
 /** The young of one year among a set. */
