@@ -32,6 +32,7 @@ afterAll(async () => {
 const questions = [
   'post /api/v1/lineage/kinship',
   'post /api/v1/lineage/figures',
+  'post /api/v1/individuals/{id}/lineage/what-if',
   'post /api/v1/lineage/forecast',
   'post /api/v1/lineage/set',
 ];
