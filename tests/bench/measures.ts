@@ -5,6 +5,7 @@ import { GenomeFlow } from '../../api/lineage/kernel/genome-flow.ts';
 import { computeInbreeding, type Inbreeding } from '../../api/lineage/kernel/inbreeding.ts';
 import { partialInbreeding } from '../../api/lineage/kernel/partial-inbreeding.ts';
 import type { Pedigree } from '../../api/lineage/kernel/pedigree.ts';
+import { inbreedingLoops } from '../../api/lineage/kernel/inbreeding-loops.ts';
 import { measureSet } from '../../api/lineage/kernel/set-measures.ts';
 import { buildShape, SHAPES } from './kernel-shapes.ts';
 
@@ -57,6 +58,9 @@ function measureOne(population: string, pedigree: Pedigree, inbreeding: Inbreedi
   };
   return [
     each('partial inbreeding of one', ({ clutches, pairs }) => partialInbreeding(pedigree, clutches, pairs)),
+    each('200 loops of one, or that it has too many pairs of ancestors', ({ pairs }) =>
+      inbreedingLoops(pedigree, inbreeding, pairs, { most: 200 }),
+    ),
     each('ancestral inbreeding of one', ({ clutches }) => ancestralInbreeding(pedigree, inbreeding, clutches)),
   ];
 }

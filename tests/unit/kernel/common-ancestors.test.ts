@@ -1,19 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commonAncestors, type CommonAncestor } from '../../../api/lineage/kernel/common-ancestors.ts';
-import type { Pair } from '../../../api/lineage/kernel/genome-flow.ts';
 import { computeInbreeding, inbreedingOf, type Inbreeding } from '../../../api/lineage/kernel/inbreeding.ts';
 import type { Pedigree } from '../../../api/lineage/kernel/pedigree.ts';
 import { sourceKinship } from '../../../api/lineage/kernel/sources.ts';
+import { pairsOf } from './loop-pedigrees.ts';
 import { registers, toPedigree } from './random-registers.ts';
 import { layOut, readCases, REFERENCE_FILES, type ReferenceCase } from './reference-cases.ts';
-
-function pairsOf({ pairStart, pairSire, pairDam, pairProbability }: Pedigree, clutch: number): Pair[] {
-  const pairs: Pair[] = [];
-  for (let pair = pairStart[clutch] ?? 0; pair < (pairStart[clutch + 1] ?? 0); pair++)
-    pairs.push({ a: pairSire[pair] ?? -1, b: pairDam[pair] ?? -1, probability: pairProbability[pair] ?? 0 });
-  return pairs;
-}
 
 function ofClutch(pedigree: Pedigree, inbreeding: Inbreeding, clutch: number): CommonAncestor[] {
   return commonAncestors(pedigree, inbreeding, pairsOf(pedigree, clutch)) ?? [];
@@ -134,6 +127,25 @@ describe('the common ancestors of an animal', () => {
     expect(found.sort((one, other) => (one.meeting.kind < other.meeting.kind ? -1 : 1))).toEqual([
       { meeting: { kind: 'individual', individual: 0 }, part: 0.125, loops: 1, shortest: 2, longest: 2 },
       { meeting: { kind: 'unknown parent', clutch: 0 }, part: 0.125, loops: 1, shortest: 2, longest: 2 },
+    ]);
+  });
+
+  it('count a loop once, however many candidate pairs its animals stand in', () => {
+    // the dam of clutch 0 is certain, its sire one of two: half siblings through her, one loop; the sires add one each
+    const pedigree: Pedigree = {
+      clutchOf: Int32Array.of(-1, -1, -1, 0, 0, 1),
+      sourceOf: new Int32Array(6).fill(-1),
+      baseKinship: new Float64Array(0),
+      pairStart: Int32Array.of(0, 2, 3),
+      pairSire: Int32Array.of(0, 1, 3),
+      pairDam: Int32Array.of(2, 2, 4),
+      pairProbability: Float64Array.of(0.25, 0.75, 1),
+    };
+    const found = ofClutch(pedigree, computeInbreeding(pedigree), 1);
+    expect(found.map(({ part, loops }) => ({ part, loops }))).toEqual([
+      { part: 0.125, loops: 1 },
+      { part: 0.09375, loops: 1 },
+      { part: 0.03125, loops: 1 },
     ]);
   });
 
