@@ -1,11 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { LongWork } from '../platform/long-work.ts';
-import { standingOfSource } from '../provenance/standing.ts';
-import type { CommonAncestorsView, CommonAncestorView } from './common-ancestors.view.ts';
+import type { CommonAncestorsView } from './common-ancestors.view.ts';
 import { commonAncestors, type CommonAncestor } from './kernel/common-ancestors.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
-import type { ShareSourceView } from './lineage.view.ts';
+import { countView, meetingView, wantMeeting } from './meeting-views.ts';
 import { resolveAnimal } from './named-animals.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { Snapshots } from './snapshots.service.ts';
@@ -35,11 +34,17 @@ export class CommonAncestorsService {
     const found = await this.#ancestorsOf(snapshot, individual);
     const named = (found ?? []).slice(0, most);
     const others = (found ?? []).slice(most);
-    const names = await RecordNames.read(manager, snapshot.graph, wantedBy(named));
+    const wanted = new WantedNames();
+    for (const { meeting } of named) wantMeeting(wanted, meeting);
+    const names = await RecordNames.read(manager, snapshot.graph, wanted);
     return {
       inbreeding: snapshot.inbreedingOf(individual).expected,
       isTakenApart: found !== null,
-      ancestors: named.map((ancestor) => ancestorView(snapshot, ancestor, names)),
+      ancestors: named.map(({ meeting, loops, ...figures }) => ({
+        ...meetingView(snapshot, meeting, names),
+        ...figures,
+        loops: countView(loops),
+      })),
       others: others.length,
       othersPart: others.reduce((sum, { part }) => sum + part, 0),
       current: snapshot.isCurrent(individual),
@@ -61,45 +66,4 @@ export class CommonAncestorsService {
     if (snapshot.flowTo(individual).clutches.length <= HERE_MOST) return commonAncestors(pedigree, inbreeding, pairs);
     return this.work.run(commonAncestorsTask, { pedigree, inbreeding, pairs });
   }
-}
-
-function wantedBy(ancestors: readonly CommonAncestor[]): WantedNames {
-  const wanted = new WantedNames();
-  for (const { meeting } of ancestors)
-    if (meeting.kind === 'individual') wanted.individuals.add(meeting.individual);
-    else if (meeting.kind === 'unknown parent') wanted.clutches.add(meeting.clutch);
-    else for (const source of [meeting.a, meeting.b]) wanted.sources.add(source);
-  return wanted;
-}
-
-function ancestorView(
-  snapshot: LineageSnapshot,
-  { meeting, ...figures }: CommonAncestor,
-  names: RecordNames,
-): CommonAncestorView {
-  switch (meeting.kind) {
-    case 'individual':
-      return { ancestor: names.refOf(meeting.individual), ...figures };
-    case 'unknown parent':
-      return {
-        unknownParentOf: { ...names.idOf('clutch', meeting.clutch), title: names.clutchTitle(meeting.clutch) },
-        ...figures,
-      };
-    case 'sources': {
-      const sources = meeting.a === meeting.b ? [meeting.a] : [meeting.a, meeting.b];
-      return { sources: sources.map((source) => sourceView(snapshot, source, names)), ...figures };
-    }
-  }
-}
-
-function sourceView({ graph }: LineageSnapshot, source: number, names: RecordNames): ShareSourceView {
-  const { id, isPrivate } = names.idOf('source', source);
-  const label = isPrivate ? null : (graph.sources[source]?.labelAsReceived ?? null);
-  return {
-    id,
-    title: names.sourceTitle(source),
-    standing: standingOfSource({ labelAsReceived: label }),
-    label,
-    isPrivate,
-  };
 }

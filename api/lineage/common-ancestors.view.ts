@@ -1,8 +1,8 @@
 import { Shown } from '../platform/fields.ts';
 import { AnimalRef, AsOfView, ShareSourceView, ShareClutchView } from './lineage.view.ts';
 
-/** One common ancestor with what F owes to it; one of `ancestor`, `unknownParentOf` and `sources` is there. */
-export class CommonAncestorView {
+/** Where loops close; one of `ancestor`, `unknownParentOf` and `sources` is there. */
+export class MeetingView {
   @Shown({ description: 'The common ancestor.', type: AnimalRef, required: false })
   ancestor?: AnimalRef;
 
@@ -20,17 +20,22 @@ export class CommonAncestorView {
     required: false,
   })
   sources?: ShareSourceView[];
+}
 
+/** One common ancestor with what F owes to it. */
+export class CommonAncestorView extends MeetingView {
   @Shown({ description: 'Its part of F, above 0 to 1, without unit.', minimum: 0, maximum: 1 })
   part: number;
 
   @Shown({
     description:
       'Number of loops through it: pairs of paths from the two parents up to it that share no other animal. With uncertain parents every possible ' +
-      'one counts. A very large number is rounded.',
+      'one counts. Rounded above 2^53; null above 1.8e308.',
+    type: Number,
+    nullable: true,
     minimum: 0,
   })
-  loops: number;
+  loops: number | null;
 
   @Shown({
     description:

@@ -5,6 +5,9 @@ import { ApiProblems } from '../platform/api-problems.ts';
 import { CommonAncestorsQuery } from './common-ancestors.dto.ts';
 import { CommonAncestorsService } from './common-ancestors.service.ts';
 import { CommonAncestorsView } from './common-ancestors.view.ts';
+import { InbreedingLoopsQuery } from './inbreeding-loops.dto.ts';
+import { InbreedingLoopsService } from './inbreeding-loops.service.ts';
+import { InbreedingLoopsView } from './inbreeding-loops.view.ts';
 import { IndividualLineageService } from './individual-lineage.service.ts';
 import { LineageView } from './lineage.view.ts';
 import { PedigreeChartService } from './pedigree-chart.service.ts';
@@ -18,6 +21,7 @@ export class IndividualLineageController {
     @Inject(IndividualLineageService) private readonly lineage: IndividualLineageService,
     @Inject(PedigreeChartService) private readonly charts: PedigreeChartService,
     @Inject(CommonAncestorsService) private readonly ancestors: CommonAncestorsService,
+    @Inject(InbreedingLoopsService) private readonly loops: InbreedingLoopsService,
   ) {}
 
   @Needs('read', 'lineage')
@@ -47,6 +51,22 @@ export class IndividualLineageController {
   @ApiProblems(404, 422, 503)
   findCommonAncestors(@Param('id') id: string, @Query() query: CommonAncestorsQuery): Promise<CommonAncestorsView> {
     return this.ancestors.of(id, query.most);
+  }
+
+  @Needs('read', 'lineage')
+  @Get('lineage/loops')
+  @ApiOperation({
+    summary: 'Why F is what it is, step by step: its loops',
+    description:
+      'The largest loops, each as the two paths up from the parents to where they meet (Wright 1922), weighted by the odds where parents are uncertain; ' +
+      'by common ancestor, how many are left out and their part of F together. What is listed, what is left out and the common ancestors not named sum to F. ' +
+      'The work does not grow with the number of loops.',
+  })
+  @ApiParam({ name: 'id', description: 'Id or registry number of the animal.' })
+  @ApiOkResponse({ type: InbreedingLoopsView })
+  @ApiProblems(404, 422, 503)
+  listLoops(@Param('id') id: string, @Query() query: InbreedingLoopsQuery): Promise<InbreedingLoopsView> {
+    return this.loops.of(id, query);
   }
 
   @Needs('read', 'lineage')

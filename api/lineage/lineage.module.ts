@@ -5,6 +5,7 @@ import { FiguresProgressService } from './figures-progress.service.ts';
 import { FiguresKeeper } from './figures-keeper.ts';
 import { FiguresUpkeep } from './figures-upkeep.ts';
 import { CommonAncestorsService } from './common-ancestors.service.ts';
+import { InbreedingLoopsService } from './inbreeding-loops.service.ts';
 import { FiguresService } from './figures.service.ts';
 import { ForecastService } from './forecast.service.ts';
 import { InbreedingSpreadController } from './inbreeding-spread.controller.ts';
@@ -34,6 +35,7 @@ import { WhatIfService } from './what-if.service.ts';
     Snapshots,
     FiguresKeeper,
     CommonAncestorsService,
+    InbreedingLoopsService,
     FiguresProgressService,
     FiguresUpkeep,
     FiguresInterceptor,

@@ -1,7 +1,7 @@
 import { standingOfSource } from '../provenance/standing.ts';
 import type { FounderShare } from './kernel/shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
-import type { OriginView } from './lineage.view.ts';
+import type { OriginView, ShareSourceView } from './lineage.view.ts';
 import type { RecordNames, WantedNames } from './record-names.ts';
 
 /** Asks for the names of where genes begin. */
@@ -13,14 +13,10 @@ export function wantOrigins(wanted: WantedNames, origins: readonly FounderShare[
 }
 
 /** Where genes begin, by name; what may not be seen is named by what stands for it. */
-export function originView({ graph }: LineageSnapshot, origin: FounderShare, names: RecordNames): OriginView {
+export function originView(snapshot: LineageSnapshot, origin: FounderShare, names: RecordNames): OriginView {
   switch (origin.kind) {
-    case 'source': {
-      const { id, isPrivate } = names.idOf('source', origin.source);
-      const label = isPrivate ? null : (graph.sources[origin.source]?.labelAsReceived ?? null);
-      const standing = standingOfSource({ labelAsReceived: label });
-      return { source: { id, title: names.sourceTitle(origin.source), standing, label, isPrivate } };
-    }
+    case 'source':
+      return { source: sourceView(snapshot, origin.source, names) };
     case 'individual': {
       const founder = names.ref(origin.individual);
       return founder ? { founder } : {};
@@ -28,4 +24,17 @@ export function originView({ graph }: LineageSnapshot, origin: FounderShare, nam
     case 'unknown parent':
       return { unknownParentOf: { ...names.idOf('clutch', origin.clutch), title: names.clutchTitle(origin.clutch) } };
   }
+}
+
+/** A source by name; one that may not be seen shows no label. */
+export function sourceView({ graph }: LineageSnapshot, source: number, names: RecordNames): ShareSourceView {
+  const { id, isPrivate } = names.idOf('source', source);
+  const label = isPrivate ? null : (graph.sources[source]?.labelAsReceived ?? null);
+  return {
+    id,
+    title: names.sourceTitle(source),
+    standing: standingOfSource({ labelAsReceived: label }),
+    label,
+    isPrivate,
+  };
 }

@@ -291,6 +291,11 @@ export const table: Record<string, Row> = {
     await world.publish();
     return { at: [id] };
   }),
+  'GET /api/v1/individuals/{id}/lineage/loops': row(reading, async (world) => {
+    const { id } = await world.owner.individual();
+    await world.publish();
+    return { at: [id] };
+  }),
   'GET /api/v1/individuals/{id}/lineage': row(reading, async (world) => {
     const { id } = await world.owner.individual();
     await world.publish();

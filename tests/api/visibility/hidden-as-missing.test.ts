@@ -194,6 +194,18 @@ describe('a record that may not be seen', () => {
       'the private sire',
       (http, id) => http.post('/api/v1/lineage/forecast').send({ sires: [id], dams: [young()] }),
     ],
+    'as a common ancestor whose loops are asked': [
+      'the private sire',
+      (http, id) => http.get(`/api/v1/individuals/${young()}/lineage/loops?commonAncestor=${id}`),
+    ],
+    'as a clutch with an unknown parent whose loops are asked': [
+      'the private clutch',
+      (http, id) => http.get(`/api/v1/individuals/${young()}/lineage/loops?commonAncestor=${id}`),
+    ],
+    'as a source whose loops are asked': [
+      'the private source',
+      (http, id) => http.get(`/api/v1/individuals/${young()}/lineage/loops?commonAncestor=${id}`),
+    ],
     'as a parent in a sheet': [
       'the private sire',
       (http, sire) =>

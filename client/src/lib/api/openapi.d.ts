@@ -970,6 +970,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/individuals/{id}/lineage/loops": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Why F is what it is, step by step: its loops
+         * @description The largest loops, each as the two paths up from the parents to where they meet (Wright 1922), weighted by the odds where parents are uncertain; by common ancestor, how many are left out and their part of F together. What is listed, what is left out and the common ancestors not named sum to F. The work does not grow with the number of loops.
+         */
+        get: operations["listLoopsIndividualLineage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/pedigree": {
         parameters: {
             query?: never;
@@ -3454,8 +3474,8 @@ export interface components {
             sources?: components["schemas"]["ShareSourceView"][];
             /** @description Its part of F, above 0 to 1, without unit. */
             part: number;
-            /** @description Number of loops through it: pairs of paths from the two parents up to it that share no other animal. With uncertain parents every possible one counts. A very large number is rounded. */
-            loops: number;
+            /** @description Number of loops through it: pairs of paths from the two parents up to it that share no other animal. With uncertain parents every possible one counts. Rounded above 2^53; null above 1.8e308. */
+            loops: number | null;
             /** @description Steps of its shortest loop: from one parent up to it and down to the other; 0 would be a parent with itself. */
             shortest: number;
             /** @description Steps of its longest loop. */
@@ -3472,6 +3492,81 @@ export interface components {
             others: number;
             /** @description Their part of F together. */
             othersPart: number;
+            /** @description Whether these figures follow the newest change; false while they are being recomputed. */
+            current: boolean;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        LoopStepView: {
+            /** @description Id of the animal, as `animals` has it; null for the parent nobody knows that two clutch-mates share. */
+            animal: string | null;
+            /** @description Id of the clutch that it is a parent of, as `clutches` has it: that of the animal below it. */
+            clutch: string;
+            /**
+             * @description As what; `either` where sexes are not known.
+             * @enum {string}
+             */
+            as: "sire" | "dam" | "either";
+            /** @description Probability that it is that parent, above 0, at most 1. Where `together`, that the animals on both sides are: it stands on both and counts once. */
+            probability: number;
+            /** @description Whether the other side leads through the same clutch. */
+            together: boolean;
+        };
+        InbreedingLoopView: {
+            /** @description Place of its common ancestor in `ancestors`, from 0. */
+            commonAncestor: number;
+            /** @description What it adds to F: `probability` · ½^`steps` · `kinship` (Wright 1922), above 0, at most 1. */
+            part: number;
+            /** @description Probability that all animals on it are the parents that they are taken for; 1 where nothing is uncertain. */
+            probability: number;
+            /** @description Steps from one parent up and down to the other. */
+            steps: number;
+            /** @description How akin two alleles drawn where it closes are: ½(1+F) of the common ancestor, ½ of one that nobody knows, or the base kinship that sources state. */
+            kinship: number;
+            /** @description The path up from one parent (the sire where sexes are known), the common ancestor last. Founders that are kin by base kinship end a path each. Empty for a founder. */
+            first: components["schemas"]["LoopStepView"][];
+            /** @description The path up from the other parent. */
+            second: components["schemas"]["LoopStepView"][];
+        };
+        LoopAncestorView: {
+            /** @description The common ancestor. */
+            ancestor?: components["schemas"]["AnimalRef"];
+            /** @description The clutch of which nobody knows a parent: its young share it, so that it is a common ancestor. */
+            unknownParentOf?: components["schemas"]["ShareClutchView"];
+            /** @description The source, or the two sources, whose founders count as kin to each other by the base kinship stated. */
+            sources?: components["schemas"]["ShareSourceView"][];
+            /** @description Its part of F, above 0 to 1, without unit. */
+            part: number;
+            /** @description Number of loops through it: pairs of paths from the two parents up to it that share no other animal. With uncertain parents every possible one counts. Rounded above 2^53; null above 1.8e308. */
+            loops: number | null;
+            /** @description Steps of its shortest loop: from one parent up to it and down to the other; 0 would be a parent with itself. */
+            shortest: number;
+            /** @description Steps of its longest loop. */
+            longest: number;
+            /** @description How many of its loops are listed. */
+            listed: number;
+            /** @description How many are left out. Rounded above 2^53; null above 1.8e308. */
+            leftOut: number | null;
+            /** @description The part of F of those left out together. */
+            leftOutPart: number;
+        };
+        InbreedingLoopsView: {
+            /** @description Inbreeding coefficient F, the probability that two alleles at a locus are identical by descent (Wright 1922). It is the sum of all `part` of `loops`, all `leftOutPart` of `ancestors`, and `othersPart`. */
+            inbreeding: number;
+            /** @description Whether F could be taken apart. False for a pedigree with more than half a million pairs of ancestors; the lists are empty then. */
+            isTakenApart: boolean;
+            /** @description The loops, the largest part first. Fewer than asked for where there are no more, or where they name 20 000 animals in all. */
+            loops: components["schemas"]["InbreedingLoopView"][];
+            /** @description Common ancestors, the largest part first. */
+            ancestors: components["schemas"]["LoopAncestorView"][];
+            /** @description How many further common ancestors are not named. */
+            others: number;
+            /** @description Their part of F together. */
+            othersPart: number;
+            /** @description The animals on the loops, each once. */
+            animals: components["schemas"]["AnimalRef"][];
+            /** @description The clutches that the loops lead through, each once. */
+            clutches: components["schemas"]["ShareClutchView"][];
             /** @description Whether these figures follow the newest change; false while they are being recomputed. */
             current: boolean;
             /** @description The state of the register that the figures belong to. */
@@ -10807,6 +10902,89 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CommonAncestorsView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listLoopsIndividualLineage: {
+        parameters: {
+            query?: {
+                /** @description Most loops to list, those with the largest parts of F; 20 if left out. The rest is told by common ancestor. */
+                most?: number;
+                /** @description Most common ancestors to name, those with the largest parts of F; 50 if left out. Those of listed loops are named besides, the rest is told as a sum. */
+                ancestors?: number;
+                /** @description Lists only loops through this common ancestor: its id or registry number. Of a parent that nobody knows the id of its clutch; of founders that are kin by base kinship the id of their source, or of both sources with a comma between. Everything else is as without it. */
+                commonAncestor?: string;
+            };
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InbreedingLoopsView"];
                 };
             };
             /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
