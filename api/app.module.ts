@@ -13,11 +13,18 @@ import { dataSourceOptions } from './platform/data-source.ts';
 import { PlatformModule } from './platform/platform.module.ts';
 import { RateLimitGuard } from './platform/rate-limit.guard.ts';
 import type { Settings } from './platform/settings.ts';
+import { provenanceEntities } from './provenance/entities.ts';
 import { registerEntities } from './register/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
 
 /** Every table that has an entity. */
-export const entities = [...peopleEntities, ...journalEntities, ...registerEntities, RegisterImport];
+export const entities = [
+  ...peopleEntities,
+  ...journalEntities,
+  ...registerEntities,
+  ...provenanceEntities,
+  RegisterImport,
+];
 
 /** The rooms of the house, on a database. */
 @Module({})

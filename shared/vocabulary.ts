@@ -28,6 +28,40 @@ export type SourceKind = (typeof sourceKinds)[number];
 export const standings = ['documented', 'corroborated', 'stated', 'by-looks', 'disputed', 'unknown'] as const;
 export type Standing = (typeof standings)[number];
 
+/** What a claim says of where an animal comes from. */
+export const claimAspects = ['locality', 'trade-name'] as const;
+export type ClaimAspect = (typeof claimAspects)[number];
+
+/** Kinds of evidence, and how near each stands to what it tells of. */
+export const evidenceKinds = {
+  'collecting-permit': 'primary',
+  'export-permit': 'primary',
+  'field-note': 'primary',
+  publication: 'primary',
+  'importers-list': 'secondary',
+  invoice: 'secondary',
+  letter: 'secondary',
+  'other-document': 'secondary',
+  appearance: 'appearance',
+} as const;
+export type EvidenceKind = keyof typeof evidenceKinds;
+export type EvidenceRank = (typeof evidenceKinds)[EvidenceKind];
+export const evidenceKindNames = Object.keys(evidenceKinds) as EvidenceKind[];
+
+export const bearings = ['supports', 'contradicts'] as const;
+export type Bearing = (typeof bearings)[number];
+
+/** What a document names: what the claim says, or only the country of export. */
+export const evidenceNames = ['claim', 'country'] as const;
+export type EvidenceNames = (typeof evidenceNames)[number];
+
+export const reviews = ['pending', 'accepted', 'rejected'] as const;
+export type Review = (typeof reviews)[number];
+
+/** The side of the animal that a photograph shows. */
+export const photographViews = ['back', 'side', 'belly', 'other'] as const;
+export type PhotographView = (typeof photographViews)[number];
+
 export const parentRoles = ['sire', 'dam'] as const;
 export type ParentRole = (typeof parentRoles)[number];
 
@@ -59,12 +93,18 @@ export const traitNames = Object.keys(traits) as Trait[];
 export const flagSeverities = ['breaks', 'weakens', 'worth-knowing'] as const;
 export type FlagSeverity = (typeof flagSeverities)[number];
 
-/** The flags that follow from the pedigree alone; those that need evidence come with the claims. */
+/** The flags of the audit of a label. */
 export const flagCodes = [
-  'label-beyond-evidence',
+  'disputed-claim',
   'mixed-labels',
-  'origin-gap',
   'outside-line',
+  'label-changed',
+  'label-beyond-evidence',
+  'outside-range',
+  'export-route',
+  'date-conflict',
+  'origin-gap',
+  'country-only',
   'parents-uncertain',
 ] as const;
 export type FlagCode = (typeof flagCodes)[number];

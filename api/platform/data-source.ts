@@ -7,6 +7,7 @@ import { RegisterRules1764000000001 } from '../../migrations/0002-register-rules
 import { PeopleAndJournal1764000000002 } from '../../migrations/0003-people-and-journal.ts';
 import { installJobs } from './jobs-schema.ts';
 import { LineageFigures1764000000003 } from '../../migrations/0004-lineage-figures.ts';
+import { Provenance1764000000004 } from '../../migrations/0005-provenance.ts';
 
 // calendar days stay texts: a JavaScript date would move them by the time zone and cannot hold 'infinity'
 pg.types.setTypeParser(pg.types.builtins.DATE, (text) => text);
@@ -16,6 +17,7 @@ const migrations = [
   RegisterRules1764000000001,
   PeopleAndJournal1764000000002,
   LineageFigures1764000000003,
+  Provenance1764000000004,
 ];
 
 /** How the service talks to a PostgreSQL at `url`; each room brings its entities. */
