@@ -3,10 +3,13 @@ import { Reflector } from '@nestjs/core';
 import { mergeMap, type Observable } from 'rxjs';
 import { currentRequest } from '../platform/acting.ts';
 import { figuresInAnswer } from '../platform/figures-in-answer.ts';
-import type { OffspringView, YoungFiguresView } from '../register/clutches/clutch.view.ts';
+import type { NewClutchView, OffspringView, YoungFiguresView } from '../register/clutches/clutch.view.ts';
 import { FiguresKeeper } from './figures-keeper.ts';
 import { FiguresUpkeep } from './figures-upkeep.ts';
 import { Snapshots } from './snapshots.service.ts';
+
+/** An answer that tells of new animals: those raised from a clutch, or a new clutch with its young. */
+type AnswerWithYoung = OffspringView | NewClutchView;
 
 /**
  * Lets a request that changed the lineage write the figures that follow before it answers, and an answer that tells of new animals carry
@@ -28,7 +31,7 @@ export class FiguresInterceptor implements NestInterceptor {
       mergeMap(async (answer: unknown) => {
         if (asked?.changedLineage) await this.#settle();
         // the young are there even where their figures cannot be told now
-        return tells ? this.#withFigures(answer as OffspringView).catch(() => answer) : answer;
+        return tells ? this.#withFigures(answer as AnswerWithYoung).catch(() => answer) : answer;
       }),
     );
   }
@@ -38,9 +41,11 @@ export class FiguresInterceptor implements NestInterceptor {
     await this.upkeep.wanted(!isSettled).catch(() => undefined);
   }
 
-  async #withFigures(answer: OffspringView): Promise<OffspringView> {
+  async #withFigures(answer: AnswerWithYoung): Promise<AnswerWithYoung> {
+    const young = 'items' in answer ? answer.items : answer.young;
+    if (young.length === 0) return answer;
     const snapshot = await this.snapshots.current();
-    const figures = answer.items.flatMap(({ id }): YoungFiguresView[] => {
+    const figures = young.flatMap(({ id }): YoungFiguresView[] => {
       const animal = snapshot.find(id);
       // an answer may be given again after its young were taken back
       if (animal < 0) return [];

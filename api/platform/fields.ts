@@ -213,6 +213,15 @@ export function InstantField(options: Presence): PropertyDecorator {
   ]);
 }
 
+/** One object, checked. */
+export function ObjectField(type: () => new () => object, options: Presence): PropertyDecorator {
+  return field(options, { type: () => type() }, [
+    IsObject({ message: 'must be an object' }),
+    ValidateNested({ message: 'must be an object' }),
+    Type(type),
+  ]);
+}
+
 /** A list of objects, each checked. */
 export function ListField(
   type: () => new () => object,

@@ -36,11 +36,20 @@ export async function lockForChange<Entity extends WithdrawableRecord & Kept>(
   id: string,
   match: VersionMatch,
 ): Promise<Entity> {
+  const record = await lockOwn(manager, kind, id);
+  if (!isMatch(match, record.version)) throw new StaleProblem(await kind.find(manager, id));
+  await noteChange(manager, tableOf(kind.word), id);
+  return record;
+}
+
+async function lockOwn<Entity extends WithdrawableRecord & Kept>(
+  manager: EntityManager,
+  kind: Kind<Entity>,
+  id: string,
+): Promise<Entity> {
   const record = isId(id) ? await findSeen(manager, kind, id) : null;
   if (!record) throw new NotFoundProblem(kind.word, id);
   authorize('change', tableOf(kind.word), record);
-  if (!isMatch(match, record.version)) throw new StaleProblem(await kind.find(manager, id));
-  await noteChange(manager, tableOf(kind.word), id);
   return record;
 }
 
@@ -65,7 +74,22 @@ export async function lockStanding<Entity extends WithdrawableRecord & Kept>(
   id: string,
   match: VersionMatch,
 ): Promise<Entity> {
-  const record = await lockForChange(manager, kind, id, match);
+  return refuseWithdrawn(kind, await lockForChange(manager, kind, id, match));
+}
+
+/**
+ * As `lockStanding`, for work that adds to a record without changing it and writes an entry of its own: nothing is noted for the
+ * journal.
+ */
+export async function lockForAdding<Entity extends WithdrawableRecord & Kept>(
+  manager: EntityManager,
+  kind: Kind<Entity>,
+  id: string,
+): Promise<Entity> {
+  return refuseWithdrawn(kind, await lockOwn(manager, kind, id));
+}
+
+function refuseWithdrawn<Entity extends WithdrawableRecord & Kept>(kind: Kind<Entity>, record: Entity): Entity {
   refuseMerged(record);
   if (record.withdrawnAt !== null)
     throw new ConflictProblem(`This ${kind.word} was withdrawn. Restore it before you change it.`);

@@ -20,7 +20,8 @@ export interface MillionRow {
 }
 
 const RUNS = 300;
-const WRITES = 60;
+const WRITES = 500;
+const WARM_UP = 20;
 const LIST_RUNS = 20;
 
 /** Figures of the service on a register of a million animals: the start, one animal, new young, lists by figures. */
@@ -121,27 +122,41 @@ async function measureSets(service: Service, filled: FilledRegister): Promise<Mi
   return [...rows, rowOf('one animal while everybody is measured', meanwhile, '')];
 }
 
+/** Clutches with young, each of other parents, as a keeper enters them: in one request, and in two. */
 async function measureYoung(service: Service, database: DataSource, filled: FilledRegister): Promise<MillionRow[]> {
+  const together: number[] = [];
   const laying: number[] = [];
   const raising: number[] = [];
-  for (let run = 0; run < WRITES; run++) {
-    const parents = await database.query<{ id: string; sex: string }[]>(
-      `(select id, sex from individual where line_id = $1 and sex = 'male' and status = 'alive' limit 1)
-       union all (select id, sex from individual where line_id = $1 and sex = 'female' and status = 'alive' limit 1)`,
-      [filled.lines[run * 7]],
-    );
-    const [sire, dam] = parents.map(({ id }) => [{ individualId: id }]);
-    const clutch = await service.ask<{ id: string }>('/clutches', { sires: sire, dams: dam });
-    const young = await service.ask<{ figures: { current: boolean }[] }>(`/clutches/${clutch.answer.id}/offspring`, {
-      count: 5,
-    });
-    if (!young.answer.figures.every(({ current }) => current))
-      throw new Error('the answer had figures that are not current');
-    if (run < 10) continue;
+  for (let run = 0; run < WRITES + WARM_UP; run++) {
+    const parents = await livingPair(database, filled.lines[(run * 7) % filled.lines.length] ?? '');
+    const offspring = { count: 5 };
+    const whole = await service.ask<YoungAnswer>('/clutches', { laid: '2026-01', ...parents, offspring });
+    const clutch = await service.ask<{ id: string }>('/clutches', { laid: '2026-02', ...parents });
+    const young = await service.ask<YoungAnswer>(`/clutches/${clutch.answer.id}/offspring`, offspring);
+    for (const { figures } of [whole.answer, young.answer])
+      if (figures.length !== 5 || !figures.every(({ current }) => current))
+        throw new Error('the answer had figures that are missing or not current');
+    if (run < WARM_UP) continue;
+    together.push(whole.milliseconds);
     laying.push(clutch.milliseconds);
     raising.push(young.milliseconds);
   }
-  return [rowOf('a new clutch', laying, 30), rowOf('its five young, figures in the answer', raising, 30)];
+  return [
+    rowOf('a new clutch with five young, figures in the answer', together, 30),
+    rowOf('a new clutch alone', laying, ''),
+    rowOf('five young of a clutch that is there, figures in the answer', raising, ''),
+  ];
+}
+
+interface YoungAnswer {
+  readonly figures: readonly { readonly current: boolean }[];
+}
+
+async function livingPair(database: DataSource, line: string): Promise<{ sires: object[]; dams: object[] }> {
+  const one = (sex: string): string =>
+    `(select id from individual where line_id = $1 and sex = '${sex}' and status = 'alive' limit 1)`;
+  const [sire, dam] = await database.query<{ id: string }[]>(`${one('male')} union all ${one('female')}`, [line]);
+  return { sires: [{ individualId: sire?.id }], dams: [{ individualId: dam?.id }] };
 }
 
 async function measureLists(service: Service, filled: FilledRegister): Promise<MillionRow[]> {

@@ -7,6 +7,7 @@ import {
   IntegerField,
   ListField,
   NumberField,
+  ObjectField,
   TextField,
   FlagField,
 } from '../../platform/fields.ts';
@@ -63,11 +64,8 @@ export class LossRequest {
   count: number;
 }
 
-/**
- * A new clutch. With a pairing and no parents given, the parents are those housed there when it was laid; without either they
- * are unknown.
- */
-export class NewClutchRequest {
+/** What can be said of a clutch. */
+export class ClutchFields {
   @IdField({ optional: true, nullable: true, description: 'The pairing that it was laid in.' })
   pairingId?: string | null;
 
@@ -127,7 +125,7 @@ export class NewClutchRequest {
 }
 
 /** Changes of a clutch. `sires` or `dams` replaces that side, `pairs` or `losses` all of them. */
-export class ClutchChangeRequest extends PartialType(NewClutchRequest, { skipNullProperties: false }) {
+export class ClutchChangeRequest extends PartialType(ClutchFields, { skipNullProperties: false }) {
   @FlagField({
     optional: true,
     description: [
@@ -179,6 +177,18 @@ export class OffspringRequest {
 
   @IdField({ optional: true, description: 'Their species; needed only where the parents do not tell it.' })
   speciesId?: string;
+}
+
+/**
+ * A new clutch. With a pairing and no parents given, the parents are those housed there when it was laid; without either they
+ * are unknown.
+ */
+export class NewClutchRequest extends ClutchFields {
+  @ObjectField(() => OffspringRequest, {
+    optional: true,
+    description: 'Young that are raised from it at once; they can also be added later.',
+  })
+  offspring?: OffspringRequest;
 }
 
 /** Which clutches to list. */

@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { ParentRole } from '../../../shared/vocabulary.ts';
-import { hidden, seen } from '../../people/visibility.ts';
+import { seen } from '../../people/visibility.ts';
 import { isId } from '../../platform/ids.ts';
 import { readYoungOfClutch } from '../individuals/individual.queries.ts';
 import type { AnimalStatusView } from '../individuals/individual.view.ts';
@@ -9,7 +9,9 @@ import { recordColumns, toRecordView, type RecordRow } from '../record.view.ts';
 import { PrivateRecords, type ReferredAnimal } from '../private-records.ts';
 import { seenClutch, seenPairing } from '../seen-records.ts';
 import { clutchTitle } from '../titles.ts';
-import { readClutchWarnings } from '../warnings/warning.queries.ts';
+import { readClutchFacts, type KnownClutchFacts } from '../warnings/facts.queries.ts';
+import { refuseImpossibleFacts, type ClutchPointers } from '../warnings/impossible.queries.ts';
+import { warningsByFacts } from '../warnings/warning.queries.ts';
 import type { CandidatePairView, CandidateView, ClutchItemView, ClutchView } from './clutch.view.ts';
 
 interface ClutchRow
@@ -61,25 +63,36 @@ export async function readClutchItems(
 
 /** One clutch, whole, by its id (primary key), or null where there is none or it may not be seen. */
 export async function findClutch(manager: EntityManager, id: string): Promise<ClutchView | null> {
-  if (!isId(id)) return null;
-  const [item] = await readClutchItems(manager, [id]);
-  if (!item) return null;
-  return {
-    ...item,
-    young: await readYoungOfClutch(manager, id),
-    privateYoung: await countPrivateYoung(manager, id),
-    warnings: await readClutchWarnings(manager, id),
-  };
+  return isId(id) ? wholeClutch(manager, id, await readClutchFacts(manager, id)) : null;
 }
 
-/** Standing young of a clutch that may not be seen (individual_clutch_index). */
-async function countPrivateYoung(manager: EntityManager, clutchId: string): Promise<number> {
-  const [row] = await manager.query<{ count: number }[]>(
-    `select count(*)::integer as count from individual y
-     where y.clutch_id = $1 and y.withdrawn_at is null and ${hidden('individual', 'y')}`,
-    [clutchId],
-  );
-  return row?.count ?? 0;
+/**
+ * A clutch as it was just written, whole. 422 at one of the pointers where it cannot be: laid before a parent hatched, or after a
+ * young did.
+ */
+export async function findPossibleClutch(
+  manager: EntityManager,
+  id: string,
+  pointers: ClutchPointers,
+): Promise<ClutchView | null> {
+  const facts = await readClutchFacts(manager, id);
+  if (facts) refuseImpossibleFacts(facts, pointers);
+  return wholeClutch(manager, id, facts);
+}
+
+async function wholeClutch(
+  manager: EntityManager,
+  id: string,
+  facts: KnownClutchFacts | null,
+): Promise<ClutchView | null> {
+  const [item] = facts ? await readClutchItems(manager, [id]) : [];
+  if (!facts || !item) return null;
+  return {
+    ...item,
+    young: facts.young > 0 ? await readYoungOfClutch(manager, id) : [],
+    privateYoung: facts.privateYoung,
+    warnings: await warningsByFacts(manager, id, facts),
+  };
 }
 
 function toItemView(row: ClutchRow, concealed: PrivateRecords): ClutchItemView {

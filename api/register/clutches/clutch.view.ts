@@ -180,6 +180,17 @@ export class YoungFiguresView {
   current: boolean;
 }
 
+/** A clutch that was just added. */
+export class NewClutchView extends ClutchView {
+  @Shown({
+    description:
+      'Figures of the young that were raised with it, in the order of `young`; left out where there are none.',
+    type: [YoungFiguresView],
+    required: false,
+  })
+  figures?: YoungFiguresView[];
+}
+
 /** Young that were raised from a clutch. */
 export class OffspringView {
   @Shown({ description: 'The new animals, by number.', type: [IndividualItemView] })

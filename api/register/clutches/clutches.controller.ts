@@ -13,7 +13,7 @@ import { ClutchChangeRequest, ClutchQuery, NewClutchRequest, OffspringRequest } 
 import { listClutches } from './clutch-list.queries.ts';
 import { ClutchesService, clutchKind } from './clutches.service.ts';
 import { OffspringService } from './offspring.service.ts';
-import { ClutchItemView, ClutchView, OffspringView } from './clutch.view.ts';
+import { ClutchItemView, ClutchView, NewClutchView, OffspringView } from './clutch.view.ts';
 
 @ApiTags('clutches')
 @Controller('clutches')
@@ -44,11 +44,12 @@ export class ClutchesController {
   }
 
   @Needs('add', 'clutch')
+  @TellsFigures()
   @Post()
-  @ApiOperation({ summary: 'Add a clutch' })
-  @ApiCreatedResponse({ type: ClutchView })
+  @ApiOperation({ summary: 'Add a clutch, with its young if there are any' })
+  @ApiCreatedResponse({ type: NewClutchView })
   @ApiProblems(400, 409, 422)
-  addClutch(@ActingKeeper() keeper: Acting, @Body() request: NewClutchRequest): Promise<ClutchView> {
+  addClutch(@ActingKeeper() keeper: Acting, @Body() request: NewClutchRequest): Promise<NewClutchView> {
     return this.clutches.add(keeper, request);
   }
 

@@ -6,20 +6,20 @@ import type { VersionMatch } from '../../platform/etag.ts';
 import { newId } from '../../platform/ids.ts';
 import { InvalidProblem, NotFoundProblem } from '../../platform/problem.ts';
 import { lockPedigree } from '../../platform/revision.ts';
-import { inTransaction } from '../../platform/transaction.ts';
+import { finishSteps, inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, sentFields, writeChange, type Kind } from '../change.ts';
 import { noteAdded } from '../kept/note-change.ts';
 import { present } from '../present.ts';
 import { requireStanding } from '../standing.queries.ts';
-import { refuseImpossibleClutch } from '../warnings/impossible.queries.ts';
 import { ClutchLoss } from './clutch-loss.entity.ts';
 import type { ClutchChangeRequest, LossRequest, NewClutchRequest } from './clutch.dto.ts';
 import { Clutch } from './clutch.entity.ts';
-import { findClutch } from './clutch.queries.ts';
+import { findClutch, findPossibleClutch } from './clutch.queries.ts';
 import type { ClutchView } from './clutch.view.ts';
 import { housedParents } from './housing.queries.ts';
 import { isAtEqualOdds, isSameParents, unknownParents, type Parents } from './parents.ts';
-import { readSides, writeParents } from './parents.queries.ts';
+import { insertParents, readSides, tierAbove, writeParents } from './parents.queries.ts';
+import { raiseYoung } from './raise-young.ts';
 import { requestedParents } from './requested-parents.ts';
 
 export const clutchKind: Kind<Clutch, ClutchView> = { word: 'clutch', entity: Clutch, find: findClutch };
@@ -37,8 +37,8 @@ export class ClutchesService {
   }
 
   /**
-   * Adds a clutch of the acting keeper. With a pairing and no parents named, they are the animals housed there when it was laid.
-   * 409 where the code is taken, 422 where it names what is not there or cannot be.
+   * Adds a clutch of the acting keeper. With a pairing and no parents named, they are the animals housed there when it was laid. Its
+   * young may be raised with it, as `OffspringService` does it later. 409 where a code is taken, 422 where it names what is not there or cannot be.
    */
   async add(keeper: Acting, request: NewClutchRequest): Promise<ClutchView> {
     return inTransaction(this.dataSource, async (manager) => {
@@ -49,18 +49,24 @@ export class ClutchesService {
       const housed = request.pairingId ? await housedParents(manager, request.pairingId, laid) : null;
       const parents = named ?? housed ?? unknownParents;
       const id = newId();
+      const tier = tierAbove(parents);
       await manager.insert(Clutch, {
         id,
         keeperId: keeper.id,
         ...sentFields(request, plainFields),
         ...dateColumns('laid', laid),
         parentsFromPairing: housed !== null && isSameParents(parents, housed),
+        tier,
       });
       noteAdded(manager, 'clutch', id);
       await writeLosses(manager, id, request.losses ?? []);
-      await writeParents(manager, id, parents);
-      await refuseImpossibleClutch(manager, id, '/laid');
-      return present(await findClutch(manager, id), () => new NotFoundProblem('clutch', id));
+      await insertParents(manager, id, tier, parents);
+      if (request.offspring) {
+        // the journal tells of the clutch before it tells of its young
+        await finishSteps(manager);
+        await raiseYoung(manager, keeper, { id, version: 1, keeperId: keeper.id }, request.offspring, '/offspring');
+      }
+      return presentPossible(manager, id, '/offspring/animals');
     });
   }
 
@@ -78,10 +84,15 @@ export class ClutchesService {
       await writeChange(manager, clutchKind, clutch, { ...sentFields(request, plainFields), ...laid, ...origin });
       if (request.losses) await replaceLosses(manager, id, request.losses);
       if (parents) await writeParents(manager, id, parents);
-      await refuseImpossibleClutch(manager, id, '/laid');
-      return present(await findClutch(manager, id), () => new NotFoundProblem('clutch', id));
+      return presentPossible(manager, id, '/laid');
     });
   }
+}
+
+/** A clutch as it was just written; 422 where its dates, or those of its young, cannot be. */
+async function presentPossible(manager: EntityManager, id: string, young: string): Promise<ClutchView> {
+  const clutch = await findPossibleClutch(manager, id, { parents: '/laid', young });
+  return present(clutch, () => new NotFoundProblem('clutch', id));
 }
 
 async function housedAt(manager: EntityManager, clutch: Pick<Clutch, 'pairingId' | 'laid'>): Promise<Parents | null> {

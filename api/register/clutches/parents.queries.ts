@@ -53,20 +53,26 @@ export async function readSides(manager: EntityManager, clutchId: string): Promi
 export async function writeParents(manager: EntityManager, clutchId: string, parents: Parents): Promise<void> {
   await manager.delete(ClutchCandidate, { clutchId });
   await manager.delete(ClutchPair, { clutchId });
-  const animals = animalsOf(parents);
-  const tier = 1 + Math.max(-1, ...animals.map((animal) => animal.tier));
   await raiseTiers(
     manager,
     { kind: 'clutch', id: clutchId },
-    tier,
-    animals.map((animal) => ({ kind: 'individual', id: animal.id })),
+    tierAbove(parents),
+    animalsOf(parents).map((animal) => ({ kind: 'individual', id: animal.id })),
   );
   const [clutch] = await tiersOf(manager, 'clutch', [clutchId]);
   if (clutch) await insertParents(manager, clutchId, clutch.tier, parents);
 }
 
-/** All rows of a clutch go in by one statement: the database checks that their probabilities sum to 1 after each statement. */
-async function insertParents(
+/** The least rank in time of a clutch that these may be the parents of. */
+export function tierAbove(parents: Parents): number {
+  return 1 + Math.max(-1, ...animalsOf(parents).map((animal) => animal.tier));
+}
+
+/**
+ * Writes the possible parents of a clutch that has none and ranks above them. All rows go in by one statement: the database checks that
+ * their probabilities sum to 1 after each statement.
+ */
+export async function insertParents(
   manager: EntityManager,
   clutchId: string,
   clutchTier: number,

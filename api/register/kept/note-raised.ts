@@ -1,13 +1,20 @@
 import type { EntityManager } from 'typeorm';
 import type { JournalAction } from '../../../shared/vocabulary.ts';
 import { writeEntry, type KeptForm } from '../../platform/journal-entry.ts';
-import { allAsKept, asKept } from './kept-form.queries.ts';
+import { allAsKept } from './kept-form.queries.ts';
 
 /** A young of a clutch as an entry tells of it. */
 export interface KeptYoung {
   readonly individualId: string;
   readonly version: number;
   readonly form: KeptForm;
+}
+
+/** The clutch of some young, as its row is locked. */
+export interface RaisedFrom {
+  readonly id: string;
+  readonly version: number;
+  readonly keeperId: string | null;
 }
 
 /** The young as the database keeps them, in the order of the ids. */
@@ -22,17 +29,16 @@ export async function youngAsKept(manager: EntityManager, ids: readonly string[]
  */
 export async function noteRaised(
   manager: EntityManager,
-  clutchId: string,
+  clutch: RaisedFrom,
   ids: readonly string[],
   undoing?: { readonly action: JournalAction; readonly reversesId: string; readonly before: readonly KeptYoung[] },
 ): Promise<string> {
-  const clutch = await asKept(manager, 'clutch', clutchId);
   return writeEntry(manager, {
     action: undoing?.action ?? 'raised',
     kind: 'clutch',
-    recordId: clutchId,
-    recordVersion: clutch?.version ?? null,
-    ownerId: clutch?.ownerId ?? null,
+    recordId: clutch.id,
+    recordVersion: clutch.version,
+    ownerId: clutch.keeperId,
     before: undoing ? { young: undoing.before } : null,
     after: { young: await youngAsKept(manager, ids) },
     reversesId: undoing?.reversesId ?? null,

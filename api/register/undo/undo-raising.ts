@@ -3,6 +3,7 @@ import type { JournalAction } from '../../../shared/vocabulary.ts';
 import { ChangedSince, type EntryToUndo } from '../../journal/journal-kinds.ts';
 import { lockPedigree } from '../../platform/revision.ts';
 import { lockForChange } from '../change.ts';
+import { Clutch } from '../clutches/clutch.entity.ts';
 import { individualKind } from '../individuals/individuals.service.ts';
 import { leaveEntryToCaller } from '../kept/note-change.ts';
 import { noteRaised, youngAsKept, type KeptYoung } from '../kept/note-raised.ts';
@@ -37,5 +38,6 @@ async function turnYoung(
   }
   const before = await youngAsKept(manager, ids);
   for (const id of ids) await turn(id);
-  await noteRaised(manager, entry.recordId, ids, { action, reversesId: entry.id, before });
+  const clutch = await manager.findOneByOrFail(Clutch, { id: entry.recordId });
+  await noteRaised(manager, clutch, ids, { action, reversesId: entry.id, before });
 }

@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { dateBounds, type DateBounds } from '../../../shared/edtf.ts';
-import { seen } from '../../people/visibility.ts';
+import { hidden, seen } from '../../people/visibility.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { Sex, SexBasis, Status } from '../../../shared/vocabulary.ts';
 import { privateAnimal } from '../private-records.ts';
@@ -13,64 +13,87 @@ import type {
   PairOfOneSex,
   ParentFacts,
   RangesFacts,
-  SiblingClutchFacts,
 } from './facts.ts';
 
 interface ParentRow {
-  readonly id: string;
   readonly number: string;
   readonly role: ParentFacts['role'];
-  readonly probability: number;
   readonly speciesId: string;
   readonly lineId: string | null;
   readonly line: string | null;
   readonly hatched: string | null;
   readonly died: string | null;
+  readonly ranges: RangesFacts;
   readonly isSeen: boolean;
+}
+
+interface ClutchRow {
+  readonly laid: string | null;
+  readonly eggs: number | null;
+  readonly hatched: number | null;
+  readonly lost: number;
+  readonly young: number;
+  readonly privateYoung: number;
+  readonly earlyYoung: string | null;
+  readonly parents: ParentRow[];
+  readonly nearby: { code: string | null; laid: string }[];
 }
 
 /** Clutches of one dam further apart than this never make a warning worth giving. */
 const nearbyDays = 60;
 
-/** What the warnings of one clutch are computed from, as far as it may be seen, or null where there is no such clutch (primary key). */
-export async function readClutchFacts(manager: EntityManager, id: string): Promise<ClutchFacts | null> {
-  const [clutch] = await manager.query<
-    { laid: string | null; eggs: number | null; hatched: number | null; lost: number; young: number }[]
-  >(
-    `select laid, eggs, hatched,
+/** What a clutch as it stands in the register is checked by. */
+export interface KnownClutchFacts extends ClutchFacts {
+  /** Standing young that may not be seen. */
+  readonly privateYoung: number;
+  /** Registry number of a young that hatched before the clutch was laid, also of a withdrawn one; null where none did. */
+  readonly earlyYoung: string | null;
+}
+
+/**
+ * What the warnings of one clutch are computed from, as far as it may be seen, or null where there is no such clutch (primary key,
+ * clutch_candidate_once, clutch_pair_once, individual_clutch_index; nearby clutches by clutch_candidate_individual_index).
+ */
+export async function readClutchFacts(manager: EntityManager, id: string): Promise<KnownClutchFacts | null> {
+  const [clutch] = await manager.query<ClutchRow[]>(
+    `select c.laid, c.eggs, c.hatched,
        (select coalesce(sum(l.count), 0)::integer from clutch_loss l where l.clutch_id = c.id) as lost,
-       (select count(*)::integer from individual y where y.clutch_id = c.id and y.withdrawn_at is null and ${seen('individual', 'y')}) as young
-     from clutch c where id = $1 and ${seenClutch('c')}`,
+       (select count(*)::integer from individual y where y.clutch_id = c.id and y.withdrawn_at is null and ${seen('individual', 'y')}) as young,
+       (select count(*)::integer from individual y where y.clutch_id = c.id and y.withdrawn_at is null and ${hidden('individual', 'y')}) as "privateYoung",
+       (select y.number::text from individual y where y.clutch_id = c.id and ${seen('individual', 'y')}
+          and y.hatched_latest < c.laid_earliest order by y.number limit 1) as "earlyYoung",
+       ${parentsOf('c.id')} as parents, ${nearbyOf('c')} as nearby
+     from clutch c where c.id = $1 and ${seenClutch('c')}`,
     [id],
   );
   if (!clutch) return null;
-  const parents = await readParents(manager, id);
-  const laid = bounds(clutch.laid);
-  const certainDam = parents.find((parent) => parent.role === 'dam' && parent.probability > 1 - 1e-9);
   return {
-    laid,
-    eggs: clutch.eggs,
-    hatched: clutch.hatched,
-    lost: clutch.lost,
-    young: clutch.young,
-    parents: await withRanges(manager, parents),
-    nearbyOfDam: laid && certainDam ? await readNearby(manager, id, certainDam.id) : [],
-    pairsOfOneSex: await readPairsOfOneSex(manager, id),
+    ...clutch,
+    earlyYoung: clutch.earlyYoung === null ? null : formatRegistryNumber(clutch.earlyYoung),
+    laid: bounds(clutch.laid),
+    parents: clutch.parents.map(knownParent),
+    nearbyOfDam: clutch.nearby.flatMap(({ code, laid }) => {
+      const days = dateBounds(laid);
+      return days ? [{ title: clutchTitle({ code, laid }), laid: days }] : [];
+    }),
+    pairsOfOneSex: clutch.parents.some(({ role }) => role === 'either') ? await readPairsOfOneSex(manager, id) : [],
   };
 }
 
-/** What the warnings of one animal are computed from, as far as it may be seen, or null where there is no such animal (primary key). */
+/**
+ * What the warnings of one animal are computed from, as far as it may be seen, or null where there is no such animal (primary key;
+ * its parents by clutch_candidate_once and clutch_pair_once).
+ */
 export async function readIndividualFacts(manager: EntityManager, id: string): Promise<IndividualFacts | null> {
   const [row] = await manager.query<IndividualRow[]>(
     `select i.sex, i.sex_basis as "sexBasis", i.sexed_on as "sexedOn", i.status, i.hatched, i.out_of_water as "outOfWater", i.died,
-       i.species_id as "speciesId", i.line_id as "lineId", l.name as line, i.clutch_id as "clutchId", c.laid, current_date::text as today
+       i.species_id as "speciesId", i.line_id as "lineId", l.name as line, c.laid, current_date::text as today,
+       ${rangesOf('i')} as ranges, ${parentsOf('i.clutch_id')} as parents
      from individual i left join line l on l.id = i.line_id left join clutch c on c.id = i.clutch_id and ${seenClutch('c')}
      where i.id = $1 and ${seen('individual', 'i')}`,
     [id],
   );
   if (!row) return null;
-  const parents = row.clutchId === null ? [] : await readParents(manager, row.clutchId);
-  const ranges = await readRanges(manager, [row.speciesId]);
   return {
     ...row,
     sexedOn: bounds(row.sexedOn),
@@ -79,8 +102,7 @@ export async function readIndividualFacts(manager: EntityManager, id: string): P
     outOfWater: bounds(row.outOfWater),
     died: bounds(row.died),
     laid: bounds(row.laid),
-    ranges: ranges.get(row.speciesId) ?? {},
-    parents: await withRanges(manager, parents),
+    parents: row.parents.map(knownParent),
     measurements: await readMeasurements(manager, id),
   };
 }
@@ -96,30 +118,40 @@ interface IndividualRow {
   readonly speciesId: string;
   readonly lineId: string | null;
   readonly line: string | null;
-  readonly clutchId: string | null;
   readonly laid: string | null;
   readonly today: string;
+  readonly ranges: RangesFacts;
+  readonly parents: ParentRow[];
 }
 
-/** Possible parents of a clutch by number (clutch_candidate_once, clutch_pair_once). */
-async function readParents(manager: EntityManager, clutchId: string): Promise<ParentRow[]> {
-  return manager.query<ParentRow[]>(
-    `select i.id, i.number::text, p.role, p.probability, i.species_id as "speciesId", i.line_id as "lineId", l.name as line, i.hatched, i.died,
-       ${seen('individual', 'i')} as "isSeen"
-     from (select individual_id, role, probability from clutch_candidate where clutch_id = $1 and individual_id is not null
-       union select a_id, 'either', 0 from clutch_pair where clutch_id = $1
-       union select b_id, 'either', 0 from clutch_pair where clutch_id = $1) p
-     join individual i on i.id = p.individual_id left join line l on l.id = i.line_id order by p.role, i.number`,
-    [clutchId],
-  );
-}
+const rangesByTrait = `json_object_agg(r.trait, json_build_object('usualLeast', r.usual_least, 'usualMost', r.usual_most,
+  'extremeLeast', r.extreme_least, 'extremeMost', r.extreme_most))`;
 
-async function withRanges(manager: EntityManager, parents: readonly ParentRow[]): Promise<ParentFacts[]> {
-  const ranges = await readRanges(manager, [...new Set(parents.map((parent) => parent.speciesId))]);
-  return parents.map((parent) =>
-    parent.isSeen ? knownParent(parent, ranges) : { ...nothingKnown, role: parent.role },
-  );
-}
+/** SQL for the life-history ranges of an animal's species (primary key of species_range). */
+const rangesOf = (animal: string): string =>
+  `(select coalesce(${rangesByTrait}, '{}') from species_range r where r.species_id = ${animal}.species_id)`;
+
+/** SQL for the possible parents of a clutch by number, also for those that may not be seen. */
+const parentsOf = (clutchId: string): string => `coalesce((
+  select json_agg(json_build_object('number', p.number::text, 'role', possible.role, 'speciesId', p.species_id, 'lineId', p.line_id,
+      'line', l.name, 'hatched', p.hatched, 'died', p.died, 'ranges', ${rangesOf('p')}, 'isSeen', ${seen('individual', 'p')})
+    order by possible.role, p.number)
+  from (select individual_id as id, role from clutch_candidate where clutch_id = ${clutchId} and individual_id is not null
+    union select a_id, 'either' from clutch_pair where clutch_id = ${clutchId}
+    union select b_id, 'either' from clutch_pair where clutch_id = ${clutchId}) possible
+  join individual p on p.id = possible.id left join line l on l.id = p.line_id), '[]')`;
+
+/** SQL for the clutches of the same certain dam that were laid near this one. */
+const nearbyOf = (clutch: string): string => `coalesce((
+  select json_agg(json_build_object('code', near.code, 'laid', near.laid) order by near.laid_earliest, near.id) from (
+    select o.id, o.code, o.laid, o.laid_earliest
+    from clutch_candidate own join clutch_candidate other on other.individual_id = own.individual_id and ${isCertainDam('other')}
+      join clutch o on o.id = other.clutch_id
+    where own.clutch_id = ${clutch}.id and ${isCertainDam('own')} and o.id <> ${clutch}.id and o.withdrawn_at is null and ${seenClutch('o')}
+      and o.laid_earliest <= ${clutch}.laid_latest + ${nearbyDays} and o.laid_latest >= ${clutch}.laid_earliest - ${nearbyDays}
+    order by o.laid_earliest, o.id limit 20) near), '[]')`;
+
+const isCertainDam = (candidate: string): string => `${candidate}.role = 'dam' and ${candidate}.probability > 1 - 1e-9`;
 
 /** A parent that may not be seen, of whom no warning can speak. */
 const nothingKnown = {
@@ -132,7 +164,8 @@ const nothingKnown = {
   ranges: {},
 };
 
-function knownParent(parent: ParentRow, ranges: ReadonlyMap<string, RangesFacts>): ParentFacts {
+function knownParent(parent: ParentRow): ParentFacts {
+  if (!parent.isSeen) return { ...nothingKnown, role: parent.role };
   return {
     name: formatRegistryNumber(parent.number),
     role: parent.role,
@@ -141,7 +174,7 @@ function knownParent(parent: ParentRow, ranges: ReadonlyMap<string, RangesFacts>
     line: parent.line,
     hatched: bounds(parent.hatched),
     died: bounds(parent.died),
-    ranges: ranges.get(parent.speciesId) ?? {},
+    ranges: parent.ranges,
   };
 }
 
@@ -152,28 +185,10 @@ export async function readRanges(
 ): Promise<Map<string, RangesFacts>> {
   if (speciesIds.length === 0) return new Map();
   const rows = await manager.query<{ id: string; ranges: RangesFacts }[]>(
-    `select species_id as id, json_object_agg(trait, json_build_object('usualLeast', usual_least, 'usualMost', usual_most,
-       'extremeLeast', extreme_least, 'extremeMost', extreme_most)) as ranges
-     from species_range where species_id = any($1) group by species_id`,
+    `select r.species_id as id, ${rangesByTrait} as ranges from species_range r where r.species_id = any($1) group by r.species_id`,
     [speciesIds],
   );
   return new Map(rows.map((row) => [row.id, row.ranges]));
-}
-
-/** Clutches of the same certain dam laid near this one (clutch_candidate_individual_index). */
-async function readNearby(manager: EntityManager, clutchId: string, damId: string): Promise<SiblingClutchFacts[]> {
-  const rows = await manager.query<{ code: string | null; laid: string }[]>(
-    `select c.code, c.laid from clutch this join clutch_candidate d on d.individual_id = $2 and d.role = 'dam' and d.probability > 1 - 1e-9
-       join clutch c on c.id = d.clutch_id
-     where this.id = $1 and c.id <> this.id and c.withdrawn_at is null and ${seenClutch('c')}
-       and c.laid_earliest <= this.laid_latest + ${nearbyDays} and c.laid_latest >= this.laid_earliest - ${nearbyDays}
-     order by c.laid_earliest, c.id limit 20`,
-    [clutchId, damId],
-  );
-  return rows.flatMap((row) => {
-    const laid = bounds(row.laid);
-    return laid ? [{ title: clutchTitle(row), laid }] : [];
-  });
 }
 
 /** Candidate pairs of two animals that were sexed alike since (clutch_pair_once). */

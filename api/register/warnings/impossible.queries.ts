@@ -1,12 +1,10 @@
 import type { EntityManager } from 'typeorm';
 import { dateBounds } from '../../../shared/edtf.ts';
-import { seen } from '../../people/visibility.ts';
-import { formatRegistryNumber } from '../../../shared/registry-number.ts';
-import { InvalidProblem } from '../../platform/problem.ts';
+import { InvalidProblem, type ProblemError } from '../../platform/problem.ts';
 import { impossibleInClutch, impossibleInIndividual } from '../plausibility.ts';
 import { seenClutch } from '../seen-records.ts';
 import { clutchTitle } from '../titles.ts';
-import { readClutchFacts } from './facts.queries.ts';
+import { readClutchFacts, type KnownClutchFacts } from './facts.queries.ts';
 
 /**
  * Refuses, with 422, an animal as it was just written, where it hatched before its clutch was laid or after a clutch of its own
@@ -35,30 +33,36 @@ export async function refuseImpossibleIndividual(manager: EntityManager, id: str
     details.push(
       `The animal is a possible parent of the ${clutchTitle(early)}, which was laid before the animal hatched. Check both dates.`,
     );
-  refuse(details, '/hatched');
+  refuse(details.map((detail) => ({ pointer: '/hatched', detail })));
 }
 
-/** Refuses, with 422, a clutch as it was just written, where it was laid before a parent hatched or after a young did (individual_clutch_index). */
+/** What a request said wrong, where a clutch cannot be: pointers to the field that says its parents, and to the one that says its young. */
+export interface ClutchPointers {
+  readonly parents: string;
+  readonly young: string;
+}
+
+/** Refuses, with 422, a clutch as it was just written, where it was laid before a parent hatched or after a young did. */
 export async function refuseImpossibleClutch(manager: EntityManager, id: string, pointer: string): Promise<void> {
   const facts = await readClutchFacts(manager, id);
-  if (!facts?.laid) return;
-  const details = impossibleInClutch(facts).map((found) => found.detail);
-  const [young] = await manager.query<{ number: string }[]>(
-    `select y.number::text from individual y join clutch c on c.id = y.clutch_id
-     where c.id = $1 and ${seen('individual', 'y')} and y.hatched_latest < c.laid_earliest order by y.number limit 1`,
-    [id],
-  );
-  if (young)
-    details.push(
-      `The young ${formatRegistryNumber(young.number)} hatched before the clutch was laid. Check both dates.`,
-    );
-  refuse(details, pointer);
+  if (facts) refuseImpossibleFacts(facts, { parents: pointer, young: pointer });
 }
 
-function refuse(details: readonly string[], pointer: string): void {
-  if (details.length > 0)
-    throw new InvalidProblem(
-      'The dates cannot be right together.',
-      details.map((detail) => ({ pointer, detail })),
-    );
+/** As `refuseImpossibleClutch`, by facts of the clutch that were read after it was written. */
+export function refuseImpossibleFacts(facts: KnownClutchFacts, pointers: ClutchPointers): void {
+  refuse([
+    ...impossibleInClutch(facts).map(({ detail }) => ({ pointer: pointers.parents, detail })),
+    ...(facts.earlyYoung === null
+      ? []
+      : [
+          {
+            pointer: pointers.young,
+            detail: `The young ${facts.earlyYoung} hatched before the clutch was laid. Check both dates.`,
+          },
+        ]),
+  ]);
+}
+
+function refuse(errors: readonly ProblemError[]): void {
+  if (errors.length > 0) throw new InvalidProblem('The dates cannot be right together.', errors);
 }

@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { forMembers } from '../../people/visibility.ts';
 import { warningsForClutch, warningsForIndividual } from '../plausibility.ts';
-import type { Warning } from './facts.ts';
+import type { ClutchFacts, Warning } from './facts.ts';
 import { readClutchFacts, readIndividualFacts } from './facts.queries.ts';
 import type { WarningView } from './warning.view.ts';
 
@@ -17,7 +17,12 @@ export async function readIndividualWarnings(manager: EntityManager, id: string)
 /** What looks implausible in a clutch, as it is now; empty where there is no such clutch. */
 export async function readClutchWarnings(manager: EntityManager, id: string): Promise<WarningView[]> {
   const facts = await readClutchFacts(manager, id);
-  return facts ? withConfirmations(manager, 'clutch', id, warningsForClutch(facts)) : [];
+  return facts ? warningsByFacts(manager, id, facts) : [];
+}
+
+/** As `readClutchWarnings`, by facts that were read before. */
+export function warningsByFacts(manager: EntityManager, id: string, facts: ClutchFacts): Promise<WarningView[]> {
+  return withConfirmations(manager, 'clutch', id, warningsForClutch(facts));
 }
 
 /** A confirmation holds for the words that were confirmed: once the figures change, the warning stands again (confirmed_warning_once). */

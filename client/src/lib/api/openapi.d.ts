@@ -721,7 +721,7 @@ export interface paths {
         /** Clutches, newest first */
         get: operations["listClutchesClutches"];
         put?: never;
-        /** Add a clutch */
+        /** Add a clutch, with its young if there are any */
         post: operations["addClutchClutches"];
         delete?: never;
         options?: never;
@@ -2834,6 +2834,43 @@ export interface components {
             /** @description Why, such as "seen calling". */
             reason?: string | null;
         };
+        YoungRequest: {
+            /** @description The keeper's own code, unique for the keeper; case does not matter. */
+            code?: string | null;
+            /**
+             * @description Sex; unsexed if left out.
+             * @enum {string}
+             */
+            sex?: "male" | "female" | "unsexed";
+            /**
+             * @description When it hatched. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            hatched?: string | null;
+            /**
+             * @description When it left the water. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            outOfWater?: string | null;
+            /**
+             * Format: uuid
+             * @description Its line; left out, the line that all its possible parents share.
+             */
+            lineId?: string | null;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        OffspringRequest: {
+            /** @description How many, where nothing is known of each. */
+            count?: number;
+            /** @description Each young. */
+            animals?: components["schemas"]["YoungRequest"][];
+            /**
+             * Format: uuid
+             * @description Their species; needed only where the parents do not tell it.
+             */
+            speciesId?: string;
+        };
         NewClutchRequest: {
             /**
              * Format: uuid
@@ -2870,6 +2907,87 @@ export interface components {
             dams?: components["schemas"]["CandidateRequest"][];
             /** @description Candidate pairs instead of sires and dams, where sexes are not known. */
             pairs?: components["schemas"]["CandidatePairRequest"][];
+            /** @description Young that are raised from it at once; they can also be added later. */
+            offspring?: components["schemas"]["OffspringRequest"];
+        };
+        YoungFiguresView: {
+            /**
+             * Format: uuid
+             * @description Id of the animal.
+             */
+            id: string;
+            /** @description Inbreeding coefficient, expected over its candidate parents (Wright 1922). */
+            inbreeding: number;
+            /** @description Least inbreeding coefficient that its candidate parents allow. */
+            inbreedingLeast: number;
+            /** @description Greatest inbreeding coefficient that its candidate parents allow. */
+            inbreedingGreatest: number;
+            /** @description Generations on the longest recorded path to a founder. */
+            depth: number;
+            /** @description Whether these figures follow the newest change; false while they are recomputed. */
+            current: boolean;
+        };
+        NewClutchView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description What people call it, such as "clutch of 2021-04-12"; computed. */
+            title: string;
+            /** @description The keeper's own code, at most 40 characters. */
+            code: string | null;
+            /** @description Name of its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+            /** @description The pairing that it was laid in; null also where that may not be seen. */
+            pairing: components["schemas"]["ClutchPairingView"] | null;
+            /** @description When it was laid, EDTF. */
+            laid: string | null;
+            /** @description Eggs laid. */
+            eggs: number | null;
+            /** @description Eggs that were fertile. */
+            fertile: number | null;
+            /** @description Eggs that hatched. */
+            hatched: number | null;
+            /** @description Young that left the water. */
+            outOfWater: number | null;
+            /** @description Losses by cause. */
+            losses: components["schemas"]["LossView"][];
+            /** @description Where it was laid. */
+            site: string | null;
+            /** @description Notes. */
+            notes: string | null;
+            /** @description Who may be the parents. */
+            parents: components["schemas"]["ParentListsView"] | components["schemas"]["ParentPairsView"];
+            /** @description Whether the parents were taken from the animals housed in its pairing when it was laid, all at equal odds. */
+            parentsFromPairing: boolean;
+            /** @description Its young in the register that may be seen, by number. */
+            young: components["schemas"]["IndividualItemView"][];
+            /** @description How many more young it has that may not be seen. */
+            privateYoung: number;
+            /** @description What looks implausible; it never blocks. */
+            warnings: components["schemas"]["WarningView"][];
+            /** @description Figures of the young that were raised with it, in the order of `young`; left out where there are none. */
+            figures?: components["schemas"]["YoungFiguresView"][];
         };
         ClutchChangeRequest: {
             /**
@@ -2909,60 +3027,6 @@ export interface components {
             pairs?: components["schemas"]["CandidatePairRequest"][];
             /** @description Whether the parents come from the housing and follow its corrections. true without parents named: take them anew from the animals that the pairing housed when it was laid. true with parents named, all at equal odds without a reason: they came from the housing as it was recorded before. false: they are the keeper's own choice. Left out, it is found by comparing. */
             parentsFromPairing?: boolean;
-        };
-        YoungRequest: {
-            /** @description The keeper's own code, unique for the keeper; case does not matter. */
-            code?: string | null;
-            /**
-             * @description Sex; unsexed if left out.
-             * @enum {string}
-             */
-            sex?: "male" | "female" | "unsexed";
-            /**
-             * @description When it hatched. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            hatched?: string | null;
-            /**
-             * @description When it left the water. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
-             * @example 2021-04-12
-             */
-            outOfWater?: string | null;
-            /**
-             * Format: uuid
-             * @description Its line; left out, the line that all its possible parents share.
-             */
-            lineId?: string | null;
-            /** @description Notes. */
-            notes?: string | null;
-        };
-        OffspringRequest: {
-            /** @description How many, where nothing is known of each. */
-            count?: number;
-            /** @description Each young. */
-            animals?: components["schemas"]["YoungRequest"][];
-            /**
-             * Format: uuid
-             * @description Their species; needed only where the parents do not tell it.
-             */
-            speciesId?: string;
-        };
-        YoungFiguresView: {
-            /**
-             * Format: uuid
-             * @description Id of the animal.
-             */
-            id: string;
-            /** @description Inbreeding coefficient, expected over its candidate parents (Wright 1922). */
-            inbreeding: number;
-            /** @description Least inbreeding coefficient that its candidate parents allow. */
-            inbreedingLeast: number;
-            /** @description Greatest inbreeding coefficient that its candidate parents allow. */
-            inbreedingGreatest: number;
-            /** @description Generations on the longest recorded path to a founder. */
-            depth: number;
-            /** @description Whether these figures follow the newest change; false while they are recomputed. */
-            current: boolean;
         };
         OffspringView: {
             /** @description The new animals, by number. */
@@ -9233,7 +9297,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["ClutchView"];
+                    "application/json": components["schemas"]["NewClutchView"];
                 };
             };
             /** @description malformed: the request cannot be read as JSON. */
