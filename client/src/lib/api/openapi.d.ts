@@ -3396,7 +3396,7 @@ export interface components {
              * @description Which rule raised it.
              * @enum {string}
              */
-            code: "label-beyond-evidence" | "mixed-labels" | "origin-gap" | "outside-line" | "parents-uncertain";
+            code: "disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain";
             /**
              * @description What it does to the label.
              * @enum {string}
@@ -4092,7 +4092,7 @@ export interface components {
             /** @description Mean kinship with the living animals of its line, itself included where it lives, 0 to 1 (Ballou & Lacy 1995), as it was last written: the value that lists are sorted and filtered by, which follows a change a moment later (GET /lineage/progress tells). Null without a line or without living animals in it, or while it is still to be written. */
             meanKinship: number | null;
             /** @description What the audit holds against its label, the gravest first; ask for its lineage to learn why. */
-            flags: ("label-beyond-evidence" | "mixed-labels" | "origin-gap" | "outside-line" | "parents-uncertain")[];
+            flags: ("disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain")[];
         };
         FiguresView: {
             /** @description One item an animal, in the order they were named. */
