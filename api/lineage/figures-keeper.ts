@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { animalRows, clutchRows, isCurrentPlan, linesOf, planOf, type FiguresPlan } from './figures-plan.ts';
+import { animalRows, isCurrentPlan, linesOf, planOf, type FiguresPlan } from './figures-plan.ts';
 import {
   holdAt,
   markSettled,
@@ -8,13 +8,12 @@ import {
   readUnsettled,
   removeRows,
   writeAnimalRows,
-  writeClutchRows,
 } from './figures-rows.queries.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { Snapshots } from './snapshots.service.ts';
 
-/** Changes, clutches and animals that are settled within a request; more are left to the job. */
-const AT_ONCE = { changes: 1000, clutches: 300, animals: 1500 };
+/** Changes and animals that are settled within a request; more are left to the job. */
+const AT_ONCE = { changes: 1000, animals: 1500 };
 /** How often a settling that another change overtook is tried again. */
 const ATTEMPTS = 5;
 
@@ -60,7 +59,7 @@ export class FiguresKeeper {
       if (changes.length > AT_ONCE.changes || changes.some(({ kind }) => kind === 'everything')) return false;
       const snapshot = await this.snapshots.current();
       const plan = await planOf(manager, snapshot, changes);
-      if (plan.clutches.length > AT_ONCE.clutches || plan.animals.length > AT_ONCE.animals) return false;
+      if (plan.animals.length > AT_ONCE.animals) return false;
       if (!isCurrentPlan(snapshot, plan)) return false;
       const notes = changes.map(({ note }) => note);
       if (await this.#write(snapshot, plan, notes)) return true;
@@ -70,17 +69,12 @@ export class FiguresKeeper {
 
   /** Writes everything in one transaction; false, and nothing is written, where the register has changed since the snapshot. */
   #write(snapshot: LineageSnapshot, plan: FiguresPlan, notes: readonly string[]): Promise<boolean> {
-    const rows = {
-      clutches: clutchRows(snapshot, plan.clutches),
-      animals: animalRows(snapshot, plan.animals, plan.changed),
-    };
+    const rows = animalRows(snapshot, plan.animals, plan.changed);
     return this.dataSource.transaction(async (manager) => {
       // a settling that is lost with the power is simply done again
       await manager.query('set local synchronous_commit = off');
-      const stamp = await holdAt(manager, snapshot.revision.number);
-      if (stamp === null) return false;
-      await writeClutchRows(manager, rows.clutches, stamp);
-      await writeAnimalRows(manager, rows.animals);
+      if (!(await holdAt(manager, snapshot.revision.number))) return false;
+      await writeAnimalRows(manager, rows);
       if (plan.gone.length > 0) await removeRows(manager, plan.gone);
       // also where no clutch changed: founders of a source share its base kinship, and a job may have passed by before these rows were there
       await noteDueLines(manager, linesOf(snapshot, plan.animals));

@@ -1,5 +1,5 @@
 import type { EntityManager } from 'typeorm';
-import { readYoungOf, type AnimalRows, type ClutchRows, type UnsettledChange } from './figures-rows.queries.ts';
+import { readYoungOf, type AnimalRows, type UnsettledChange } from './figures-rows.queries.ts';
 import { descendantClutches } from './kernel/recompute.ts';
 import { touchedClutches } from './lineage-memory.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
@@ -10,7 +10,6 @@ const KINSHIP_AT_ONCE = 2000;
 
 /** Whose stored figures follow from some changes, by dense numbers. */
 export interface FiguresPlan {
-  readonly clutches: Int32Array;
   readonly animals: Int32Array;
   /** Animals that changed themselves: their mean kinship is written too. */
   readonly changed: ReadonlySet<number>;
@@ -20,9 +19,8 @@ export interface FiguresPlan {
 
 /** Everything there is. */
 export function planOfAll(snapshot: LineageSnapshot): FiguresPlan {
-  const count = (length: number): Int32Array => Int32Array.from({ length }, (_, number) => number);
-  const clutches = count(snapshot.graph.pedigree.pairStart.length - 1);
-  return { clutches, animals: count(snapshot.size), changed: new Set(), gone: [] };
+  const animals = Int32Array.from({ length: snapshot.size }, (_, number) => number);
+  return { animals, changed: new Set(), gone: [] };
 }
 
 /** What follows from some changes, all of them part of the snapshot: the records themselves and all that descends from them. */
@@ -54,20 +52,13 @@ export async function planOf(
   graph.lines.forEach(({ id }, line) => {
     if (lineIds.has(id)) for (const member of snapshot.membersOfLine(line)) animals.add(member);
   });
-  const gone = [
-    ...idsOf('individual', 'origin').filter((id) => snapshot.find(id) < 0),
-    ...idsOf('clutch'),
-    ...idsOf('line'),
-  ];
-  return { clutches, animals: Int32Array.from(animals), changed, gone };
+  const gone = [...idsOf('individual', 'origin').filter((id) => snapshot.find(id) < 0), ...idsOf('line')];
+  return { animals: Int32Array.from(animals), changed, gone };
 }
 
-/** Whether every figure of a plan follows the newest change; those of clutches without young too. */
-export function isCurrentPlan(snapshot: LineageSnapshot, { clutches, animals }: FiguresPlan): boolean {
-  return (
-    clutches.every((clutch) => snapshot.isClutchCurrent(clutch)) &&
-    animals.every((animal) => snapshot.isCurrent(animal))
-  );
+/** Whether every figure of a plan follows the newest change. */
+export function isCurrentPlan(snapshot: LineageSnapshot, { animals }: FiguresPlan): boolean {
+  return animals.every((animal) => snapshot.isCurrent(animal));
 }
 
 /** Ids of the lines that some animals belong to. */
@@ -75,21 +66,6 @@ export function linesOf({ graph }: LineageSnapshot, animals: Iterable<number>): 
   const lines = new Set<number>();
   for (const animal of animals) lines.add(graph.lineOf[animal] ?? -1);
   return [...lines].flatMap((line) => graph.lines[line]?.id ?? []).sort();
-}
-
-/** The rows of some clutches. */
-export function clutchRows(snapshot: LineageSnapshot, clutches: Int32Array): ClutchRows {
-  const numbers = Array.from(clutches);
-  const of = (values: Float64Array): number[] => numbers.map((clutch) => values[clutch] ?? 0);
-  const { clutchExpected, clutchLeast, clutchGreatest, clutchWithin, clutchResidual } = snapshot.inbreeding;
-  return {
-    ids: numbers.map((clutch) => snapshot.clutchIdOf(clutch)),
-    inbreeding: of(clutchExpected),
-    least: of(clutchLeast),
-    greatest: of(clutchGreatest),
-    within: of(clutchWithin),
-    residual: of(clutchResidual),
-  };
 }
 
 /** The rows of some animals; numbers of removed ones are passed over. */

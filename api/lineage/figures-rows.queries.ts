@@ -1,17 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import type { NotedChange } from './register-rows.queries.ts';
 
-/** Stored figures: one row a clutch for the kernel, one row an animal for lists to sort by. */
-
-/** Figures of some clutches, list by list. */
-export interface ClutchRows {
-  readonly ids: readonly string[];
-  readonly inbreeding: readonly number[];
-  readonly least: readonly number[];
-  readonly greatest: readonly number[];
-  readonly within: readonly number[];
-  readonly residual: readonly number[];
-}
+/** Stored figures: one row an animal, for lists to sort and filter by. */
 
 /** Figures of some animals, list by list. */
 export interface AnimalRows {
@@ -51,29 +41,22 @@ export async function newestNote(manager: EntityManager, revision: number): Prom
   return row?.note ?? '0';
 }
 
-/**
- * Holds the register still until the transaction ends and counts a writing of figures; gives the number that what is written carries, or
- * null where the register is not at this revision any more.
- */
-export async function holdAt(manager: EntityManager, revision: number): Promise<number | null> {
-  const [rows] = await manager.query<[{ figures: string }[], number]>(
-    'update lineage_revision set figures = figures + 1 where revision = $1 returning figures',
-    [revision],
-  );
-  return rows[0] ? Number(rows[0].figures) : null;
+/** Holds the register still until the transaction ends; false, and nothing is held, where it is not at this revision any more. */
+export async function holdAt(manager: EntityManager, revision: number): Promise<boolean> {
+  const rows = await manager.query<unknown[]>('select 1 from lineage_revision where revision = $1 for update', [
+    revision,
+  ]);
+  return rows.length > 0;
 }
 
-/** Counts a writing of figures; what is written carries the number. */
-export async function nextStamp(manager: EntityManager): Promise<number> {
-  const [rows] = await manager.query<[{ figures: string }[], number]>(
-    'update lineage_revision set figures = figures + 1 returning figures',
-  );
-  return Number(rows[0]?.figures);
+/** Holds the register still until the transaction ends, at whatever revision it is. */
+export async function hold(manager: EntityManager): Promise<void> {
+  await manager.query('select 1 from lineage_revision for update');
 }
 
 /**
  * Whether a change after a revision is settled already: figures of that revision would take newer ones back. Asked in a transaction that
- * holds the register by `nextStamp`, in a statement of its own, so that it sees what was settled while the hold was waited for.
+ * holds the register by `hold`, in a statement of its own, so that it sees what was settled while the hold was waited for.
  */
 export async function isOvertaken(manager: EntityManager, revision: number): Promise<boolean> {
   const [row] = await manager.query<{ overtaken: boolean }[]>(
@@ -81,20 +64,6 @@ export async function isOvertaken(manager: EntityManager, revision: number): Pro
     [revision],
   );
   return row?.overtaken ?? false;
-}
-
-/** Writes figures of clutches; a row that would not change is left alone. */
-export async function writeClutchRows(manager: EntityManager, rows: ClutchRows, stamp: number): Promise<void> {
-  if (rows.ids.length === 0) return;
-  await manager.query(
-    `insert into clutch_figures as held (clutch_id, inbreeding, least, greatest, within, residual, stamp)
-     select *, $7::bigint from unnest($1::uuid[], $2::float8[], $3::float8[], $4::float8[], $5::float8[], $6::float8[])
-     on conflict (clutch_id) do update set inbreeding = excluded.inbreeding, least = excluded.least, greatest = excluded.greatest,
-       within = excluded.within, residual = excluded.residual, stamp = excluded.stamp
-     where (held.inbreeding, held.least, held.greatest, held.within, held.residual)
-       is distinct from (excluded.inbreeding, excluded.least, excluded.greatest, excluded.within, excluded.residual)`,
-    [rows.ids, rows.inbreeding, rows.least, rows.greatest, rows.within, rows.residual, stamp],
-  );
 }
 
 /** Writes figures of animals; a row that would not change is left alone. */
@@ -130,8 +99,7 @@ export async function removeRows(manager: EntityManager, ids: readonly string[] 
   const gone = (table: string, column: string, record: string): string =>
     `delete from ${table} f where ${among(column)}not exists (select from ${record} r where r.id = f.${column})`;
   await manager.query(
-    `with clutches as (${gone('clutch_figures', 'clutch_id', 'clutch')} returning 1),
-       animals as (${gone('individual_figures', 'individual_id', 'individual')} returning 1)
+    `with animals as (${gone('individual_figures', 'individual_id', 'individual')} returning 1)
      ${gone('line_figures', 'line_id', 'line')}`,
     ids === 'all' ? [] : [ids],
   );
@@ -198,6 +166,36 @@ export async function clearDueLine(manager: EntityManager, line: string, version
   ]);
 }
 
+/** One copy of the service at a time writes where it is much: whoever holds this lock, which ends with its connection. */
+const turnKey = `hashtext('linekeeper figures')`;
+
+/** Takes the turn for a connection where no other has it, and lets the server find out soon when the machine behind it vanished. */
+export async function takeTurn(manager: EntityManager): Promise<boolean> {
+  await manager.query(
+    `select set_config('tcp_keepalives_idle', '10', false), set_config('tcp_keepalives_interval', '5', false),
+       set_config('tcp_keepalives_count', '3', false)`,
+  );
+  const [row] = await manager.query<{ mine: boolean }[]>(`select pg_try_advisory_lock(${turnKey}) as mine`);
+  return row?.mine ?? false;
+}
+
+/** Gives the turn back, on the connection that took it. */
+export async function giveTurnBack(manager: EntityManager): Promise<void> {
+  await manager.query(`select pg_advisory_unlock(${turnKey})`);
+}
+
+const isWaiting = `exists (select from lineage_change where not settled)
+       or exists (select from line_figures where due_since is not null)`;
+
+/** Whether figures wait to be written while no copy of the service has its turn. */
+export async function isWorkLeft(manager: EntityManager): Promise<boolean> {
+  const [row] = await manager.query<{ left: boolean }[]>(
+    // the lock is only tried where something waits, and ends with the statement
+    `select case when ${isWaiting} then pg_try_advisory_xact_lock(${turnKey}) else false end as left`,
+  );
+  return row?.left ?? false;
+}
+
 /** How far the figures have come. */
 export interface FiguresProgress {
   /** Whether every stored figure follows the newest change. */
@@ -209,8 +207,7 @@ export interface FiguresProgress {
 /** How far the figures have come, as every copy of the service can tell. */
 export async function readProgress(manager: EntityManager): Promise<FiguresProgress> {
   const [row] = await manager.query<FiguresProgress[]>(
-    `select not exists (select from lineage_change where not settled)
-       and not exists (select from line_figures where due_since is not null) as current, done, total from figures_progress`,
+    `select not (${isWaiting}) as current, done, total from figures_progress`,
   );
   return row ?? { current: true, done: 0, total: 0 };
 }

@@ -1,23 +1,25 @@
 import { Inject, Injectable, type BeforeApplicationShutdown, type OnApplicationBootstrap } from '@nestjs/common';
-import { DataSource, type EntityManager } from 'typeorm';
+import { DataSource } from 'typeorm';
 import { Jobs } from '../platform/jobs.ts';
 import { LongWork } from '../platform/long-work.ts';
 import { FiguresKeeper } from './figures-keeper.ts';
-import { animalRows, clutchRows, isCurrentPlan, linesOf, planOf, planOfAll, type FiguresPlan } from './figures-plan.ts';
+import { animalRows, isCurrentPlan, linesOf, planOf, planOfAll, type FiguresPlan } from './figures-plan.ts';
 import {
   clearDueLine,
+  hold,
   isOvertaken,
+  isWorkLeft,
   markSettled,
   newestNote,
-  nextStamp,
   noteDueLines,
   noteProgress,
   pruneNotes,
   readDueLines,
   readUnsettled,
   removeRows,
+  takeTurn,
+  giveTurnBack,
   writeAnimalRows,
-  writeClutchRows,
   writeMeanKinships,
 } from './figures-rows.queries.ts';
 import { isLiving } from './register-graph.ts';
@@ -39,20 +41,21 @@ const FOLLOWED_MOST = 5000;
 const NOTES_KEPT = 50_000;
 /** Seconds before mean kinships are written, so that an evening's entries cost one computation a line and not one each. */
 const LINE_DELAY = 2;
-
-/** Writes the rows of one slice. */
-type SliceWriter = (manager: EntityManager, stamp: number) => Promise<void>;
+/** Milliseconds between two looks whether something was left that no copy of the service works on, since one died. */
+const LOOK_EVERY = 2000;
 
 /**
  * The job that writes stored figures where they are many: after an import, a correction deep in the pedigree, at the first start; and
- * the mean kinships of lines. One copy of the service does it at a time. It can die at any point: what it had not finished is still noted.
+ * the mean kinships of lines. One copy of the service does it at a time. It can die at any point: what it had not finished is still noted,
+ * and every other copy looks now and then whether something is noted that nobody works on.
  */
 @Injectable()
 export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationShutdown {
   #isStopping = false;
   /** When the job was last asked for, for mean kinships only. */
   #askedAt = -Infinity;
-  #underWay: Promise<void> = Promise.resolve();
+  #underWay: Promise<void> | null = null;
+  #watch: NodeJS.Timeout | undefined;
 
   constructor(
     @Inject(DataSource) private readonly dataSource: DataSource,
@@ -63,13 +66,20 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
   ) {}
 
   async onApplicationBootstrap(): Promise<void> {
-    await this.jobs.work(queue, () => (this.#underWay = this.#takeTurn()));
+    await this.jobs.work(queue, () => (this.#underWay ??= this.#takeTurn().finally(() => (this.#underWay = null))));
     await this.jobs.send(queue);
+    this.#watch = setInterval(() => void this.#look().catch(() => undefined), LOOK_EVERY);
   }
 
   async beforeApplicationShutdown(): Promise<void> {
     this.#isStopping = true;
-    await this.#underWay.catch(() => undefined);
+    clearInterval(this.#watch);
+    await this.#underWay?.catch(() => undefined);
+  }
+
+  /** Asks for the job where a copy that died, or a request that came to grief after its commit, can no longer do so. */
+  async #look(): Promise<void> {
+    if (!this.#underWay && (await isWorkLeft(this.dataSource.manager))) await this.jobs.send(queue);
   }
 
   /** Asks for the job: at once where figures wait, a little later where only mean kinships may. */
@@ -84,13 +94,10 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
   async #takeTurn(): Promise<void> {
     const turn = this.dataSource.createQueryRunner();
     try {
-      const [row] = (await turn.query(`select pg_try_advisory_lock(hashtext('linekeeper figures')) as mine`)) as {
-        mine: boolean;
-      }[];
-      if (row?.mine) await this.#work();
-      // the other copy may have looked before this job was asked for
-      else await this.jobs.send(queue, LINE_DELAY);
-      if (row?.mine) await turn.query(`select pg_advisory_unlock(hashtext('linekeeper figures'))`);
+      // where another copy works it finds what is noted meanwhile, and what it leaves is found by the next look
+      if (!(await takeTurn(turn.manager))) return;
+      await this.#work();
+      await giveTurnBack(turn.manager);
     } finally {
       await turn.release();
     }
@@ -127,38 +134,23 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
   }
 
   /** False, with the rest unwritten, where the service stops or a request has settled a newer change. */
-  async #writeSlices(snapshot: LineageSnapshot, { clutches, animals, changed }: FiguresPlan): Promise<boolean> {
-    const total = clutches.length + animals.length;
+  async #writeSlices(snapshot: LineageSnapshot, { animals, changed }: FiguresPlan): Promise<boolean> {
     const traced = new TracedShares(snapshot);
-    const clutchWriter = (slice: Int32Array): SliceWriter => {
-      const rows = clutchRows(snapshot, slice);
-      return (own, stamp) => writeClutchRows(own, rows, stamp);
-    };
-    const animalWriter = (slice: Int32Array): SliceWriter => {
+    for (let start = 0; start < animals.length; start += SLICE) {
+      if (this.#isStopping) return false;
+      const slice = animals.subarray(start, start + SLICE);
+      // the figures are taken before the register is held, so that writers wait for the rows alone
       const rows = animalRows(snapshot, slice, changed, traced);
-      return (own) => writeAnimalRows(own, rows);
-    };
-    const steps = [
-      [clutches, clutchWriter],
-      [animals, animalWriter],
-    ] as const;
-    let done = 0;
-    for (const [numbers, writerOf] of steps)
-      for (let start = 0; start < numbers.length; start += SLICE) {
-        if (this.#isStopping) return false;
-        const slice = numbers.subarray(start, start + SLICE);
-        // the figures are taken before the register is held, so that writers wait for the rows alone
-        const write = writerOf(slice);
-        const isWritten = await this.dataSource.transaction(async (own) => {
-          await own.query('set local synchronous_commit = off');
-          const stamp = await nextStamp(own);
-          if (await isOvertaken(own, snapshot.revision.number)) return false;
-          await write(own, stamp);
-          await noteProgress(own, (done += slice.length), total);
-          return true;
-        });
-        if (!isWritten) return false;
-      }
+      const isWritten = await this.dataSource.transaction(async (own) => {
+        await own.query('set local synchronous_commit = off');
+        await hold(own);
+        if (await isOvertaken(own, snapshot.revision.number)) return false;
+        await writeAnimalRows(own, rows);
+        await noteProgress(own, start + slice.length, animals.length);
+        return true;
+      });
+      if (!isWritten) return false;
+    }
     return true;
   }
 

@@ -114,11 +114,6 @@ export class LineageSnapshot {
     return clutch < 0 || this.#state.knowledge.stale[clutch] === 0;
   }
 
-  /** Whether the figures of a clutch follow the newest change. */
-  isClutchCurrent(clutch: number): boolean {
-    return this.#state.knowledge.stale[clutch] === 0;
-  }
-
   /** Dense number of an individual named by its id or its registry number; −1 where there is none. */
   find(idOrNumber: string): number {
     const byId = this.#standing(this.graph.individuals.find(idOrNumber));

@@ -9,14 +9,12 @@ import { forEachBinaryRow, type BinaryRow } from './binary-rows.ts';
  * is a walk through a whole table; those ordered by id go along the primary key.
  */
 
-/** Which state of the register and of its stored figures a transaction sees. */
+/** Which state of the register a transaction sees. */
 export interface Revision {
   /** Grows with every change that can touch a figure of the lineage. */
   readonly number: number;
   /** When that change was made (RFC 3339, UTC). */
   readonly changedAt: string;
-  /** Grows with every writing of stored figures. */
-  readonly figures: number;
   /** Notes of changes up to this revision may be gone: a state older than it cannot be led on by notes. */
   readonly pruned: number;
 }
@@ -24,11 +22,10 @@ export interface Revision {
 interface RevisionRow {
   readonly revision: string;
   readonly changed_at: Date;
-  readonly figures: string;
   readonly pruned: string;
 }
 
-const revision = 'select revision, changed_at, figures, pruned from lineage_revision';
+const revision = 'select revision, changed_at, pruned from lineage_revision';
 
 /** The newest revision of the register. */
 export async function readRevision(manager: EntityManager): Promise<Revision> {
@@ -45,7 +42,6 @@ function revisionOf([row]: readonly RevisionRow[]): Revision {
   return {
     number: Number(row.revision),
     changedAt: row.changed_at.toISOString(),
-    figures: Number(row.figures),
     pruned: Number(row.pruned),
   };
 }

@@ -8,6 +8,7 @@ import { PeopleAndJournal1764000000002 } from '../../migrations/0003-people-and-
 import { installJobs } from './jobs-schema.ts';
 import { LineageFigures1764000000003 } from '../../migrations/0004-lineage-figures.ts';
 import { Provenance1764000000004 } from '../../migrations/0005-provenance.ts';
+import { FiguresOfClutches1764000000005 } from '../../migrations/0006-figures-of-clutches.ts';
 
 // calendar days stay texts: a JavaScript date would move them by the time zone and cannot hold 'infinity'
 pg.types.setTypeParser(pg.types.builtins.DATE, (text) => text);
@@ -18,6 +19,7 @@ const migrations = [
   PeopleAndJournal1764000000002,
   LineageFigures1764000000003,
   Provenance1764000000004,
+  FiguresOfClutches1764000000005,
 ];
 
 /** How the service talks to a PostgreSQL at `url`; each room brings its entities. */

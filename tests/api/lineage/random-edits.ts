@@ -93,16 +93,18 @@ export class RandomEdits {
     return (await this.#factory.offspring(clutch.id, { count: 3, speciesId: this.#species })).map(({ id }) => id);
   }
 
-  /** Corrects a parent two generations up; gives the clutch corrected and those that descend from it. */
-  async correctDeep(): Promise<{ corrected: string; descendants: string[] }> {
+  /** Raises young in two clutches, one above the other; gives what corrects a parent of the upper one, its young, and those that descend from it. */
+  async layDeep(): Promise<{ corrected: string; correct: () => Promise<void>; descendants: string[] }> {
     const [a = '', b = '', c = ''] = this.#animals;
     const top = await this.#factory.clutchOf(a, b);
     const [young] = await this.#factory.offspring(top.id, { count: 1, speciesId: this.#species });
     const below = await this.#factory.clutchOf(young?.id ?? '', b);
-    await this.#factory.offspring(below.id, { count: 2, speciesId: this.#species });
-    const answer = await this.#change('clutches', top.id, { dams: [{ individualId: c }] });
-    if (answer.status !== 200) throw new Error(`the correction was refused: ${answer.text}`);
-    return { corrected: top.id, descendants: [below.id] };
+    const youngest = await this.#factory.offspring(below.id, { count: 2, speciesId: this.#species });
+    const correct = async (): Promise<void> => {
+      const answer = await this.#change('clutches', top.id, { dams: [{ individualId: c }] });
+      if (answer.status !== 200) throw new Error(`the correction was refused: ${answer.text}`);
+    };
+    return { corrected: young?.id ?? '', correct, descendants: youngest.map(({ id }) => id) };
   }
 
   async #perform(kind: string, edit: Edit): Promise<void> {
