@@ -74,7 +74,7 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
   async beforeApplicationShutdown(): Promise<void> {
     this.#isStopping = true;
     clearInterval(this.#watch);
-    await this.#underWay?.catch(() => undefined);
+    await this.ended();
   }
 
   /** Asks for the job where a copy that died, or a request that came to grief after its commit, can no longer do so. */
@@ -88,6 +88,11 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
     if (!isUrgent && performance.now() - this.#askedAt < 500 * LINE_DELAY) return;
     if (!isUrgent) this.#askedAt = performance.now();
     await this.jobs.send(queue, isUrgent ? 0 : LINE_DELAY);
+  }
+
+  /** Resolves when the work under way has ended, however it ends; at once where this copy works on nothing. */
+  async ended(): Promise<void> {
+    await this.#underWay?.catch(() => undefined);
   }
 
   /** Works only while no other copy does: a lock that ends with its connection, so that a copy that died holds nobody up. */
