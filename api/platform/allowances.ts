@@ -8,6 +8,9 @@ export const writing: Allowance = { name: 'writing', points: 3000, seconds: 300 
 /** Sheets sent by one keeper, checked or taken. */
 export const sending: Allowance = { name: 'sending', points: 60, seconds: 600 };
 
+/** Files of evidence and photographs sent by one keeper, taken or refused. */
+export const attaching: Allowance = { name: 'attaching', points: 300, seconds: 600 };
+
 /** Questions that cost arithmetic, by one keeper; what each costs grows with what it asks about. */
 export const asking: Allowance = { name: 'asking', points: 3000, seconds: 60 };
 

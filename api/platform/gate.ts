@@ -26,3 +26,25 @@ export class Gate {
     };
   }
 }
+
+/** Lets a number of heavy pieces of work be done at once; the others wait for their turn, in order. */
+export class Turns {
+  #inside = 0;
+  readonly #waiting: (() => void)[] = [];
+
+  constructor(private readonly most: number) {}
+
+  /** Does the work when its turn has come, and gives what it gave. */
+  async take<Result>(work: () => Promise<Result>): Promise<Result> {
+    if (this.#inside >= this.most) await new Promise<void>((resolve) => this.#waiting.push(resolve));
+    else this.#inside++;
+    try {
+      return await work();
+    } finally {
+      // the place goes to the next one, or becomes free
+      const next = this.#waiting.shift();
+      if (next) next();
+      else this.#inside--;
+    }
+  }
+}

@@ -1,6 +1,8 @@
 import { Global, Module, type DynamicModule } from '@nestjs/common';
 import { HealthController } from './health.controller.ts';
 import { IdempotencyInterceptor } from './idempotency.interceptor.ts';
+import { FileStore } from './file-store.ts';
+import { openFileStore } from './open-file-store.ts';
 import { EventStreams } from './event-streams.ts';
 import { Jobs } from './jobs.ts';
 import { LongWork } from './long-work.ts';
@@ -30,8 +32,12 @@ export class PlatformModule {
     return {
       module: PlatformModule,
       controllers: [HealthController],
-      providers: [{ provide: settingsKey, useValue: settings }, ...shared],
-      exports: [settingsKey, ...shared],
+      providers: [
+        { provide: settingsKey, useValue: settings },
+        { provide: FileStore, useFactory: () => openFileStore(settings) },
+        ...shared,
+      ],
+      exports: [settingsKey, FileStore, ...shared],
     };
   }
 }

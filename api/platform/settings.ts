@@ -1,11 +1,12 @@
 import { resolve } from 'node:path';
+import { readFileSettings, type FileSettings } from './file-settings.ts';
 
 /** From which weight on something is written to the log; `info` has a line for every request. */
 export type LogLevel = (typeof logLevels)[number];
 const logLevels = ['silent', 'error', 'warn', 'info', 'debug'] as const;
 
 /** What can be set from outside, read once at the start. */
-export interface Settings {
+export interface Settings extends FileSettings {
   /** Port to listen on; 0 takes a free one. */
   readonly port: number;
   /** Address to listen on. */
@@ -89,12 +90,15 @@ export function readSettings(
   const sessionSecret = value('SESSION_SECRET') ?? null;
   if (sessionSecret !== null && sessionSecret.length < 32)
     mistakes.push('SESSION_SECRET is too short; give at least 32 random characters, or leave it out.');
+  const dataDir = resolve(value('DATA_DIR') ?? 'data');
+  const files = readFileSettings(value, dataDir, mistakes);
   if (mistakes.length > 0) throw new SettingsError(mistakes.join('\n'));
   return {
+    ...files,
     port: Number(port),
     host: value('HOST') ?? '127.0.0.1',
     databaseUrl,
-    dataDir: resolve(value('DATA_DIR') ?? 'data'),
+    dataDir,
     // a database that somebody gave us is theirs: it is never filled with invented animals
     seedDemo: seed === 'true' && databaseUrl === null,
     publicUrl: publicUrl === null ? null : new URL(publicUrl).origin,

@@ -1,3 +1,6 @@
+import { rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { DestinationStream } from 'pino';
 import supertest from 'supertest';
@@ -32,6 +35,8 @@ export interface TestApi {
   /** Address of the service, `http://127.0.0.1:port`. */
   readonly url: string;
   readonly databaseUrl: string;
+  /** Folder of its files, if no other one was set. */
+  readonly filesDir: string;
   /** Adds a keeper to the club, with a token; if not given, without any role besides, and for writing. */
   addKeeper(name: string, roles?: readonly Role[], scope?: 'read' | 'write'): Promise<TestKeeper>;
   close(): Promise<void>;
@@ -45,6 +50,7 @@ export async function startApi(settings: Partial<Settings> = {}, log?: Destinati
     ...api,
     close: async () => {
       await api.close();
+      await rm(api.filesDir, { recursive: true, force: true });
       await database.drop();
     },
   };
@@ -56,7 +62,8 @@ export async function startApiOn(
   settings: Partial<Settings> = {},
   log?: DestinationStream,
 ): Promise<TestApi> {
-  const app = await createApp(databaseUrl, { logLevel: 'silent', ...settings }, log);
+  const filesDir = join(tmpdir(), `linekeeper-files-${new URL(databaseUrl).pathname.slice(1)}`);
+  const app = await createApp(databaseUrl, { logLevel: 'silent', filesDir, ...settings }, log);
   const dataSource = app.get(DataSource);
   const endConnections = watchConnections(app.getHttpServer());
   await app.listen(0, '127.0.0.1');
@@ -71,6 +78,7 @@ export async function startApiOn(
     app,
     url,
     databaseUrl,
+    filesDir,
     addKeeper,
     close: () => {
       endConnections();

@@ -16,7 +16,48 @@ describe('the settings', () => {
       metricsToken: null,
       figuresMemory: 512 * 2 ** 20,
       sessionSecret: null,
+      filesDir: resolve('data/files'),
+      filesBucket: null,
+      documentBytes: 20_000_000,
+      pictureBytes: 25_000_000,
     });
+  });
+
+  it('keep files beside the register, in a folder of their own, or in a bucket', () => {
+    expect(readSettings({ DATA_DIR: '/srv/frogs' }).filesDir).toBe('/srv/frogs/files');
+    expect(readSettings({ DATA_DIR: '/srv/frogs', FILES_DIR: '/mnt/papers' }).filesDir).toBe('/mnt/papers');
+    const bucket = { S3_BUCKET: 'frogs', S3_ACCESS_KEY: 'AK', S3_SECRET_KEY: 'secret' };
+    expect(readSettings(bucket).filesBucket).toEqual({
+      bucket: 'frogs',
+      endpoint: null,
+      region: 'us-east-1',
+      accessKey: 'AK',
+      secretKey: 'secret',
+    });
+    expect(readSettings({ ...bucket, S3_ENDPOINT: 'http://s3.local:9000' }).filesBucket?.endpoint).toBe(
+      'http://s3.local:9000',
+    );
+  });
+
+  it.each([
+    [{ S3_BUCKET: 'frogs' }, 'S3_ACCESS_KEY'],
+    [{ S3_SECRET_KEY: 'hush-hush' }, 'S3_SECRET_KEY without S3_BUCKET'],
+    [{ S3_BUCKET: 'Frogs/../x', S3_ACCESS_KEY: 'a', S3_SECRET_KEY: 'hush-hush' }, 'S3_BUCKET'],
+    [{ S3_BUCKET: 'frogs', S3_ENDPOINT: 'ftp://x', S3_ACCESS_KEY: 'a', S3_SECRET_KEY: 'hush-hush' }, 'S3_ENDPOINT'],
+    [{ S3_BUCKET: 'frogs', S3_REGION: 'over there', S3_ACCESS_KEY: 'a', S3_SECRET_KEY: 'hush-hush' }, 'S3_REGION'],
+    [{ PICTURE_MB: '0' }, 'PICTURE_MB'],
+    [{ DOCUMENT_MB: 'large' }, 'DOCUMENT_MB'],
+  ])('say what is wrong with what is set of files: %j', (environment, told) => {
+    const fault = ((): string => {
+      try {
+        readSettings(environment);
+        return 'it was taken';
+      } catch (error) {
+        return String(error);
+      }
+    })();
+    expect(fault).toContain(told);
+    expect(fault).not.toContain('hush-hush');
   });
 
   it('spare a person at a terminal the line for every request', () => {
