@@ -75,6 +75,7 @@ export class InbreedingSpreadService {
         seed,
         exactUpTo: EXACT_UP_TO,
         stepsMost: STEPS_MOST,
+        matrixBytes: snapshot.matrixBytes,
       },
       run,
     );

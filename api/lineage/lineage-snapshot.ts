@@ -27,18 +27,24 @@ export class LineageSnapshot {
   readonly revision: Revision;
   readonly graph: RegisterGraph;
   readonly inbreeding: Inbreeding;
+  /** Most bytes that the matrix of one computation may take. */
+  readonly matrixBytes: number | undefined;
   readonly #state: LineageState;
   /** At least m: working space of `GenomeFlow`, all −1 between two of its runs. */
   readonly #places: Int32Array;
   readonly #meanKinships = new Map<number, ReadonlyMap<number, number>>();
 
-  /** @param places at least one −1 a clutch; shared by the snapshots of a service, since no run of it waits for anything */
-  constructor(revision: Revision, state: LineageState, places: Int32Array) {
+  /**
+   * @param places at least one −1 a clutch; shared by the snapshots of a service, since no run of it waits for anything
+   * @param matrixBytes most bytes that the matrix of one computation may take; as the kernel has it if left out
+   */
+  constructor(revision: Revision, state: LineageState, places: Int32Array, matrixBytes?: number) {
     this.revision = revision;
     this.#state = state;
     this.graph = state.graph;
     this.inbreeding = { ...state.knowledge.figures, order: state.order, method: { frontier: 0, trace: 0 } };
     this.#places = places;
+    this.matrixBytes = matrixBytes;
   }
 
   /** The state of the register that the figures belong to. */
@@ -186,7 +192,8 @@ export class LineageSnapshot {
 
   /** Expected kinships among some individuals, n × n by rows; ½(1+F) on the diagonal. */
   kinships(individuals: readonly number[]): Float64Array {
-    return kinshipMatrix(this.graph.pedigree, this.inbreeding, Int32Array.from(individuals));
+    const options = this.matrixBytes === undefined ? {} : { sweepBytes: this.matrixBytes };
+    return kinshipMatrix(this.graph.pedigree, this.inbreeding, Int32Array.from(individuals), options);
   }
 
   /** Expected kinship of the two of each pair; 0 where one is a frog nobody knows. */

@@ -84,7 +84,7 @@ export class Snapshots implements OnApplicationShutdown {
     if (!state) return;
     const clutches = state.knowledge.stale.length;
     if (this.#places.length < clutches) this.#places = new Int32Array(Math.ceil(1.25 * clutches) + 64).fill(-1);
-    this.#newest = new LineageSnapshot(revision, state, this.#places);
+    this.#newest = new LineageSnapshot(revision, state, this.#places, this.settings.figuresMemory);
   }
 
   /** Leads the memory on by what changed; null where that cannot be done. */

@@ -57,7 +57,7 @@ export class WhatIfService {
       wild: founderKinds(graph.sources).wild,
       generations: COMPLETENESS_GENERATIONS,
     };
-    const input = { pedigree: graph.pedigree, asked, assumptions };
+    const input = { pedigree: graph.pedigree, asked, assumptions, frontierBytes: snapshot.matrixBytes };
     const outcome = figuresOrLoop(input, HERE_MOST) ?? (await this.work.run(whatIfTask, input));
     if ('loop' in outcome) throw await this.#loop(snapshot, outcome.loop);
     return outcome;

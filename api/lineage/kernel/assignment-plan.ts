@@ -42,12 +42,12 @@ export interface AssignmentPlan {
 }
 
 /** Animals whose kinships are held at once, at most: a matrix of 128 MB. */
-export const WIDTH_MOST = 4000;
+const WIDTH_MOST = 4000;
 
 /** More animals would have to be held at once than memory is given to. */
 export class TooWideError extends RangeError {
-  constructor() {
-    super(`More than ${WIDTH_MOST} animals are parents of uncertain descent at one time.`);
+  constructor(widthMost: number) {
+    super(`More than ${widthMost} animals are parents of uncertain descent at one time.`);
   }
 }
 
@@ -56,12 +56,14 @@ export class TooWideError extends RangeError {
  *
  * @param inbreeding that of the whole pedigree
  * @returns null where no parent of its ancestors, nor its own, is uncertain
- * @throws TooWideError where the matrix would be wider than WIDTH_MOST
+ * @param matrixBytes most bytes that the matrix of kinships may take
+ * @throws TooWideError where it would take more, or be wider than 4000 animals
  */
 export function planAssignments(
   pedigree: Pedigree,
   inbreeding: Inbreeding,
   ancestry: CandidateAncestry,
+  matrixBytes = Infinity,
 ): AssignmentPlan | null {
   const touched = touchedClutches(pedigree, ancestry);
   if (touched.size === 0) return null;
@@ -69,8 +71,10 @@ export function planAssignments(
   const places = new Places(pedigree, certain, lastUse);
   const parts = new PlanParts(pedigree, places);
   for (const [clutch, at] of touched) parts.add(ancestry, clutch, at);
-  if (places.width > WIDTH_MOST) throw new TooWideError();
-  return parts.done(kinshipMatrix(pedigree, inbreeding, Int32Array.from(certain)), certain.length);
+  const widthMost = Math.min(WIDTH_MOST, Math.floor(Math.sqrt(matrixBytes / Float64Array.BYTES_PER_ELEMENT)));
+  if (places.width > widthMost) throw new TooWideError(widthMost);
+  const kinships = kinshipMatrix(pedigree, inbreeding, Int32Array.from(certain), { sweepBytes: matrixBytes });
+  return parts.done(kinships, certain.length);
 }
 
 /** Clutches that are uncertain or descend from one that is, with their places in the ancestry; parents first. */

@@ -4,7 +4,7 @@ import { completenessIndex } from './completeness.ts';
 import { pedigreeDepth } from './depth.ts';
 import { filialGeneration } from './filial-generation.ts';
 import { GenomeFlow } from './genome-flow.ts';
-import { computeInbreeding, inbreedingOf, type InbreedingRange } from './inbreeding.ts';
+import { computeInbreeding, inbreedingOf, type InbreedingOptions, type InbreedingRange } from './inbreeding.ts';
 import { meanKinshipOf } from './mean-kinship.ts';
 import type { Pedigree } from './pedigree.ts';
 import { originShares, type FounderShare } from './shares.ts';
@@ -50,6 +50,7 @@ export interface WhatIf {
  * Figures of an animal as recorded and under assumptions, computed alike from copies of its ancestry. The register stays as it is.
  *
  * @param clutchesMost null is given where the ancestry has more clutches
+ * @param options how the inbreeding of the copies may be computed
  * @throws LoopError with numbers of the register, where an animal would be its own ancestor under the assumptions
  */
 export function whatIf(
@@ -57,18 +58,23 @@ export function whatIf(
   asked: FiguresAsked,
   assumptions: Assumptions,
   clutchesMost = Infinity,
+  options: InbreedingOptions = {},
 ): WhatIf | null {
   const individuals = [asked.individual, ...asked.living];
   const recorded = copyAncestry(register, individuals, AS_RECORDED, clutchesMost);
   const assumed = copyAncestry(register, individuals, assumptions, clutchesMost);
   if (recorded === null || assumed === null) return null;
-  return { recorded: figuresIn(recorded, asked), assumed: figuresIn(assumed, asked) };
+  return { recorded: figuresIn(recorded, asked, options), assumed: figuresIn(assumed, asked, options) };
 }
 
-function figuresIn(copy: AncestryCopy, { individual, living, wild, generations }: FiguresAsked): AnimalFigures {
+function figuresIn(
+  copy: AncestryCopy,
+  { individual, living, wild, generations }: FiguresAsked,
+  options: InbreedingOptions,
+): AnimalFigures {
   const { pedigree, order, find } = copy;
   const animal = find(individual);
-  const inbreeding = computeInbreeding(pedigree, { order });
+  const inbreeding = computeInbreeding(pedigree, { ...options, order });
   const depth = pedigreeDepth(pedigree, order);
   const flow = new GenomeFlow(pedigree, order, new Int32Array(copy.clutches.length).fill(-1), animal);
   const generation = filialGeneration(pedigree, order, wild)[animal] as number;

@@ -16,6 +16,8 @@ interface SpreadInput extends Omit<SpreadOptions, 'tell'> {
   readonly ancestry: CandidateAncestry;
   /** Nanoseconds, as counted beforehand, that all samples together may take. */
   readonly stepsMost: number;
+  /** Most bytes that the matrix of kinships may take. */
+  readonly matrixBytes: number | undefined;
 }
 
 /** A spread, or how many samples can be drawn at most where so many were too much: 0 where the ancestry is too wide for any. */
@@ -27,7 +29,7 @@ export const spreadTask = longTaskModule<SpreadInput, SpreadOutcome>('./assignme
 
 export default longTask<SpreadInput, SpreadOutcome>((input, tell) => {
   try {
-    const plan = planAssignments(input.pedigree, input.inbreeding, input.ancestry);
+    const plan = planAssignments(input.pedigree, input.inbreeding, input.ancestry, input.matrixBytes);
     if (plan === null) return { ways: 1, spread: null };
     const ways = countAssignments(plan);
     const samplesMost = Math.floor(input.stepsMost / assignmentCost(plan));

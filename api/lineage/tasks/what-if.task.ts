@@ -8,6 +8,8 @@ interface WhatIfInput {
   readonly pedigree: Pedigree;
   readonly asked: FiguresAsked;
   readonly assumptions: Assumptions;
+  /** Most bytes that the matrix of a frontier sweep may take. */
+  readonly frontierBytes: number | undefined;
 }
 
 /** The figures, or the members of a loop that the assumptions would close: classes of errors do not come out of a thread. */
@@ -18,11 +20,11 @@ export const whatIfTask = longTaskModule<WhatIfInput, WhatIfOutcome>('./what-if.
 
 /** The same here and now; null where the ancestry has more clutches than `clutchesMost`. */
 export function figuresOrLoop(
-  { pedigree, asked, assumptions }: WhatIfInput,
+  { pedigree, asked, assumptions, frontierBytes }: WhatIfInput,
   clutchesMost?: number,
 ): WhatIfOutcome | null {
   try {
-    return whatIf(pedigree, asked, assumptions, clutchesMost);
+    return whatIf(pedigree, asked, assumptions, clutchesMost, frontierBytes === undefined ? {} : { frontierBytes });
   } catch (error) {
     if (error instanceof LoopError) return { loop: error.individuals };
     throw error;
