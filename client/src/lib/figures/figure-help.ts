@@ -224,7 +224,7 @@ export const figureHelp: Readonly<Record<ExplainedFigure, FigureHelp>> = {
     name: 'effective ancestors',
     what: 'So many ancestors, each explaining the same part, would explain the gene pool. Ancestors are picked one by one, each by what the ones before it do not explain.',
     unit: effectiveCount,
-    range: '1 to the effective number of founders',
+    range: '1 upwards; usually below the effective founders',
     source: 'Boichard, Maignel & Verrier (1997)',
     caution: 'Much below the effective founders: the line went through a bottleneck.',
     example: {
