@@ -14,6 +14,7 @@ import { PlatformModule } from './platform/platform.module.ts';
 import { RateLimitGuard } from './platform/rate-limit.guard.ts';
 import type { Settings } from './platform/settings.ts';
 import { provenanceEntities } from './provenance/entities.ts';
+import { ProvenanceModule } from './provenance/provenance.module.ts';
 import { registerEntities } from './register/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
 
@@ -38,6 +39,7 @@ export class AppModule {
         PeopleModule,
         JournalModule,
         RegisterModule,
+        ProvenanceModule,
         LineageModule,
         ExchangeModule,
       ],

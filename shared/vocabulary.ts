@@ -121,6 +121,7 @@ export const journalActions = [
   'imported',
   'import-undone',
   'import-restored',
+  'reviewed',
   'merged',
   'unmerged',
   'confirmed',

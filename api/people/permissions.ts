@@ -3,9 +3,10 @@ import { Problem, type ProblemError } from '../platform/problem.ts';
 import { SignInProblem, viewer, type Viewer } from '../platform/acting.ts';
 
 /**
- * What can be done. `change` includes withdrawing and restoring; `ask` is a question that is put by POST and writes nothing.
+ * What can be done. `change` includes withdrawing and restoring; `ask` is a question that is put by POST and writes nothing;
+ * `review` is to say whether evidence counts.
  */
-export type Action = 'read' | 'ask' | 'add' | 'change' | 'merge';
+export type Action = 'read' | 'ask' | 'add' | 'change' | 'merge' | 'review';
 
 /** What it can be done to. `account`: one's own password, sessions and tokens. */
 export type Subject =
@@ -21,6 +22,10 @@ export type Subject =
   | 'clutch'
   | 'observation'
   | 'warning'
+  | 'claim'
+  | 'evidence'
+  | 'photograph'
+  | 'acknowledgement'
   | 'lineage'
   | 'import'
   | 'journal'
@@ -33,7 +38,17 @@ type ClubAbility = MongoAbility<[Action, Subject | (Owned & { readonly __caslSub
 export type PermissionRule = RawRuleOf<ClubAbility>;
 
 const register: Subject[] = ['species', 'line', 'source', 'individual', 'pairing', 'clutch', 'observation'];
-const shownToStrangers: Subject[] = ['species', 'line', 'source', 'individual', 'observation', 'lineage'];
+const provenance: Subject[] = ['claim', 'evidence', 'photograph'];
+const shownToStrangers: Subject[] = [
+  'species',
+  'line',
+  'source',
+  'individual',
+  'observation',
+  'claim',
+  'photograph',
+  'lineage',
+];
 
 /**
  * The permission table of the club: what is not here is refused. Which single records somebody may see is another question, answered
@@ -43,14 +58,32 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
   if (who === null) return club.publicReading ? [{ action: 'read', subject: shownToStrangers }] : [];
   const own = { keeperId: who.id };
   const rules: PermissionRule[] = [
-    { action: ['read', 'ask'], subject: ['club', 'keeper', ...register, 'warning', 'lineage', 'import', 'journal'] },
+    {
+      action: ['read', 'ask'],
+      subject: [
+        'club',
+        'keeper',
+        ...register,
+        ...provenance,
+        'acknowledgement',
+        'warning',
+        'lineage',
+        'import',
+        'journal',
+      ],
+    },
     // to add to the journal is to undo what it tells of; that needs the permission for the change itself
-    { action: 'add', subject: [...register, 'import', 'journal'] },
-    { action: 'change', subject: [...register, 'import'], conditions: own },
+    { action: 'add', subject: [...register, ...provenance, 'import', 'journal'] },
+    { action: 'change', subject: [...register, ...provenance, 'import'], conditions: own },
     { action: ['read', 'add', 'change'], subject: 'account' },
   ];
   if (who.roles.includes('registrar'))
-    rules.push({ action: 'change', subject: [...register, 'import'] }, { action: 'merge', subject: 'individual' });
+    rules.push(
+      { action: 'change', subject: [...register, ...provenance, 'import'] },
+      { action: ['add', 'change'], subject: 'acknowledgement' },
+      { action: 'merge', subject: 'individual' },
+      { action: 'review', subject: 'evidence' },
+    );
   if (who.roles.includes('administrator'))
     rules.push(
       { action: 'change', subject: ['club', 'keeper'] },

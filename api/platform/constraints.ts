@@ -213,6 +213,77 @@ const shared: Record<string, ConstraintMessage> = {
   journal_seal_once: rule('', 'This entry has its place in the journal already.'),
 };
 
+const coordinates =
+  'Coordinates are a latitude, a longitude and their datum together. Give "not recorded" as the datum where it is not known.';
+
+const provenance: Record<string, ConstraintMessage> = {
+  claim_keeper: missing('', 'keeper'),
+  claim_source: missing('/sourceId', 'source'),
+  claim_line: missing('/lineId', 'line'),
+  claim_individual: missing('/individualId', 'animal'),
+  claim_aspect: rule('/aspect', 'A claim names a locality or a trade-name.'),
+  claim_value_length: rule('/value', 'A claimed label has 1 to 200 characters.'),
+  claim_stated_by_length: rule('/statedBy', 'A name has 1 to 200 characters.'),
+  claim_verbatim_locality_length: rule('/verbatimLocality', 'The words of a label have 1 to 2000 characters.'),
+  claim_locality_length: rule('/locality', 'A place in words has 1 to 500 characters.'),
+  claim_country: rule('/countryCode', 'A country is an ISO 3166-1 code of two capital letters, such as EC.'),
+  claim_state_province_length: rule('/stateProvince', 'A province has 1 to 200 characters.'),
+  claim_latitude: rule('/decimalLatitude', 'A latitude is a number from -90 to 90.'),
+  claim_longitude: rule('/decimalLongitude', 'A longitude is a number from -180 to 180.'),
+  claim_datum_length: rule('/geodeticDatum', 'A datum has 1 to 100 characters.'),
+  claim_uncertainty: rule(
+    '/coordinateUncertaintyM',
+    'An uncertainty is above 0 m. Leave it out where it is not known.',
+  ),
+  claim_georeferenced_by_length: rule('/georeferencedBy', 'A name has 1 to 200 characters.'),
+  claim_georeference_sources_length: rule('/georeferenceSources', 'Maps or papers have 1 to 500 characters.'),
+  claim_about_one_thing: rule('/sourceId', 'A claim is about exactly one source, line or animal.'),
+  claim_coordinates: rule('/decimalLatitude', coordinates),
+  claim_uncertainty_of_coordinates: rule(
+    '/coordinateUncertaintyM',
+    'An uncertainty belongs to coordinates: give them too, or leave it out.',
+  ),
+  claim_stated_on_bounds: bounds('/statedOn'),
+  claim_once: rule('/value', 'This record has the same claim already. Bring the evidence to that one.'),
+  claim_verbatim_kept: rule(
+    '/verbatimLocality',
+    'The words of a label are never altered. Withdraw the claim and enter a new one.',
+  ),
+  evidence_claim: missing('/claimId', 'claim'),
+  evidence_keeper: missing('', 'keeper'),
+  evidence_bearing: rule('/bearing', 'Evidence supports or contradicts a claim.'),
+  evidence_kind: rule('/kind', 'Choose one of the kinds of evidence.'),
+  evidence_names: rule('/names', 'Evidence names the claim, or only the country.'),
+  evidence_reference_length: rule('/reference', 'A reference has 1 to 500 characters.'),
+  evidence_issued_by_length: rule('/issuedBy', 'A name has 1 to 200 characters.'),
+  evidence_dated_bounds: bounds('/dated'),
+  evidence_repeats: missing('/repeatsId', 'evidence'),
+  evidence_repeats_another: rule('/repeatsId', 'Evidence cannot repeat itself.'),
+  evidence_file: missing('', 'file'),
+  evidence_review: rule('/verdict', 'A review accepts or rejects.'),
+  evidence_reviewer: missing('', 'keeper'),
+  evidence_review_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
+  evidence_reviewed_whole: rule('', 'A review has a reviewer, a moment and a reason.'),
+  evidence_not_reviewed_by_its_keeper: rule('', 'Nobody reviews their own evidence. Ask another registrar.'),
+  stored_file_hash: rule('', 'A file is known by its SHA-256.'),
+  stored_file_media_type: rule('', 'Choose a PDF, or a picture in JPEG, PNG or WebP.'),
+  stored_file_bytes: rule('', 'This file is empty.'),
+  stored_file_width: rule('', 'A picture is at least one pixel wide.'),
+  stored_file_height: rule('', 'A picture is at least one pixel high.'),
+  stored_file_pkey: rule('', 'This file was stored at the same moment. Try again.'),
+  photograph_individual: missing('/individualId', 'animal'),
+  photograph_keeper: missing('', 'keeper'),
+  photograph_file: missing('', 'file'),
+  photograph_view: rule('/view', 'A photograph shows the back, a side, the belly or something other.'),
+  photograph_taken_on_bounds: bounds('/takenOn'),
+  flag_acknowledgement_keeper: missing('', 'keeper'),
+  flag_acknowledgement_individual: missing('/individualId', 'animal'),
+  flag_acknowledgement_line: missing('/lineId', 'line'),
+  flag_acknowledgement_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
+  flag_acknowledgement_of_one_thing: rule('/individualId', 'A flag is acknowledged on exactly one animal or line.'),
+  flag_acknowledgement_once: rule('/code', 'This flag is acknowledged already.'),
+};
+
 /** Every rule that the database holds, in words. A test compares the names with the schema. */
 export const constraintMessages: Record<string, ConstraintMessage> = {
   ...house,
@@ -224,4 +295,5 @@ export const constraintMessages: Record<string, ConstraintMessage> = {
   ...housing,
   ...remarks,
   ...shared,
+  ...provenance,
 };

@@ -1,15 +1,12 @@
 import type { EntityManager, EntityTarget, FindOptionsWhere, UpdateQueryBuilder } from 'typeorm';
-import { authorize } from '../people/permissions.ts';
+import { authorize, type Subject } from '../people/permissions.ts';
 import { isMatch, type VersionMatch } from '../platform/etag.ts';
 import { isId } from '../platform/ids.ts';
 import { ConflictProblem, NotFoundProblem, StaleProblem } from '../platform/problem.ts';
 import { noteChange } from './kept/note-change.ts';
-import type { RecordKind } from './kept/kept-form.queries.ts';
+import { tableOf, type KindWord } from './kind-words.ts';
 import type { Kept, WithdrawableRecord } from './record.ts';
 import { seenOf } from './seen-records.ts';
-
-/** What people call the kinds of record. */
-export type KindWord = 'species' | 'line' | 'source' | 'animal' | 'pairing' | 'clutch' | 'observation';
 
 /** A kind of record as the change functions need to know it. */
 export interface Kind<
@@ -22,8 +19,8 @@ export interface Kind<
   readonly find: (manager: EntityManager, id: string) => Promise<View | null>;
 }
 
-/** The name of the table that holds a kind of record. */
-export const tableOf = (word: KindWord): RecordKind => (word === 'animal' ? 'individual' : word);
+/** What permissions call a kind of record. */
+const subjectOf = (word: KindWord): Subject => (word === 'animal' ? 'individual' : word);
 
 /**
  * Locks a record for a change, compares its version with those the change was made from, and notes it for the journal.
@@ -49,7 +46,7 @@ async function lockOwn<Entity extends WithdrawableRecord & Kept>(
 ): Promise<Entity> {
   const record = isId(id) ? await findSeen(manager, kind, id) : null;
   if (!record) throw new NotFoundProblem(kind.word, id);
-  authorize('change', tableOf(kind.word), record);
+  authorize('change', subjectOf(kind.word), record);
   return record;
 }
 

@@ -1,5 +1,6 @@
 import { hidden, isStranger, owned, seen } from '../people/visibility.ts';
-import type { KindWord } from './change.ts';
+import { tableOf, type KindWord } from './kind-words.ts';
+import type { RecordKind } from './kept/kept-form.queries.ts';
 
 /**
  * SQL conditions under which whoever asks may see a record of any kind. Animals, sources and remarks say it themselves; a clutch is
@@ -45,10 +46,30 @@ export const seenObservation: Seen = (alias) => {
   return `(${[seen('observation', alias), ...subjects].join(' and ')})`;
 };
 
+/** Rows that are seen together with one of the records that they are about (primary keys). */
+const seenWith =
+  (subjects: readonly ('source' | 'individual' | 'claim')[]): Seen =>
+  (alias) => {
+    const conditions = subjects.flatMap((table) => {
+      const condition = seenIn[table]('s');
+      return condition === 'true'
+        ? []
+        : [
+            `(${alias}.${table}_id is null or exists (select from ${table} s where s.id = ${alias}.${table}_id and ${condition}))`,
+          ];
+    });
+    return conditions.length === 0 ? 'true' : `(${conditions.join(' and ')})`;
+  };
+
+/** Claims, together with what they are about. */
+const seenClaim: Seen = (alias) => seenWith(['source', 'individual'])(alias);
+
+/** Evidence, to members who may see its claim: papers name people. */
+const seenEvidence: Seen = (alias) =>
+  isStranger() ? 'false' : `exists (select from claim c where c.id = ${alias}.claim_id and ${seenClaim('c')})`;
+
 /** The condition for the rows of a table. */
-export const seenIn: Readonly<
-  Record<'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch' | 'observation', Seen>
-> = {
+export const seenIn: Readonly<Record<RecordKind, Seen>> = {
   species: everything,
   line: everything,
   source: seenSource,
@@ -56,9 +77,13 @@ export const seenIn: Readonly<
   pairing: seenPairing,
   clutch: seenClutch,
   observation: (alias) => seenObservation(alias),
+  claim: seenClaim,
+  evidence: seenEvidence,
+  photograph: seenWith(['individual']),
+  flag_acknowledgement: seenWith(['individual']),
 };
 
 /** The condition for the records of a kind. */
 export function seenOf(word: KindWord, alias: string): string {
-  return seenIn[word === 'animal' ? 'individual' : word](alias);
+  return seenIn[tableOf(word)](alias);
 }

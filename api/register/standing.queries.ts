@@ -9,6 +9,8 @@ const words = {
   individual: 'animal',
   pairing: 'pairing',
   clutch: 'clutch',
+  claim: 'claim',
+  evidence: 'evidence',
 } as const;
 
 /**

@@ -2,13 +2,14 @@ import type { EntityManager } from 'typeorm';
 import { dateInWords } from '../../shared/edtf.ts';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import type { SourceKind } from '../../shared/vocabulary.ts';
-import type { KindWord } from './change.ts';
+import type { KindWord } from './kind-words.ts';
+import type { RecordKind } from './kept/kept-form.queries.ts';
 import { seenIn } from './seen-records.ts';
 import { clutchTitle, sourceTitle } from './titles.ts';
 
 /** A record that stands in the way, as a problem document names it. */
 export interface Dependant {
-  readonly kind: 'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch' | 'observation' | 'merge';
+  readonly kind: RecordKind | 'merge';
   /** Its id; "private-1" and so on where it may not be seen. */
   readonly id: string;
   readonly name: string;
@@ -52,8 +53,24 @@ const above = (): Partial<Record<KindWord, readonly string[]>> => ({
   pairing: [clutch('c.pairing_id = $1')],
 });
 
+/** The columns that the name of a record is made of. */
+const namedBy = {
+  source: 'r.kind as name, r.code, r.date',
+  line: 'r.name, null as code, null as date',
+  individual: 'r.number::text as name, r.code, null as date',
+} as const;
+
 /** What a record of each kind needs, if it is withdrawn (primary keys, clutch_candidate_once, clutch_pair_once). */
 const beneath = (): Partial<Record<KindWord, readonly string[]>> => ({
+  claim: (['source', 'line', 'individual'] as const).map(
+    (table) =>
+      `(select '${table}' as kind, r.id, ${namedBy[table]}, ${seenIn[table]('r')} as "isSeen" from ${table} r
+         where r.withdrawn_at is not null and r.id = (select ${table}_id from claim where id = $1))`,
+  ),
+  evidence: [
+    `(select 'claim' as kind, r.id, r.value as name, null as code, null as date, ${seenIn.claim('r')} as "isSeen" from claim r
+       where r.withdrawn_at is not null and r.id = (select claim_id from evidence where id = $1))`,
+  ],
   line: [withdrawn('species', 'scientific_name', 'r.id = (select species_id from line where id = $1)')],
   animal: [
     withdrawn('species', 'scientific_name', 'r.id = (select species_id from individual where id = $1)'),
@@ -110,5 +127,6 @@ export function nameOf(row: DependantRow): string {
       : `${row.name ?? 'note'} of ${dateInWords(row.date)}`;
   if (row.kind === 'merge')
     return `${formatRegistryNumber(row.name ?? '')} merged into ${formatRegistryNumber(row.code ?? '')}`;
+  if (row.kind === 'claim') return `claim of “${row.name ?? ''}”`;
   return row.name ?? '';
 }

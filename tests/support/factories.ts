@@ -5,6 +5,8 @@ import type { LineView } from '../../api/register/lines/line.view.ts';
 import type { PairingView } from '../../api/register/pairings/pairing.view.ts';
 import type { SourceView } from '../../api/register/sources/source.view.ts';
 import type { SpeciesView } from '../../api/register/species/species.view.ts';
+import type { ClaimView } from '../../api/provenance/claims/claim.view.ts';
+import type { EvidenceView } from '../../api/provenance/evidence/evidence.view.ts';
 import type { ObservationView } from '../../api/register/observations/observation.view.ts';
 
 type Fields = Record<string, unknown>;
@@ -79,6 +81,20 @@ export class Factory {
 
   observation(fields: Fields): Promise<ObservationView> {
     return this.post('observations', { kind: 'note', observedOn: '2024-05-01', text: 'calling', ...fields });
+  }
+
+  /** A claim about a new source unless it is about something else. */
+  async claim(fields: Fields = {}): Promise<ClaimView> {
+    const isAbout = ['sourceId', 'lineId', 'individualId'].some((subject) => subject in fields);
+    const about = isAbout ? {} : { sourceId: (await this.source()).id };
+    return this.post('claims', { aspect: 'locality', value: this.unique('Quebrada '), ...about, ...fields });
+  }
+
+  /** Evidence on a claim, a new one if none is named: a field note that supports it. */
+  async evidence(fields: Fields = {}): Promise<EvidenceView> {
+    const claim = 'claimId' in fields ? {} : { claimId: (await this.claim()).id };
+    const told = { bearing: 'supports', kind: 'field-note', reference: this.unique('note ') };
+    return this.post('evidence', { ...told, ...claim, ...fields });
   }
 
   /** A name that no other record of this factory has. */

@@ -17,7 +17,11 @@ import { Species } from '../species/species.entity.ts';
 import { ConfirmedWarning } from '../warnings/confirmed-warning.entity.ts';
 
 /** The kinds of record of the register, by the names of their tables. */
-export type RecordKind = 'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch' | 'observation';
+export type RecordKind =
+  'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch' | 'observation' | ProvenanceKind;
+
+/** Those that the room of provenance keeps: known here by name only, since it stands on the register. */
+export type ProvenanceKind = 'claim' | 'evidence' | 'photograph' | 'flag_acknowledgement';
 
 /** Rows that belong to a record and are kept with it. */
 interface Children {
@@ -40,6 +44,10 @@ export const keptEntities: Record<RecordKind, EntityTarget<ObjectLiteral>> = {
   pairing: Pairing,
   clutch: Clutch,
   observation: Observation,
+  claim: 'claim',
+  evidence: 'evidence',
+  photograph: 'photograph',
+  flag_acknowledgement: 'flag_acknowledgement',
 };
 
 const children: Record<RecordKind, Readonly<Record<string, Children>>> = {
@@ -55,6 +63,10 @@ const children: Record<RecordKind, Readonly<Record<string, Children>>> = {
     warnings: warningsOf('clutch_id'),
   },
   observation: {},
+  claim: {},
+  evidence: {},
+  photograph: {},
+  flag_acknowledgement: {},
 };
 
 /** A record exactly as the database keeps it, and what the journal needs to know beside it. */

@@ -1,26 +1,27 @@
-import type { EntityManager } from 'typeorm';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { SourceKind } from '../../../shared/vocabulary.ts';
 import type { JournalKind, NameOf, ToldRows } from '../../journal/journal-kinds.ts';
-import type { RecordKind } from '../kept/kept-form.queries.ts';
+import { clutchKind } from '../clutches/clutches.service.ts';
+import { individualKind } from '../individuals/individuals.service.ts';
+import type { ProvenanceKind, RecordKind } from '../kept/kept-form.queries.ts';
+import { lineKind } from '../lines/lines.service.ts';
 import { undoMerging, undoUnmerging } from '../merges/merge-undo.ts';
-import { seenIn } from '../seen-records.ts';
+import { observationKind } from '../observations/observations.service.ts';
+import { pairingKind } from '../pairings/pairings.service.ts';
+import { sourceKind } from '../sources/sources.service.ts';
+import { speciesKind } from '../species/species.service.ts';
 import { clutchTitle, sourceTitle } from '../titles.ts';
 import { undoRaising, raiseAgain } from './undo-raising.ts';
-import { undoAdding, undoChange, undoConfirmation, undoRestoring, undoWithdrawal } from './undo-change.ts';
+import { recordKind, type Titled, type TitleRow } from './record-kind.ts';
+import { undoConfirmation, type AnyKind } from './undo-change.ts';
 
-type Row = Readonly<Record<string, string | null>>;
-
-/** The columns that a title is made of, and how. */
-interface Titled {
-  readonly columns: string;
-  readonly title: (row: Row) => string;
-}
+type RegisterKind = Exclude<RecordKind, ProvenanceKind>;
+type Row = TitleRow;
 
 const individualTitle = (row: Row): string =>
   [formatRegistryNumber(row['number'] ?? ''), row['code']].filter((part) => part !== null).join(' ');
 
-const titled: Record<RecordKind, Titled> = {
+const titled: Record<RegisterKind, Titled> = {
   species: { columns: 'r.scientific_name as name', title: (row) => row['name'] ?? '' },
   line: { columns: 'r.name', title: (row) => row['name'] ?? '' },
   source: {
@@ -65,9 +66,9 @@ const hidden = {
   source: 'a private source',
   clutch: 'a private clutch',
   pairing: 'a private pairing',
-} satisfies Partial<Record<RecordKind, string>>;
+} satisfies Partial<Record<RegisterKind, string>>;
 
-const rows: Partial<Record<RecordKind, Readonly<Record<string, ToldRows>>>> = {
+const rows: Partial<Record<RegisterKind, Readonly<Record<string, ToldRows>>>> = {
   species: {
     ranges: {
       field: 'ranges',
@@ -108,44 +109,35 @@ function span(least: unknown, most: unknown): string {
   return `${known(least)} to ${known(most)}`;
 }
 
-const broughtByImports: readonly RecordKind[] = ['species', 'line', 'source', 'individual', 'clutch'];
+const broughtByImports: readonly RegisterKind[] = ['species', 'line', 'source', 'individual', 'clutch'];
+
+/** Each kind speaks of its own entity; what is done with them is the same for all. */
+const kinds = {
+  species: speciesKind,
+  line: lineKind,
+  source: sourceKind,
+  individual: individualKind,
+  pairing: pairingKind,
+  clutch: clutchKind,
+  observation: observationKind,
+} as Readonly<Record<RegisterKind, unknown>> as Readonly<Record<RegisterKind, AnyKind>>;
 
 /** What the journal has to know of the records of the register. */
-export const registerKinds: readonly JournalKind[] = (Object.keys(titled) as RecordKind[]).map((kind) => ({
-  kind,
-  seen: (id) => `exists (select from ${kind} r where r.id = ${id} and ${seenIn[kind]('r')})`,
-  titles: (manager, ids) => readTitles(manager, kind, ids),
-  ...(kind in hidden ? { hidden: hidden[kind as keyof typeof hidden] } : {}),
-  ...(broughtByImports.includes(kind)
-    ? { origins: (id: string) => `select r.import_id from ${kind} r where r.id = ${id} and r.import_id is not null` }
-    : {}),
-  dates: ['date', 'laid', 'hatched', 'outOfWater', 'died', 'sexedOn', 'observedOn'],
-  rows: rows[kind] ?? {},
-  undo: {
-    added: undoAdding,
-    changed: undoChange,
-    withdrawn: undoWithdrawal,
-    restored: undoRestoring,
-    ...(kind === 'individual' || kind === 'clutch'
-      ? { confirmed: undoConfirmation, unconfirmed: undoConfirmation }
+export const registerKinds: readonly JournalKind[] = (Object.keys(titled) as RegisterKind[]).map((kind) =>
+  recordKind(kind, kinds[kind], titled[kind], {
+    ...(kind in hidden ? { hidden: hidden[kind as keyof typeof hidden] } : {}),
+    ...(broughtByImports.includes(kind)
+      ? { origins: (id: string) => `select r.import_id from ${kind} r where r.id = ${id} and r.import_id is not null` }
       : {}),
-    ...(kind === 'individual' ? { merged: undoMerging, unmerged: undoUnmerging } : {}),
-    ...(kind === 'clutch'
-      ? { raised: undoRaising, 'raising-restored': undoRaising, 'raising-undone': raiseAgain }
-      : {}),
-  },
-}));
-
-/** Titles of records by their ids (primary keys), of those that whoever asks may see. */
-async function readTitles(
-  manager: EntityManager,
-  kind: RecordKind,
-  ids: readonly string[],
-): Promise<ReadonlyMap<string, string>> {
-  const { columns, title } = titled[kind];
-  const found = await manager.query<(Row & { id: string })[]>(
-    `select r.id, ${columns} from ${kind} r where r.id = any($1) and ${seenIn[kind]('r')}`,
-    [ids],
-  );
-  return new Map(found.map((row) => [row.id, title(row)]));
-}
+    rows: rows[kind] ?? {},
+    undo: {
+      ...(kind === 'individual' || kind === 'clutch'
+        ? { confirmed: undoConfirmation, unconfirmed: undoConfirmation }
+        : {}),
+      ...(kind === 'individual' ? { merged: undoMerging, unmerged: undoUnmerging } : {}),
+      ...(kind === 'clutch'
+        ? { raised: undoRaising, 'raising-restored': undoRaising, 'raising-undone': raiseAgain }
+        : {}),
+    },
+  }),
+);

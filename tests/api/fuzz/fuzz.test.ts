@@ -46,6 +46,7 @@ async function recordsOf(make: Factory): Promise<Record<string, string[]>> {
   const young = await make.offspring(clutch.id, { count: 2 });
   const pairing = await make.pairing({ members: [{ individualId: other.id, joined: '2020' }] });
   const remark = await make.observation({ individualId: sire.id });
+  const claim = await make.claim({ sourceId: source.id });
   const entries = await api.dataSource.query<{ id: string }[]>('select id from journal_entry order by id limit 20');
   const idsOf = (records: readonly { id: string }[]): string[] => records.map(({ id }) => id);
   return {
@@ -57,6 +58,8 @@ async function recordsOf(make: Factory): Promise<Record<string, string[]>> {
     pairings: [pairing.id],
     members: idsOf(pairing.members),
     observations: [remark.id],
+    claims: [claim.id],
+    evidence: [(await make.evidence({ claimId: claim.id })).id],
     keepers: [fuzzer.id],
     journal: idsOf(entries),
   };
@@ -173,7 +176,7 @@ it('afterwards it still answers, the lineage can be computed, and every record h
   expect(animals.length).toBeGreaterThan(0);
   await fuzzer.http.post('/api/v1/lineage/kinship').send({ individuals: animals }).expect(200);
   for (const id of animals.slice(0, 20)) await fuzzer.http.get(`/api/v1/individuals/${id}/lineage`).expect(200);
-  for (const kind of ['species', 'line', 'source', 'pairing', 'observation']) {
+  for (const kind of ['species', 'line', 'source', 'pairing', 'observation', 'claim', 'evidence']) {
     const fromSheets = ['species', 'line', 'source'].includes(kind) ? 'import_id is null and' : '';
     const unnoted = await api.dataSource.query<unknown[]>(
       `select id from ${kind} r where ${fromSheets} not exists (select 1 from journal_entry e where e.record_id = r.id)`,

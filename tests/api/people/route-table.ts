@@ -46,6 +46,8 @@ const administering: Outcomes = [401, 401, 403, 403, 403, '✓', 403];
 const nobody: Outcomes = [403, 403, 403, 403, 403, 403, 403];
 const merging: Outcomes = [401, 401, 403, 403, '✓', 403, 403];
 
+const reviewing: Outcomes = [401, 401, 403, 403, '✓', 403, 403];
+
 const nothing = (): Ask => ({});
 const row = (outcomes: Outcomes, ask: Row['ask'] = nothing): Row => ({ outcomes, ask });
 
@@ -61,6 +63,8 @@ const individual = (make: Factory): Promise<Made> => make.individual();
 const pairing = (make: Factory): Promise<Made> => make.pairing();
 const observation = async (make: Factory): Promise<Made> =>
   make.observation({ individualId: (await make.individual()).id });
+const claim = (make: Factory): Promise<Made> => make.claim();
+const evidence = (make: Factory): Promise<Made> => make.evidence();
 async function clutch(make: Factory): Promise<Made> {
   const { sire, dam } = await trio(make);
   return make.clutchOf(sire.id, dam.id, { laid: '2021-04-12' });
@@ -250,6 +254,26 @@ export const table: Record<string, Row> = {
     }),
     { text: 'called' },
   ),
+  // a claim is added to whatever one sees
+  ...recordRoutes(
+    'claims',
+    claim,
+    reading,
+    async ({ owner, fresh }) => ({
+      body: { sourceId: (await owner.source()).id, aspect: 'locality', value: fresh('Rio ') },
+    }),
+    { notes: 'heard' },
+  ),
+  ...recordRoutes(
+    'evidence',
+    evidence,
+    membersReading,
+    async ({ owner }) => ({
+      body: { claimId: (await owner.claim()).id, bearing: 'supports', kind: 'letter', reference: 'letter' },
+    }),
+    { notes: 'read' },
+  ),
+  'POST /api/v1/evidence/{id}/review': row(reviewing, one(evidence, { verdict: 'accepted', reason: 'seen' })),
 
   'GET /api/v1/pairings/{id}/parent-corrections': row(membersReading, one(pairing)),
   'POST /api/v1/pairings/{id}/members': row(changing, async ({ owner }) => {

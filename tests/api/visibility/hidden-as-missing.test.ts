@@ -63,6 +63,8 @@ const kinds = {
   clutches: ['the private clutch'],
   pairings: ['the private pairing'],
   observations: ["the owner's own remark", 'a remark on a private animal', 'a remark on a private source'],
+  claims: ['the claim of the private source'],
+  evidence: ['the evidence of the private source'],
   imports: ['the import'],
 };
 const changed = (path: string, body: object): Ask[] => [
@@ -100,6 +102,8 @@ const routes: Record<keyof typeof kinds, Ask[]> = {
     (http, id) => http.delete(`/api/v1/pairings/${id}/members/${noStay}`).set('If-Match', '"1"'),
   ],
   observations: [read('observations/{id}'), ...changed('observations', { text: 'a try' })],
+  claims: [read('claims/{id}'), ...changed('claims', { notes: 'a try' })],
+  evidence: [read('evidence/{id}'), ...changed('evidence', { notes: 'a try' })],
   imports: [
     read('imports/{id}'),
     (http, id) => http.post(`/api/v1/imports/${id}/withdrawal`).send({ reason: 'a try' }),

@@ -315,9 +315,40 @@ async function makeRemarks({ make, ben, ledger, api }: World, founders: Founders
   });
   const shown = await make.observation({ individualId: young.open.id, text: 'remark for all', visibility: 'public' });
   ledger.ids['a public remark'] = shown.id;
+  await makeClaims(make, ledger, founders);
   const reason = 'reason veiled';
   await post(api, `clutches/${young.mixedClutch.id}/warnings/young-sire/confirmation`, { reason });
   ledger.add('the reason of a warning that speaks of a private animal', reason, inPrivate);
+}
+
+/** A claim is seen with its source, its evidence by members alone, and its exact place by nobody outside. */
+async function makeClaims(make: Factory, ledger: Ledger, founders: Founders): Promise<void> {
+  const told = { value: 'Claim veiled', statedBy: 'Stater veiled', verbatimLocality: 'Spot veiled' };
+  const place = { decimalLatitude: -3.98761, decimalLongitude: -79.20431 };
+  const datum = { geodeticDatum: 'EPSG:4326' };
+  const about = { aspect: 'locality', sourceId: founders.source.id };
+  const claim = await make.claim({ ...about, ...told, ...place, ...datum });
+  ledger.keep('the claim of the private source', claim, inPrivate, { ...told, ...place });
+  const paper = { reference: 'Paper veiled', issuedBy: 'Issuer veiled' };
+  const evidence = await make.evidence({ claimId: claim.id, ...paper });
+  ledger.keep('the evidence of the private source', evidence, inPrivate, paper);
+  const open = await make.source({ visibility: 'public', code: 'OPEN-CLAIMED' });
+  const exact = { statedBy: 'Stater open', verbatimLocality: 'Spot open', locality: 'Bank open', notes: 'Note open' };
+  const spot = { decimalLatitude: -2.34567, decimalLongitude: -78.65432 };
+  const shown = await make.claim({
+    aspect: 'locality',
+    sourceId: open.id,
+    value: 'Open claim',
+    ...exact,
+    ...spot,
+    ...datum,
+  });
+  ledger.ids['the claim of a public source'] = shown.id;
+  for (const [name, value] of Object.entries({ ...exact, ...spot }))
+    ledger.add(`the ${name} of a public claim`, String(value), inClub);
+  const letter = { reference: 'Letter of the open claim', issuedBy: 'Writer open' };
+  const brought = await make.evidence({ claimId: shown.id, ...letter });
+  ledger.keep('the evidence of a public source', brought, inClub, letter);
 }
 
 async function makeImport({ ledger, api }: World, owner: TestKeeper): Promise<void> {

@@ -930,6 +930,131 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/claims": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Claims, in the order in which they were entered */
+        get: operations["listClaimsClaims"];
+        put?: never;
+        /** Add a claim about a source, a line or an animal */
+        post: operations["addClaimClaims"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/claims/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One claim */
+        get: operations["getClaimClaims"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Change a claim; the words of the label stay as they are */
+        patch: operations["changeClaimClaims"];
+        trace?: never;
+    };
+    "/api/v1/claims/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw a claim; its evidence counts no longer */
+        post: operations["withdrawClaimClaims"];
+        /** Restore a withdrawn claim */
+        delete: operations["restoreClaimClaims"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/evidence": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Evidence, in the order in which it was brought */
+        get: operations["listEvidenceEvidence"];
+        put?: never;
+        /** Bring evidence that bears on a claim; it waits for a review */
+        post: operations["addEvidenceEvidence"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/evidence/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One piece of evidence */
+        get: operations["getEvidenceEvidence"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Change evidence that nobody has reviewed yet */
+        patch: operations["changeEvidenceEvidence"];
+        trace?: never;
+    };
+    "/api/v1/evidence/{id}/review": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Accept or reject another keeper's evidence, with a reason */
+        post: operations["reviewEvidenceEvidence"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/evidence/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw evidence; it counts no longer */
+        post: operations["withdrawEvidenceEvidence"];
+        /** Restore withdrawn evidence */
+        delete: operations["restoreEvidenceEvidence"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/lineage": {
         parameters: {
             query?: never;
@@ -1616,7 +1741,7 @@ export interface components {
              * @description What was done.
              * @enum {string}
              */
-            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
+            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
             /** @description The record; null where it was none in particular. */
             record: components["schemas"]["JournalRecordView"] | null;
             /** @description What changed, field by field, as far as you may see it. */
@@ -3300,6 +3425,392 @@ export interface components {
              * @description When it was undone; null while it stands.
              */
             undoneAt: string | null;
+        };
+        PlaceView: {
+            /** @description The words of the label, list or invoice, unaltered (verbatimLocality); null where a stranger asks. */
+            verbatimLocality: string | null;
+            /** @description The place in words of today (locality); null where a stranger asks. */
+            locality: string | null;
+            /** @description Country, ISO 3166-1 code of two letters (countryCode). */
+            countryCode: string | null;
+            /** @description Province or state (stateProvince). */
+            stateProvince: string | null;
+            /** @description Latitude in degrees, south negative (decimalLatitude). */
+            decimalLatitude: number | null;
+            /** @description Longitude in degrees, west negative (decimalLongitude). */
+            decimalLongitude: number | null;
+            /** @description Datum or EPSG code of the coordinates (geodeticDatum). */
+            geodeticDatum: string | null;
+            /** @description Radius in metres of the smallest circle that holds the whole place (coordinateUncertaintyInMeters); never 0. */
+            coordinateUncertaintyM: number | null;
+            /** @description Who found the coordinates (georeferencedBy); null where a stranger asks. */
+            georeferencedBy: string | null;
+            /** @description By which maps or papers (georeferenceSources); null where a stranger asks. */
+            georeferenceSources: string | null;
+            /** @description How the place was made coarser for whoever asks (dataGeneralizations); null where it was not. */
+            dataGeneralizations: string | null;
+            /** @description What is held back from whoever asks (informationWithheld); null where nothing is. */
+            informationWithheld: string | null;
+        };
+        ClaimStandingView: {
+            /**
+             * @description How well it stands by its accepted evidence; computed, never typed.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed";
+            /** @description Why, in words, such as "documented, because …". */
+            because: string;
+            /** @description What would let it stand better; null where nothing would. */
+            raisedBy: string | null;
+            /** @description Ids of the evidence that decides it. */
+            decidedBy: string[];
+        };
+        EvidenceCountsView: {
+            /** @description Evidence that waits for a review. */
+            pending: number;
+            /** @description Evidence that counts. */
+            accepted: number;
+            /** @description Evidence that was turned down. */
+            rejected: number;
+        };
+        ClaimView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Name of the keeper who entered it; null where a stranger asks. */
+            keeper: string | null;
+            /**
+             * Format: uuid
+             * @description Id of that keeper; null where a stranger asks.
+             */
+            keeperId: string | null;
+            /**
+             * Format: uuid
+             * @description The source that it is about.
+             */
+            sourceId: string | null;
+            /**
+             * Format: uuid
+             * @description The line that it is about.
+             */
+            lineId: string | null;
+            /**
+             * Format: uuid
+             * @description The animal that it is about.
+             */
+            individualId: string | null;
+            /**
+             * @description Whether it names a place or only a trade name.
+             * @enum {string}
+             */
+            aspect: "locality" | "trade-name";
+            /** @description The label that it claims: the name of the place, or the trade name. */
+            value: string;
+            /** @description Whose word it is (locationAccordingTo); null where a stranger asks. */
+            statedBy: string | null;
+            /** @description When it was stated, EDTF. */
+            statedOn: string | null;
+            /** @description The place, in the terms of Darwin Core. */
+            place: components["schemas"]["PlaceView"];
+            /** @description Notes; null where a stranger asks. */
+            notes: string | null;
+            /** @description How well it stands. */
+            standing: components["schemas"]["ClaimStandingView"];
+            /** @description Its evidence, counted. */
+            evidence: components["schemas"]["EvidenceCountsView"];
+        };
+        NewClaimRequest: {
+            /**
+             * Format: uuid
+             * @description The source that it is about.
+             */
+            sourceId?: string;
+            /**
+             * Format: uuid
+             * @description The line that it is about.
+             */
+            lineId?: string;
+            /**
+             * Format: uuid
+             * @description The animal that it is about.
+             */
+            individualId?: string;
+            /**
+             * @description Whether it names a place or only a trade name.
+             * @enum {string}
+             */
+            aspect: "locality" | "trade-name";
+            /** @description The label that it claims: the name of the place, or the trade name. */
+            value: string;
+            /** @description Whose word it is (Darwin Core locationAccordingTo). */
+            statedBy?: string | null;
+            /**
+             * @description When it was stated. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            statedOn?: string | null;
+            /** @description The place exactly as it stood on the label, list or invoice (Darwin Core verbatimLocality). It is never changed afterwards: a slip of the pen is a new claim. */
+            verbatimLocality?: string | null;
+            /** @description The place in words of today (Darwin Core locality). */
+            locality?: string | null;
+            /**
+             * @description Country of the place, ISO 3166-1 code of two letters (Darwin Core countryCode).
+             * @example EC
+             */
+            countryCode?: string | null;
+            /** @description Province or state (Darwin Core stateProvince). */
+            stateProvince?: string | null;
+            /** @description Latitude in degrees, south negative (Darwin Core decimalLatitude); with longitude and datum. */
+            decimalLatitude?: number | null;
+            /** @description Longitude in degrees, west negative (Darwin Core decimalLongitude); with latitude and datum. */
+            decimalLongitude?: number | null;
+            /**
+             * @description Datum or EPSG code of the coordinates, or "not recorded" (Darwin Core geodeticDatum).
+             * @example EPSG:4326
+             */
+            geodeticDatum?: string | null;
+            /** @description Radius in metres of the smallest circle that holds the whole place (Darwin Core coordinateUncertaintyInMeters); leave it out where it is not known. */
+            coordinateUncertaintyM?: number | null;
+            /** @description Who found the coordinates (Darwin Core georeferencedBy). */
+            georeferencedBy?: string | null;
+            /** @description By which maps or papers (Darwin Core georeferenceSources). */
+            georeferenceSources?: string | null;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        ClaimChangeRequest: {
+            /**
+             * @description Whether it names a place or only a trade name.
+             * @enum {string}
+             */
+            aspect?: "locality" | "trade-name";
+            /** @description The label that it claims: the name of the place, or the trade name. */
+            value?: string;
+            /** @description Whose word it is (Darwin Core locationAccordingTo). */
+            statedBy?: string | null;
+            /**
+             * @description When it was stated. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            statedOn?: string | null;
+            /** @description The place in words of today (Darwin Core locality). */
+            locality?: string | null;
+            /**
+             * @description Country of the place, ISO 3166-1 code of two letters (Darwin Core countryCode).
+             * @example EC
+             */
+            countryCode?: string | null;
+            /** @description Province or state (Darwin Core stateProvince). */
+            stateProvince?: string | null;
+            /** @description Latitude in degrees, south negative (Darwin Core decimalLatitude); with longitude and datum. */
+            decimalLatitude?: number | null;
+            /** @description Longitude in degrees, west negative (Darwin Core decimalLongitude); with latitude and datum. */
+            decimalLongitude?: number | null;
+            /**
+             * @description Datum or EPSG code of the coordinates, or "not recorded" (Darwin Core geodeticDatum).
+             * @example EPSG:4326
+             */
+            geodeticDatum?: string | null;
+            /** @description Radius in metres of the smallest circle that holds the whole place (Darwin Core coordinateUncertaintyInMeters); leave it out where it is not known. */
+            coordinateUncertaintyM?: number | null;
+            /** @description Who found the coordinates (Darwin Core georeferencedBy). */
+            georeferencedBy?: string | null;
+            /** @description By which maps or papers (Darwin Core georeferenceSources). */
+            georeferenceSources?: string | null;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        EvidenceFileView: {
+            /** @description SHA-256 of its bytes, hexadecimal. */
+            hash: string;
+            /** @description Media type, found by its content. */
+            mediaType: string;
+            /** @description Size in bytes. */
+            bytes: number;
+        };
+        ReviewView: {
+            /** @description Name of the registrar. */
+            reviewer: string;
+            /**
+             * Format: date-time
+             * @description When, RFC 3339 in UTC.
+             */
+            at: string;
+            /** @description Why. */
+            reason: string;
+        };
+        EvidenceView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Name of the keeper who brought it. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of that keeper.
+             */
+            keeperId: string;
+            /**
+             * Format: uuid
+             * @description The claim that it bears on.
+             */
+            claimId: string;
+            /** @description What that claim says. */
+            claim: string;
+            /**
+             * @description Whether it supports the claim or contradicts it.
+             * @enum {string}
+             */
+            bearing: "supports" | "contradicts";
+            /**
+             * @description Kind of evidence.
+             * @enum {string}
+             */
+            kind: "collecting-permit" | "export-permit" | "field-note" | "publication" | "importers-list" | "invoice" | "letter" | "other-document" | "appearance";
+            /**
+             * @description How near it stands to what it tells of.
+             * @enum {string}
+             */
+            rank: "primary" | "secondary" | "appearance";
+            /**
+             * @description Whether it names what the claim says, or only the country of export.
+             * @enum {string}
+             */
+            names: "claim" | "country";
+            /** @description Number, title or first words by which the document is found again. */
+            reference: string;
+            /** @description Who issued it. */
+            issuedBy: string | null;
+            /** @description When it was issued, EDTF. */
+            dated: string | null;
+            /**
+             * Format: uuid
+             * @description Evidence that it only repeats.
+             */
+            repeatsId: string | null;
+            /** @description Its file; null where none was given. */
+            file: components["schemas"]["EvidenceFileView"] | null;
+            /** @description Notes. */
+            notes: string | null;
+            /**
+             * @description Whether it was reviewed, and how: only what is accepted counts.
+             * @enum {string}
+             */
+            review: "pending" | "accepted" | "rejected";
+            /** @description The review; null while it waits for one. */
+            reviewed: components["schemas"]["ReviewView"] | null;
+        };
+        NewEvidenceRequest: {
+            /**
+             * Format: uuid
+             * @description The claim that it bears on.
+             */
+            claimId: string;
+            /**
+             * @description Whether it supports the claim or contradicts it.
+             * @enum {string}
+             */
+            bearing: "supports" | "contradicts";
+            /**
+             * @description Kind of evidence. Primary: collecting-permit, export-permit, field-note, publication; secondary: importers-list, invoice, letter, other-document; appearance: a look at the animals.
+             * @enum {string}
+             */
+            kind: "collecting-permit" | "export-permit" | "field-note" | "publication" | "importers-list" | "invoice" | "letter" | "other-document" | "appearance";
+            /**
+             * @description What it names: claim (what the claim says; if left out) or country (only the country of export, which carries no place).
+             * @enum {string}
+             */
+            names?: "claim" | "country";
+            /** @description Number, title or first words by which the document is found again. */
+            reference: string;
+            /** @description Who issued it. Two secondary documents are independent only if different people issued them. */
+            issuedBy?: string | null;
+            /**
+             * @description When it was issued. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            dated?: string | null;
+            /**
+             * Format: uuid
+             * @description Evidence of the same claim that it only repeats: together they count once.
+             */
+            repeatsId?: string | null;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        EvidenceChangeRequest: {
+            /**
+             * @description Whether it supports the claim or contradicts it.
+             * @enum {string}
+             */
+            bearing?: "supports" | "contradicts";
+            /**
+             * @description Kind of evidence. Primary: collecting-permit, export-permit, field-note, publication; secondary: importers-list, invoice, letter, other-document; appearance: a look at the animals.
+             * @enum {string}
+             */
+            kind?: "collecting-permit" | "export-permit" | "field-note" | "publication" | "importers-list" | "invoice" | "letter" | "other-document" | "appearance";
+            /**
+             * @description What it names: claim (what the claim says; if left out) or country (only the country of export, which carries no place).
+             * @enum {string}
+             */
+            names?: "claim" | "country";
+            /** @description Number, title or first words by which the document is found again. */
+            reference?: string;
+            /** @description Who issued it. Two secondary documents are independent only if different people issued them. */
+            issuedBy?: string | null;
+            /**
+             * @description When it was issued. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            dated?: string | null;
+            /**
+             * Format: uuid
+             * @description Evidence of the same claim that it only repeats: together they count once.
+             */
+            repeatsId?: string | null;
+            /** @description Notes. */
+            notes?: string | null;
+        };
+        ReviewRequest: {
+            /**
+             * @description accepted: it counts; rejected: it does not.
+             * @enum {string}
+             */
+            verdict: "accepted" | "rejected";
+            /** @description Why, for everybody to read. */
+            reason: string;
         };
         AnimalRef: {
             /** @description Id of the individual; "private-1" and so on, numbered within the answer, where it may not be seen. */
@@ -5984,7 +6495,7 @@ export interface operations {
                 /** @description What one keeper did. */
                 keeper?: string;
                 /** @description Entries of one kind of change. */
-                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
+                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
                 /** @description From this day on (UTC). */
                 from?: string;
                 /** @description Up to this day, itself included (UTC). */
@@ -10860,6 +11371,1143 @@ export interface operations {
             };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listClaimsClaims: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Claims about this source. */
+                sourceId?: string;
+                /** @description Claims about this line. */
+                lineId?: string;
+                /** @description Claims about this animal. */
+                individualId?: string;
+                /** @description Aspect. */
+                aspect?: "locality" | "trade-name";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["ClaimView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addClaimClaims: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewClaimRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getClaimClaims: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changeClaimClaims: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClaimChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawClaimClaims: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreClaimClaims: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listEvidenceEvidence: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Evidence of this claim. */
+                claimId?: string;
+                /** @description Whether it was reviewed, and how. */
+                review?: "pending" | "accepted" | "rejected";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["EvidenceView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addEvidenceEvidence: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewEvidenceRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EvidenceView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getEvidenceEvidence: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EvidenceView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changeEvidenceEvidence: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EvidenceChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EvidenceView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    reviewEvidenceEvidence: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReviewRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EvidenceView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawEvidenceEvidence: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EvidenceView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreEvidenceEvidence: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EvidenceView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -1,0 +1,32 @@
+import type { JournalKind, Undo } from '../journal/journal-kinds.ts';
+import { ConflictProblem } from '../platform/problem.ts';
+import { recordKind } from '../register/undo/record-kind.ts';
+import { undoOf, type AnyKind } from '../register/undo/undo-change.ts';
+import { claimKind } from './claims/claims.service.ts';
+import { evidenceKind } from './evidence/evidence.service.ts';
+
+const claims = claimKind as unknown as AnyKind;
+const evidence = evidenceKind as unknown as AnyKind;
+
+/** Evidence that was reviewed stays as it was reviewed. */
+const undoUnreviewed: Undo = async (manager, entry) => {
+  if (entry.after?.['review'] !== 'pending')
+    throw new ConflictProblem('This evidence was reviewed as it is. Withdraw it instead.');
+  await undoOf(evidence).changed(manager, entry);
+};
+
+/** What the journal has to know of claims and evidence. A review is not undone: a registrar reviews again, with a reason. */
+export const provenanceKinds: readonly JournalKind[] = [
+  recordKind(
+    'claim',
+    claims,
+    { columns: 'r.value as name', title: ({ name }) => `claim of “${name ?? ''}”` },
+    { hidden: 'a private claim' },
+  ),
+  recordKind(
+    'evidence',
+    evidence,
+    { columns: 'r.reference as name', title: ({ name }) => `evidence “${name ?? ''}”` },
+    { hidden: 'private evidence', undo: { changed: undoUnreviewed } },
+  ),
+];

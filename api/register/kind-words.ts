@@ -1,0 +1,21 @@
+import type { RecordKind } from './kept/kept-form.queries.ts';
+
+/** What people call the kinds of record. */
+export type KindWord =
+  | 'species'
+  | 'line'
+  | 'source'
+  | 'animal'
+  | 'pairing'
+  | 'clutch'
+  | 'observation'
+  | 'claim'
+  | 'evidence'
+  | 'photograph'
+  | 'acknowledgement';
+
+/** The name of the table that holds a kind of record. */
+export function tableOf(word: KindWord): RecordKind {
+  if (word === 'animal') return 'individual';
+  return word === 'acknowledgement' ? 'flag_acknowledgement' : word;
+}
