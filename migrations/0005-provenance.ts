@@ -66,7 +66,7 @@ const claims = `
     constraint claim_uncertainty_of_coordinates check (coordinate_uncertainty_m is null or decimal_latitude is not null),
     ${edtfRule('claim', 'stated_on')}
   );
-  create unique index claim_once on claim (coalesce(source_id, line_id, individual_id), aspect, lower(value)) where withdrawn_at is null;
+  create unique index claim_unique on claim (coalesce(source_id, line_id, individual_id), aspect, lower(value)) where withdrawn_at is null;
   create index claim_source_index on claim (source_id) where source_id is not null;
   create index claim_line_index on claim (line_id) where line_id is not null;
   create index claim_individual_index on claim (individual_id) where individual_id is not null;
@@ -144,4 +144,4 @@ const acknowledgements = `
     ${withdrawable},
     constraint flag_acknowledgement_of_one_thing check (num_nonnulls(individual_id, line_id) = 1)
   );
-  create unique index flag_acknowledgement_once on flag_acknowledgement (coalesce(individual_id, line_id), code) where withdrawn_at is null;`;
+  create unique index flag_acknowledgement_unique on flag_acknowledgement (coalesce(individual_id, line_id), code) where withdrawn_at is null;`;

@@ -244,7 +244,7 @@ const provenance: Record<string, ConstraintMessage> = {
     'An uncertainty belongs to coordinates: give them too, or leave it out.',
   ),
   claim_stated_on_bounds: bounds('/statedOn'),
-  claim_once: rule('/value', 'This record has the same claim already. Bring the evidence to that one.'),
+  claim_unique: rule('/value', 'This record has the same claim already. Bring the evidence to that one.'),
   claim_verbatim_kept: rule(
     '/verbatimLocality',
     'The words of a label are never altered. Withdraw the claim and enter a new one.',
@@ -270,7 +270,6 @@ const provenance: Record<string, ConstraintMessage> = {
   stored_file_bytes: rule('', 'This file is empty.'),
   stored_file_width: rule('', 'A picture is at least one pixel wide.'),
   stored_file_height: rule('', 'A picture is at least one pixel high.'),
-  stored_file_pkey: rule('', 'This file was stored at the same moment. Try again.'),
   photograph_individual: missing('/individualId', 'animal'),
   photograph_keeper: missing('', 'keeper'),
   photograph_file: missing('', 'file'),
@@ -281,7 +280,7 @@ const provenance: Record<string, ConstraintMessage> = {
   flag_acknowledgement_line: missing('/lineId', 'line'),
   flag_acknowledgement_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
   flag_acknowledgement_of_one_thing: rule('/individualId', 'A flag is acknowledged on exactly one animal or line.'),
-  flag_acknowledgement_once: rule('/code', 'This flag is acknowledged already.'),
+  flag_acknowledgement_unique: rule('/code', 'This flag is acknowledged already.'),
 };
 
 /** Every rule that the database holds, in words. A test compares the names with the schema. */

@@ -9,7 +9,7 @@ import { WithdrawableRecord } from '../../register/record.ts';
 @Entity('flag_acknowledgement')
 @Check('flag_acknowledgement_reason_length', 'length(reason) between 1 and 500')
 @Check('flag_acknowledgement_of_one_thing', 'num_nonnulls(individual_id, line_id) = 1')
-@Index('flag_acknowledgement_once', { synchronize: false })
+@Index('flag_acknowledgement_unique', { synchronize: false })
 export class FlagAcknowledgement extends WithdrawableRecord {
   @Column({ name: 'keeper_id', type: 'uuid' })
   @ForeignKey(() => Keeper, { name: 'flag_acknowledgement_keeper' })

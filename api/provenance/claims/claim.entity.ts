@@ -27,7 +27,7 @@ const length = (column: string, most: number): string => `length(${column}) betw
 @Check('claim_coordinates', 'num_nonnulls(decimal_latitude, decimal_longitude, geodetic_datum) in (0, 3)')
 @Check('claim_uncertainty_of_coordinates', 'coordinate_uncertainty_m is null or decimal_latitude is not null')
 @Check('claim_stated_on_bounds', dateBoundsRule('stated_on'))
-@Index('claim_once', { synchronize: false })
+@Index('claim_unique', { synchronize: false })
 @Index('claim_source_index', { synchronize: false })
 @Index('claim_line_index', { synchronize: false })
 @Index('claim_individual_index', { synchronize: false })
