@@ -48,6 +48,7 @@ export class LineageMemory {
   #clutches: Column<Int32Array>;
   #positionOf: Column<Int32Array>;
   #staleCount = 0;
+  #founders: { readonly of: readonly SourceNode[]; readonly kinds: FounderKinds } | null = null;
   /** Clutches that later changes touched since `stale` was last asked for. */
   #touchedSince = new Set<number>();
 
@@ -97,13 +98,19 @@ export class LineageMemory {
       recomputeCost(pedigree, this.#order(), clutches, AT_ONCE_STEPS) <= AT_ONCE_STEPS;
     if (isAtOnce) {
       recomputeClutches(pedigree, this.#order(), figures, clutches);
-      writeFacts(pedigree, founderKinds(sources), facts, clutches);
+      writeFacts(pedigree, this.#foundersOf(sources), facts, clutches);
       return;
     }
     for (const clutch of clutches) {
       if (stale[clutch] === 0) this.#staleCount++;
       stale[clutch] = 1;
     }
+  }
+
+  /** The list of sources is another one once a source has changed. */
+  #foundersOf(sources: readonly SourceNode[]): FounderKinds {
+    if (this.#founders?.of !== sources) this.#founders = { of: sources, kinds: founderKinds(sources) };
+    return this.#founders.kinds;
   }
 
   /** Clutches whose figures do not follow the newest changes, parents first. What changes from now on is told apart from them. */

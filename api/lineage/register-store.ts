@@ -36,6 +36,8 @@ export class RegisterStore {
   #lines: LineNode[] = [];
   /** Animals of each line, ascending; made when first wanted and led on from then. */
   #members: Map<number, Int32Array> | null = null;
+  /** Whether the map of members was handed out as it is. */
+  #areMembersShown = false;
   /** Whether somebody may hold the lists of sources and lines as they are. */
   #isShown = false;
   readonly #serials: Column<Float64Array>;
@@ -188,15 +190,17 @@ export class RegisterStore {
 
   #moveToLine(individual: number, from: number, to: number): void {
     if (this.#members === null || from === to) return;
-    // lists that were shown are left as they are
-    const members = new Map(this.#members);
+    // what was shown is left as it is: the map is copied once, and no list is ever written
+    if (this.#areMembersShown) this.#members = new Map(this.#members);
+    this.#areMembersShown = false;
+    const members = this.#members;
+    const listOf = (line: number): Int32Array => members.get(line) ?? new Int32Array(0);
     if (from >= 0)
       members.set(
         from,
-        (members.get(from) ?? new Int32Array(0)).filter((other) => other !== individual),
+        listOf(from).filter((other) => other !== individual),
       );
-    if (to >= 0) members.set(to, Int32Array.from([...(members.get(to) ?? []), individual]).sort());
-    this.#members = members;
+    if (to >= 0) members.set(to, withMember(listOf(to), individual));
   }
 
   /**
@@ -247,6 +251,7 @@ export class RegisterStore {
 
   /** The animals of each line as they are now, withdrawn ones among them. */
   showMembers(): ReadonlyMap<number, Int32Array> {
+    this.#areMembersShown = true;
     return (this.#members ??= gatherMembers(this.#lineOf.show()));
   }
 
@@ -276,6 +281,14 @@ export class RegisterStore {
       jointPairs: this.#jointPairs.show(),
     };
   }
+}
+
+/** A list with one more animal, ascending. */
+function withMember(list: Int32Array, individual: number): Int32Array {
+  const longer = new Int32Array(list.length + 1);
+  longer.set(list);
+  longer[list.length] = individual;
+  return (list.at(-1) ?? -1) < individual ? longer : longer.sort();
 }
 
 /** By counting, in two passes without an object for any animal. */

@@ -1,6 +1,24 @@
-import { tracesLabel } from '../provenance/standing.ts';
+import { foldedLabel, tracesLabel } from '../provenance/standing.ts';
 import { originShares } from './kernel/shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
+import type { SourceNode } from './register-graph.ts';
+
+const byLabel = new WeakMap<readonly SourceNode[], ReadonlyMap<string, readonly number[]>>();
+
+/** Sources by the label that they came with, as it is compared; a list of sources is never changed, so each is gone through once. */
+function sourcesByLabel(sources: readonly SourceNode[]): ReadonlyMap<string, readonly number[]> {
+  const known = byLabel.get(sources);
+  if (known) return known;
+  const found = new Map<string, number[]>();
+  sources.forEach(({ labelAsReceived }, number) => {
+    const label = foldedLabel(labelAsReceived) ?? '';
+    const same = found.get(label) ?? [];
+    same.push(number);
+    found.set(label, same);
+  });
+  byLabel.set(sources, found);
+  return found;
+}
 
 /**
  * Tells how much of an animal is expected to come from founders whose papers name its label, 0 to 1, for many animals of one state:
@@ -32,9 +50,10 @@ export class TracedShares {
   #sourcesTracing(line: number): ReadonlySet<number> {
     const { sources, lines } = this.#snapshot.graph;
     const label = lines[line]?.name ?? null;
+    const labelled = label === null ? [] : (sourcesByLabel(sources).get(foldedLabel(label) ?? '') ?? []);
     const known =
       this.#tracing.get(line) ??
-      new Set(sources.flatMap((source, number) => (tracesLabel(source, label) ? [number] : [])));
+      new Set(labelled.filter((number) => tracesLabel(sources[number] ?? { labelAsReceived: null }, label)));
     this.#tracing.set(line, known);
     return known;
   }

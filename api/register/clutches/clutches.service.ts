@@ -64,7 +64,8 @@ export class ClutchesService {
       if (request.offspring) {
         // the journal tells of the clutch before it tells of its young
         await finishSteps(manager);
-        await raiseYoung(manager, keeper, { id, version: 1, keeperId: keeper.id }, request.offspring, '/offspring');
+        const clutch = { id, version: 1, keeperId: keeper.id, tier };
+        await raiseYoung(manager, keeper, clutch, request.offspring, '/offspring');
       }
       return presentPossible(manager, id, '/offspring/animals');
     });

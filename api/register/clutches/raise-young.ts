@@ -5,6 +5,7 @@ import { InvalidProblem } from '../../platform/problem.ts';
 import { insertIndividuals } from '../individuals/individual-origin.ts';
 import { noteRaised, type RaisedFrom } from '../kept/note-raised.ts';
 import { requireStanding } from '../standing.queries.ts';
+import type { Clutch } from './clutch.entity.ts';
 import type { OffspringRequest, YoungRequest } from './clutch.dto.ts';
 import { readHeritage } from './heritage.queries.ts';
 
@@ -20,7 +21,7 @@ import { readHeritage } from './heritage.queries.ts';
 export async function raiseYoung(
   manager: EntityManager,
   keeper: Acting,
-  clutch: RaisedFrom,
+  clutch: RaisedFrom & Pick<Clutch, 'tier'>,
   request: OffspringRequest,
   at: string,
 ): Promise<string[]> {
@@ -31,7 +32,8 @@ export async function raiseYoung(
   const heritage = await readHeritage(manager, clutch.id);
   const speciesId = request.speciesId ?? heritage.speciesId ?? refuseSpecies(at);
   const lineId = speciesId === heritage.speciesId ? heritage.lineId : null;
-  const animals = young.map((animal) => ({ lineId, ...animal, id: newId(), speciesId, clutchId: clutch.id }));
+  const inherited = { speciesId, clutchId: clutch.id, clutchTier: clutch.tier };
+  const animals = young.map((animal) => ({ lineId, ...animal, ...inherited, id: newId() }));
   const ids = animals.map(({ id }) => id);
   await insertIndividuals(manager, keeper.id, animals);
   await noteRaised(manager, clutch, ids);

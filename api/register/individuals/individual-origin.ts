@@ -5,8 +5,8 @@ import { Clutch } from '../clutches/clutch.entity.ts';
 import type { NewIndividualRequest } from './individual.dto.ts';
 import { Individual } from './individual.entity.ts';
 
-/** A new animal and the id it will have. */
-export type IdentifiedIndividual = NewIndividualRequest & { readonly id: string };
+/** A new animal, the id it will have, and the rank in time of the clutch that it names. */
+export type PlacedIndividual = NewIndividualRequest & { readonly id: string; readonly clutchTier: number | null };
 
 /**
  * Writes new animals in one statement, each ranked above its clutch. Callers hold the lock of the lineage and have checked
@@ -15,11 +15,8 @@ export type IdentifiedIndividual = NewIndividualRequest & { readonly id: string 
 export async function insertIndividuals(
   manager: EntityManager,
   keeperId: string,
-  animals: readonly IdentifiedIndividual[],
+  animals: readonly PlacedIndividual[],
 ): Promise<void> {
-  const tiers = new Map<string, number>();
-  for (const clutchId of new Set(animals.map((animal) => animal.clutchId ?? null)))
-    if (clutchId !== null) tiers.set(clutchId, await tierOf(manager, clutchId));
   await manager.insert(
     Individual,
     animals.map(
@@ -27,7 +24,8 @@ export async function insertIndividuals(
         ...animal,
         keeperId,
         status: status ?? (died === null ? ('alive' as const) : ('died' as const)),
-        ...placeAbove(clutchId, clutchId === null ? null : (tiers.get(clutchId) ?? null)),
+        clutchId,
+        tier: animal.clutchTier === null ? 0 : animal.clutchTier + 1,
         ...dateColumns('sexedOn', sexedOn),
         ...dateColumns('hatched', hatched),
         ...dateColumns('outOfWater', outOfWater),
@@ -54,14 +52,8 @@ export async function originOf(
   return { clutchId, clutchTier };
 }
 
-async function tierOf(manager: EntityManager, clutchId: string): Promise<number> {
+/** The rank in time of a clutch. */
+export async function tierOf(manager: EntityManager, clutchId: string): Promise<number> {
   const clutch = await manager.findOneOrFail(Clutch, { where: { id: clutchId }, select: { id: true, tier: true } });
   return clutch.tier;
-}
-
-function placeAbove(
-  clutchId: string | null,
-  clutchTier: number | null,
-): Pick<Individual, 'clutchId' | 'clutchTier' | 'tier'> {
-  return { clutchId, clutchTier, tier: clutchTier === null ? 0 : clutchTier + 1 };
 }

@@ -16,7 +16,7 @@ import type { IndividualChangeRequest, NewIndividualRequest } from './individual
 import { Individual } from './individual.entity.ts';
 import { findIndividual } from './individual.queries.ts';
 import type { IndividualView } from './individual.view.ts';
-import { insertIndividuals, originOf } from './individual-origin.ts';
+import { insertIndividuals, originOf, tierOf } from './individual-origin.ts';
 
 export const individualKind: Kind<Individual, IndividualView> = {
   word: 'animal',
@@ -43,7 +43,8 @@ export class IndividualsService {
       await lockPedigree(manager);
       await requireOrigins(manager, request);
       const id = newId();
-      await insertIndividuals(manager, keeper.id, [{ id, ...request }]);
+      const clutchTier = request.clutchId ? await tierOf(manager, request.clutchId) : null;
+      await insertIndividuals(manager, keeper.id, [{ id, ...request, clutchTier }]);
       noteAdded(manager, 'individual', id);
       await refuseImpossibleIndividual(manager, id);
       return present(await findIndividual(manager, id), () => new NotFoundProblem('animal', id));

@@ -10,7 +10,7 @@ export interface KeptYoung {
   readonly form: KeptForm;
 }
 
-/** The clutch of some young, as its row is locked. */
+/** The clutch of some young, as its row stands. */
 export interface RaisedFrom {
   readonly id: string;
   readonly version: number;

@@ -56,14 +56,15 @@ export interface KnownClutchFacts extends ClutchFacts {
  */
 export async function readClutchFacts(manager: EntityManager, id: string): Promise<KnownClutchFacts | null> {
   const [clutch] = await manager.query<ClutchRow[]>(
-    `select c.laid, c.eggs, c.hatched,
+    `select c.laid, c.eggs, c.hatched, young.*,
        (select coalesce(sum(l.count), 0)::integer from clutch_loss l where l.clutch_id = c.id) as lost,
-       (select count(*)::integer from individual y where y.clutch_id = c.id and y.withdrawn_at is null and ${seen('individual', 'y')}) as young,
-       (select count(*)::integer from individual y where y.clutch_id = c.id and y.withdrawn_at is null and ${hidden('individual', 'y')}) as "privateYoung",
-       (select y.number::text from individual y where y.clutch_id = c.id and ${seen('individual', 'y')}
-          and y.hatched_latest < c.laid_earliest order by y.number limit 1) as "earlyYoung",
        ${parentsOf('c.id')} as parents, ${nearbyOf('c')} as nearby
-     from clutch c where c.id = $1 and ${seenClutch('c')}`,
+     from clutch c cross join lateral (
+       select count(*) filter (where y.withdrawn_at is null and ${seen('individual', 'y')})::integer as young,
+         count(*) filter (where y.withdrawn_at is null and ${hidden('individual', 'y')})::integer as "privateYoung",
+         min(y.number) filter (where y.hatched_latest < c.laid_earliest and ${seen('individual', 'y')})::text as "earlyYoung"
+       from individual y where y.clutch_id = c.id) young
+     where c.id = $1 and ${seenClutch('c')}`,
     [id],
   );
   if (!clutch) return null;
