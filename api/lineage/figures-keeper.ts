@@ -1,15 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { animalRows, isCurrentPlan, linesOf, planOf, type FiguresPlan } from './figures-plan.ts';
-import {
-  holdAt,
-  markSettled,
-  noteDueLines,
-  readUnsettled,
-  removeRows,
-  writeAnimalRows,
-} from './figures-rows.queries.ts';
-import type { LineageSnapshot } from './lineage-snapshot.ts';
+import { animalRows, isCurrentPlan, linesOf, planOf } from './figures-plan.ts';
+import { readUnsettled, settleAt } from './figures-rows.queries.ts';
 import { Snapshots } from './snapshots.service.ts';
 
 /** Changes and animals that are settled within a request; more are left to the job. */
@@ -61,25 +53,16 @@ export class FiguresKeeper {
       const plan = await planOf(manager, snapshot, changes);
       if (plan.animals.length > AT_ONCE.animals) return false;
       if (!isCurrentPlan(snapshot, plan)) return false;
-      const notes = changes.map(({ note }) => note);
-      if (await this.#write(snapshot, plan, notes)) return true;
+      const settling = {
+        animals: animalRows(snapshot, plan.animals, plan.changed),
+        gone: plan.gone,
+        // also where no clutch changed: founders of a source share its base kinship, and a job may have passed by before these rows were there
+        dueLines: linesOf(snapshot, plan.animals),
+        notes: changes.map(({ note }) => note),
+      };
+      // not written where the register has changed since the snapshot
+      if (await settleAt(manager, snapshot.revision.number, settling)) return true;
     }
     return false;
-  }
-
-  /** Writes everything in one transaction; false, and nothing is written, where the register has changed since the snapshot. */
-  #write(snapshot: LineageSnapshot, plan: FiguresPlan, notes: readonly string[]): Promise<boolean> {
-    const rows = animalRows(snapshot, plan.animals, plan.changed);
-    return this.dataSource.transaction(async (manager) => {
-      // a settling that is lost with the power is simply done again
-      await manager.query('set local synchronous_commit = off');
-      if (!(await holdAt(manager, snapshot.revision.number))) return false;
-      await writeAnimalRows(manager, rows);
-      if (plan.gone.length > 0) await removeRows(manager, plan.gone);
-      // also where no clutch changed: founders of a source share its base kinship, and a job may have passed by before these rows were there
-      await noteDueLines(manager, linesOf(snapshot, plan.animals));
-      await markSettled(manager, notes);
-      return true;
-    });
   }
 }

@@ -41,14 +41,6 @@ export async function newestNote(manager: EntityManager, revision: number): Prom
   return row?.note ?? '0';
 }
 
-/** Holds the register still until the transaction ends; false, and nothing is held, where it is not at this revision any more. */
-export async function holdAt(manager: EntityManager, revision: number): Promise<boolean> {
-  const rows = await manager.query<unknown[]>('select 1 from lineage_revision where revision = $1 for update', [
-    revision,
-  ]);
-  return rows.length > 0;
-}
-
 /** Holds the register still until the transaction ends, at whatever revision it is. */
 export async function hold(manager: EntityManager): Promise<void> {
   await manager.query('select 1 from lineage_revision for update');
@@ -68,19 +60,69 @@ export async function isOvertaken(manager: EntityManager, revision: number): Pro
 
 /** Writes figures of animals; a row that would not change is left alone. */
 export async function writeAnimalRows(manager: EntityManager, rows: AnimalRows): Promise<void> {
-  if (rows.ids.length === 0) return;
-  await manager.query(
-    `insert into individual_figures as held (individual_id, inbreeding, depth, traced_share, mean_kinship)
-     select new.id, new.inbreeding, new.depth, new.traced, case when new.keeps then before.mean_kinship else new.kinship end
-     from unnest($1::uuid[], $2::float8[], $3::int[], $4::float8[], $5::float8[], $6::boolean[])
-         as new (id, inbreeding, depth, traced, kinship, keeps)
-       left join individual_figures before on before.individual_id = new.id
-     on conflict (individual_id) do update set inbreeding = excluded.inbreeding, depth = excluded.depth,
-       traced_share = excluded.traced_share, mean_kinship = excluded.mean_kinship
-     where (held.inbreeding, held.depth, held.traced_share, held.mean_kinship)
-       is distinct from (excluded.inbreeding, excluded.depth, excluded.traced_share, excluded.mean_kinship)`,
-    [rows.ids, rows.inbreeding, rows.depth, rows.tracedShare, rows.meanKinship, rows.keepsKinship],
+  if (rows.ids.length > 0) await manager.query(insertAnimalRows(1), animalParameters(rows));
+}
+
+/** The lists of `insertAnimalRows`. */
+const animalParameters = (rows: AnimalRows): unknown[] => [
+  rows.ids,
+  rows.inbreeding,
+  rows.depth,
+  rows.tracedShare,
+  rows.meanKinship,
+  rows.keepsKinship,
+];
+
+/** SQL that writes figures of animals: six lists from a parameter on, as far as `condition` holds. */
+const insertAnimalRows = (first: number, condition = 'true'): string => {
+  const lists = ['uuid', 'float8', 'int', 'float8', 'float8', 'boolean'].map((type, at) => `$${first + at}::${type}[]`);
+  return `insert into individual_figures as held (individual_id, inbreeding, depth, traced_share, mean_kinship)
+    select new.id, new.inbreeding, new.depth, new.traced, case when new.keeps then before.mean_kinship else new.kinship end
+    from unnest(${lists.join(', ')}) as new (id, inbreeding, depth, traced, kinship, keeps)
+      left join individual_figures before on before.individual_id = new.id
+    where ${condition}
+    on conflict (individual_id) do update set inbreeding = excluded.inbreeding, depth = excluded.depth,
+      traced_share = excluded.traced_share, mean_kinship = excluded.mean_kinship
+    where (held.inbreeding, held.depth, held.traced_share, held.mean_kinship)
+      is distinct from (excluded.inbreeding, excluded.depth, excluded.traced_share, excluded.mean_kinship)`;
+};
+
+/** What a settling writes. */
+export interface Settling {
+  readonly animals: AnimalRows;
+  /** Records that are gone, by id: their rows go too. */
+  readonly gone: readonly string[];
+  /** Lines whose mean kinships have to be computed anew. */
+  readonly dueLines: readonly string[];
+  /** The changes that are settled by it. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Writes a settling by one statement, as a transaction of its own; false, and nothing is written, where the register is not at this
+ * revision any more. The statement holds the register first, and what it waited for there is no other state than it began with, since
+ * that would have another revision. Animals, lines, notes: in the order in which the job writes them too, so that the two wait for
+ * each other at most. A settling that is lost with the power is simply done again, so it waits for no disk.
+ */
+export async function settleAt(manager: EntityManager, revision: number, settling: Settling): Promise<boolean> {
+  const { animals, gone, dueLines, notes } = settling;
+  const [row] = await manager.query<{ held: boolean }[]>(
+    `with held as (select set_config('synchronous_commit', 'off', true) from lineage_revision where revision = $1 for update),
+       written as (${insertAnimalRows(2, 'exists (select from held)')} returning 1),
+       gone_animals as (delete from individual_figures f where f.individual_id = any($8::uuid[]) and exists (select from held)
+         and not exists (select from individual r where r.id = f.individual_id) returning 1),
+       gone_lines as (delete from line_figures f where f.line_id = any($8::uuid[]) and exists (select from held)
+         and not exists (select from line r where r.id = f.line_id) returning 1),
+       due as (insert into line_figures (line_id, due_since)
+         select id, now() from unnest($9::uuid[]) as line (id)
+         where exists (select from held) and (select count(*) from written) >= 0 order by id
+         on conflict (line_id) do update set due_since = excluded.due_since returning 1),
+       settled as (update lineage_change set settled = true
+         where not settled and id = any($10::bigint[]) and exists (select from held) and (select count(*) from due) >= 0)
+     select exists (select from held) as held`,
+    [revision, ...animalParameters(animals), gone, dueLines, notes],
   );
+  return row?.held ?? false;
 }
 
 /** Mean kinships as they are written, by the ids of animals; who has none, or no row yet, is left out. */
@@ -105,14 +147,9 @@ export async function removeRows(manager: EntityManager, ids: readonly string[] 
   );
 }
 
-/** Marks changes as settled: those named, or all up to a note. */
-export async function markSettled(manager: EntityManager, notes: readonly string[] | { upTo: string }): Promise<void> {
-  if ('upTo' in notes)
-    await manager.query('update lineage_change set settled = true where not settled and id <= $1', [notes.upTo]);
-  else
-    await manager.query('update lineage_change set settled = true where not settled and id = any($1::bigint[])', [
-      notes,
-    ]);
+/** Marks changes up to a note as settled. */
+export async function markSettled(manager: EntityManager, upTo: string): Promise<void> {
+  await manager.query('update lineage_change set settled = true where not settled and id <= $1', [upTo]);
 }
 
 /** Ids of the animals that hatched from some clutches or came from some sources (individual_clutch_index, individual_source_index). */
@@ -121,6 +158,7 @@ export async function readYoungOf(
   clutches: readonly string[],
   sources: readonly string[],
 ): Promise<string[]> {
+  if (clutches.length === 0 && sources.length === 0) return [];
   const rows = await manager.query<{ id: string }[]>(
     'select id from individual where clutch_id = any($1::uuid[]) union all select id from individual where source_id = any($2::uuid[])',
     [clutches, sources],

@@ -133,7 +133,7 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
     await this.dataSource.transaction(async (own) => {
       await removeRows(own, isAll ? 'all' : plan.gone);
       await noteDueLines(own, isAll ? 'all' : linesOf(snapshot, plan.animals));
-      await markSettled(own, { upTo });
+      await markSettled(own, upTo);
       await noteProgress(own, 0, 0);
     });
   }

@@ -96,11 +96,18 @@ export interface NotedChange {
   readonly id: string | null;
 }
 
-/** The changes after a revision, no more than `most` + 1. */
-export async function readChanges(client: pg.ClientBase, after: number, most: number): Promise<NotedChange[]> {
-  const { rows } = await client.query<NotedChange>(
-    'select kind, record_id as id from lineage_change where revision > $1 order by id limit $2',
+/** The revision that the transaction at hand sees, and the changes after another one, oldest first, no more than `most` + 1. */
+export async function readChanges(
+  client: pg.ClientBase,
+  after: number,
+  most: number,
+): Promise<{ revision: Revision; changes: NotedChange[] }> {
+  const { rows } = await client.query<RevisionRow & { changes: NotedChange[] }>(
+    `select revision, changed_at, pruned, coalesce((
+       select json_agg(json_build_object('kind', c.kind, 'id', c.record_id) order by c.id)
+       from (select * from lineage_change where revision > $1 order by id limit $2) c), '[]') as changes
+     from lineage_revision`,
     [after, most + 1],
   );
-  return rows;
+  return { revision: revisionOf(rows), changes: rows[0]?.changes ?? [] };
 }

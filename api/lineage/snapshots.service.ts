@@ -1,13 +1,14 @@
 import { Inject, Injectable, type OnApplicationShutdown } from '@nestjs/common';
 import type pg from 'pg';
-import { DataSource, type EntityManager } from 'typeorm';
+import { DataSource } from 'typeorm';
 import type { PostgresDataSourceOptions } from 'typeorm/driver/postgres/PostgresDataSourceOptions.js';
+import { poolOf } from '../platform/data-source.ts';
 import { LongWork } from '../platform/long-work.ts';
 import { settingsKey, type Settings } from '../platform/settings.ts';
 import { founderKinds, LineageMemory } from './lineage-memory.ts';
 import { LineageSnapshot } from './lineage-snapshot.ts';
 import { readLineage, type LineageReading } from './read-lineage.ts';
-import { countIndividuals, readChanges, readRevision, readRevisionIn, type Revision } from './register-rows.queries.ts';
+import { countIndividuals, readChanges, readRevision, type Revision } from './register-rows.queries.ts';
 import { readLineageTask } from './tasks/read-lineage.task.ts';
 import { recomputeTask } from './tasks/recompute.task.ts';
 
@@ -93,9 +94,8 @@ export class Snapshots implements OnApplicationShutdown {
     const held = this.#newest?.revision;
     if (!memory || !held) return null;
     return this.#inOneState(async (client) => {
-      const revision = await readRevisionIn(client);
+      const { revision, changes } = await readChanges(client, held.number, FOLLOWED_MOST);
       if (revision.number <= held.number || revision.pruned > held.number) return null;
-      const changes = await readChanges(client, held.number, FOLLOWED_MOST);
       if (changes.length > FOLLOWED_MOST || changes.some(({ kind }) => kind === 'everything')) return null;
       await memory.advance(client, changes);
       return revision;
@@ -117,13 +117,19 @@ export class Snapshots implements OnApplicationShutdown {
     return reading.revision;
   }
 
-  #inOneState<Result>(work: (client: pg.ClientBase) => Promise<Result>): Promise<Result> {
-    return this.dataSource.transaction('REPEATABLE READ', async (manager: EntityManager) => {
-      await manager.query('set transaction read only');
-      const client = (await manager.queryRunner?.connect()) as pg.PoolClient | undefined;
-      if (!client) throw new Error('the register is read inside a transaction only');
-      return work(client);
-    });
+  async #inOneState<Result>(work: (client: pg.ClientBase) => Promise<Result>): Promise<Result> {
+    const client = await poolOf(this.dataSource).connect();
+    try {
+      await client.query('begin isolation level repeatable read read only');
+      const result = await work(client);
+      await client.query('commit');
+      client.release();
+      return result;
+    } catch (error) {
+      // with its transaction, whatever state that is in
+      client.release(true);
+      throw error;
+    }
   }
 
   /** Computes in a thread what was too much for a request, until nothing is stale. */
