@@ -19,15 +19,19 @@ export class LoopStepView {
   @Shown({ description: 'As what; `either` where sexes are not known.', enum: ['sire', 'dam', 'either'] })
   as: 'sire' | 'dam' | 'either';
 
-  @Shown({
-    description:
-      'Probability that it is that parent, above 0, at most 1. Where `together`, that the animals on both sides are: it stands on both and counts once.',
-    ...share,
-  })
+  @Shown({ description: 'Probability that it is that parent, above 0, at most 1.', ...share })
   probability: number;
 
-  @Shown({ description: 'Whether the other side leads through the same clutch.' })
-  together: boolean;
+  @Shown({
+    description:
+      'Where the other side leads through the same clutch: the probability that the animals on both sides are its parents. It counts once, in place of the ' +
+      'two; null elsewhere.',
+    type: Number,
+    nullable: true,
+    minimum: 0,
+    maximum: 1,
+  })
+  together: number | null;
 }
 
 /** One loop: two paths up from the two parents that share no animal before they meet. */

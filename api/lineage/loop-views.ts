@@ -54,8 +54,8 @@ export class LoopWriter {
       animal: individual < 0 ? null : this.#animal(individual).id,
       clutch: this.#clutch(of).id,
       as: this.#roleIn(of, individual, isFirst),
-      probability: Math.min(1, odds),
-      together: isTogether,
+      probability: this.#oddsIn(of, individual, isFirst),
+      together: isTogether ? Math.min(1, odds) : null,
     };
   }
 
@@ -72,6 +72,18 @@ export class LoopWriter {
     };
     this.#clutches.set(clutch, known);
     return known;
+  }
+
+  /** Probability that an animal is a parent of a clutch; of a frog nobody knows, that the parent named first or second is one. */
+  #oddsIn(clutch: number, individual: number, isFirst: boolean): number {
+    const { pairStart, pairSire, pairDam, pairProbability } = this.#snapshot.graph.pedigree;
+    let odds = 0;
+    for (let pair = pairStart[clutch] ?? 0; pair < (pairStart[clutch + 1] ?? 0); pair++) {
+      const isSire = pairSire[pair] === individual && (individual >= 0 || isFirst);
+      const isDam = pairDam[pair] === individual && (individual >= 0 || !isFirst);
+      if (isSire || isDam) odds += pairProbability[pair] ?? 0;
+    }
+    return Math.min(1, odds);
   }
 
   /** Lists name sires first; an animal stands on one of them only. */

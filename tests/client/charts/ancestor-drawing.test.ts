@@ -44,10 +44,10 @@ it('moves by arrow keys and lights the loop of a common ancestor that has the fo
   svg?.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowUp', bubbles: true, cancelable: true }));
   await tick();
   expect(chart.focused).not.toBe(view.root);
-  const common = chart.layout?.animals.find((placed) => placed.common && placed.common.part > 0);
-  links.find((link) => link.dataset['animal'] === common?.animal.id)?.dispatchEvent(new FocusEvent('focus'));
+  const common = [...chart.common.values()].find(({ part }) => part > 0);
+  links.find((link) => link.dataset['animal'] === common?.id)?.dispatchEvent(new FocusEvent('focus'));
   await tick();
-  expect(chart.litAnimal?.animal.id).toBe(common?.animal.id);
+  expect(chart.litAnimal?.animal.id).toBe(common?.id);
   expect(container.querySelectorAll('.pencil')).toHaveLength(chart.lit.streams.size);
   expect(chart.sentence).toContain('stands behind both parents');
 });

@@ -4082,10 +4082,10 @@ export interface components {
              * @enum {string}
              */
             as: "sire" | "dam" | "either";
-            /** @description Probability that it is that parent, above 0, at most 1. Where `together`, that the animals on both sides are: it stands on both and counts once. */
+            /** @description Probability that it is that parent, above 0, at most 1. */
             probability: number;
-            /** @description Whether the other side leads through the same clutch. */
-            together: boolean;
+            /** @description Where the other side leads through the same clutch: the probability that the animals on both sides are its parents. It counts once, in place of the two; null elsewhere. */
+            together: number | null;
         };
         InbreedingLoopView: {
             /** @description Place of its common ancestor in `ancestors`, from 0. */

@@ -36,8 +36,12 @@ export type Flag = Sent['FlagView'];
 /** The figures of one row of the register. */
 export type Figures = Sent['FigureItemView'];
 /** Why F of an animal is what it is. */
-export type CommonAncestors = Sent['CommonAncestorsView'];
-export type CommonAncestor = Sent['CommonAncestorView'];
+export type InbreedingLoops = Sent['InbreedingLoopsView'];
+/** One loop: two paths up from the parents to where they meet. */
+export type InbreedingLoop = Sent['InbreedingLoopView'];
+export type LoopStep = Sent['LoopStepView'];
+/** A common ancestor, and what of its loops is listed. */
+export type LoopAncestor = Sent['LoopAncestorView'];
 /** Which coefficients an animal with uncertain ancestors can have. */
 export type InbreedingSpread = Sent['InbreedingSpreadView'];
 /** Figures of an animal as recorded and under assumptions. */

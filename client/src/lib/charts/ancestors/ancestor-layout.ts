@@ -2,7 +2,6 @@ import { animalItem, eggOffset, founderBoxes, linkItems, memberOffset, needsMark
 import { orderInBands } from './band-order.ts';
 import { eventTimes, type EventTimes } from './event-times.ts';
 import { clutchShare, generations, genomeShares } from './genome-shares.ts';
-import { commonAncestors, type CommonAncestor } from './loops.ts';
 import { measures } from './measures.ts';
 import { readPedigree, type PedigreeGraph } from './pedigree-graph.ts';
 import type { ClutchNode, IndividualNode, PedigreeView, SourceNode } from './pedigree-view.ts';
@@ -17,7 +16,6 @@ export interface PlacedAnimal {
   share: number;
   /** Fewest steps up from the root. */
   generation: number;
-  common: CommonAncestor | null;
   /** Probabilities with which it is a candidate parent, in the order of its streams; empty when certain. */
   probabilities: number[];
   /** What stands above the symbol. */
@@ -164,7 +162,6 @@ function placeAnimals(
   streams: Stream[],
 ): PlacedAnimal[] {
   const levels = generations(graph);
-  const common = new Map(commonAncestors(graph).map((one) => [one.id, one]));
   const uncertain = new Map<string, Stream[]>();
   for (const stream of streams)
     if (stream.probability < 1) uncertain.set(stream.from, [...(uncertain.get(stream.from) ?? []), stream]);
@@ -178,7 +175,6 @@ function placeAnimals(
       y: item.y,
       share: shares.get(animal.id) ?? 0,
       generation: levels.get(animal.id)?.least ?? 0,
-      common: common.get(animal.id) ?? null,
       probabilities: own.map((stream) => stream.probability),
       above: needsMark(graph, animal.id) ? (animal.hasMoreAncestors ? 'more' : 'unknown') : null,
     };

@@ -6,13 +6,18 @@ import { layoutAncestors, type PlacedAnimal } from './ancestor-layout.ts';
 import { nameOf } from './ancestor-table.ts';
 import { moveFrom } from './chart-moves.ts';
 import { islandOf } from './island.ts';
+import { pathsOfLoops, topOfLoop, type LoopPaths } from './loop-paths.ts';
+import { chosenInWords, litShare } from './loop-words.ts';
 import { pathsToRoot } from './loops.ts';
 import type { PedigreeView } from './pedigree-view.ts';
+import { ancestorsInChart, type ChartAncestor, type LoopsThrough, type ShownLoops } from './shown-loops.ts';
 
 export const generationChoices = [3, 4, 6, 8, 12] as const;
 
 /** Where a chart gets its pedigree from, so many generations back. */
 export type ReadPedigree = (generations: number) => Promise<PedigreeView>;
+
+const nothingLit: LoopPaths = { nodes: new Set(), streams: new Set(), isWhole: true };
 
 /** What the ancestor chart shows now: how far back, which loop is lit, which animal the keyboard stands on. */
 export class AncestorChart {
@@ -24,42 +29,73 @@ export class AncestorChart {
   focused = $state<string | null>(null);
   /** Pointed at or focused now; null lets the strongest loop be lit. */
   pointed = $state<string | null>(null);
+  readonly #shown: () => ShownLoops | undefined;
   #came: string | null = null;
   #asked: symbol | null = null;
 
   readonly layout = $derived(
     this.pedigree && this.frameWidth > 0 ? layoutAncestors(this.pedigree, this.frameWidth) : null,
   );
+  /** Common ancestors in the chart, by id. */
+  readonly common = $derived.by(() =>
+    this.layout ? ancestorsInChart(this.layout.graph, this.#shown()) : new Map<string, ChartAncestor>(),
+  );
   readonly #strongest = $derived.by(() => {
-    const common = (this.layout?.animals ?? []).flatMap((placed) => placed.common ?? []);
-    const closing = common.filter((one) => one.part > 0);
+    const closing = [...this.common.values()].filter((one) => one.part > 0);
     return closing.sort((a, b) => b.part - a.part || (a.id < b.id ? -1 : 1))[0]?.id ?? null;
   });
+  /** What was chosen beside the chart, as long as nothing in it is pointed at. */
+  readonly chosen = $derived.by(() => (this.common.has(this.pointed ?? '') ? null : (this.#shown()?.chosen ?? null)));
+  /** The loops to light, where the service told of them. */
+  readonly #loops: LoopsThrough | null = $derived.by(() => {
+    if (this.chosen) return this.chosen;
+    const told = this.common.get(this.#lookedAt ?? '')?.told;
+    const loops = told ? this.#shown()?.through(told) : null;
+    return loops && loops.loops.length > 0 ? loops : null;
+  });
+  readonly #lookedAt = $derived(this.common.has(this.pointed ?? '') ? this.pointed : this.#strongest);
   /** The common ancestor whose ways are in red pencil. */
   readonly litAnimal: PlacedAnimal | null = $derived.by(() => {
-    const find = (id: string | null) => this.layout?.animals.find((placed) => placed.animal.id === id && placed.common);
-    return find(this.pointed) ?? find(this.#strongest) ?? null;
+    const { layout, chosen } = this;
+    if (!layout) return null;
+    const [loop] = chosen?.loops ?? [];
+    const id = chosen ? loop && topOfLoop(layout.graph, chosen.answer, loop) : this.#lookedAt;
+    return layout.animals.find((placed) => placed.animal.id === id) ?? null;
   });
-  readonly lit = $derived(
-    this.layout && this.litAnimal
-      ? pathsToRoot(this.layout.graph, this.litAnimal.animal.id)
-      : { nodes: new Set<string>(), streams: new Set<string>() },
-  );
+  readonly litCommon = $derived(this.common.get(this.litAnimal?.animal.id ?? '') ?? null);
+  readonly lit: LoopPaths = $derived.by(() => {
+    const { layout } = this;
+    if (!layout) return nothingLit;
+    if (this.#loops) return pathsOfLoops(layout.graph, this.#loops.answer, this.#loops.loops);
+    // one of many common ancestors of which the answer lists no loop, or young that the service does not know
+    return this.litAnimal ? { ...pathsToRoot(layout.graph, this.litAnimal.animal.id), isWhole: true } : nothingLit;
+  });
   readonly island = $derived(
-    this.layout && this.litAnimal?.common && this.litAnimal.common.part > 0
-      ? islandOf(this.layout, this.litAnimal.animal.id, this.lit.streams)
+    this.layout && this.litCommon && this.litCommon.part > 0
+      ? islandOf(this.layout, this.litCommon.id, this.lit.streams)
       : null,
   );
-  /** The lit loop in one sentence. */
+  /** What the island is worth: a loop that was chosen, or all of its common ancestor. */
+  readonly litPart = $derived(
+    this.chosen ? this.chosen.loops.reduce((sum, { part }) => sum + part, 0) : (this.litCommon?.part ?? 0),
+  );
+  /** What is lit in one sentence or two. */
   readonly sentence = $derived.by(() => {
-    const placed = this.litAnimal;
-    if (!placed?.common) return '';
-    const { places, part } = placed.common;
-    const name = nameOf(placed.animal);
-    return part > 0
-      ? `${name} stands behind both parents and fills ${places} places; it adds ${percent(part)} to F.`
-      : `${name} fills ${places} places, all behind one parent: it adds nothing to F here.`;
+    const { litAnimal, litCommon, chosen } = this;
+    const rest = this.lit.isWhole ? '' : ' It goes on above what is drawn; choose more generations.';
+    if (chosen) return chosenInWords(chosen) + rest;
+    if (!litAnimal || !litCommon) return '';
+    const name = nameOf(litAnimal.animal);
+    const { places, part } = litCommon;
+    if (part === 0) return `${name} fills ${places} places, all behind one parent: it adds nothing to F here.`;
+    const fills = places > 1 ? ` and fills ${places} places` : '';
+    return `${name} stands behind both parents${fills}; it adds ${percent(part)} to F.${litShare(this.#loops)}${rest}`;
   });
+
+  /** @param shown what the service tells of the loops; undefined for young that it does not know */
+  constructor(shown: () => ShownLoops | undefined = () => undefined) {
+    this.#shown = shown;
+  }
 
   /** Reads the pedigree as far back as chosen; of two overlapping questions only the later one is answered. */
   async read(ask: ReadPedigree, generations: number): Promise<void> {

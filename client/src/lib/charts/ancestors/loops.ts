@@ -12,6 +12,9 @@ export interface CommonAncestor {
 }
 
 /**
+ * Looks for loops in a chart itself: for young not yet laid, whom no answer of the service knows. A recorded animal's loops come from the service
+ * (`loop-paths.ts`), which knows its ancestors beyond what is drawn.
+ *
  * The ancestors in which separate paths from the root meet. Animals that repeat only because their single descendant
  * does are left out: the loop closes below them.
  */
@@ -29,7 +32,8 @@ export function commonAncestors(graph: PedigreeGraph): CommonAncestor[] {
   return found;
 }
 
-function childCount(graph: PedigreeGraph, id: string): number {
+/** How many animals of the chart an animal may be a parent of. */
+export function childCount(graph: PedigreeGraph, id: string): number {
   return (graph.clutchesOf.get(id) ?? []).reduce((sum, link) => sum + (graph.youngOf.get(link.clutch)?.length ?? 0), 0);
 }
 

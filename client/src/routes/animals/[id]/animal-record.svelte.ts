@@ -8,6 +8,7 @@ import type { ReadPedigree } from '$lib/charts/ancestors/ancestor-view.svelte.ts
 import type { PedigreeView } from '$lib/charts/ancestors/pedigree-view.ts';
 import { session } from '$lib/people/session.svelte.ts';
 import { undoOffer } from '$lib/ui/undo.svelte.ts';
+import { AnimalLoops } from './animal-loops.svelte.ts';
 
 /** Figures of the young of one clutch. */
 export interface YoungFigures {
@@ -22,6 +23,8 @@ export class AnimalRecord {
   /** By clutch id: what all young of the clutch share. */
   youngFigures = $state.raw<Map<string, YoungFigures>>(new Map());
   problem = $state('');
+  /** What F arises through; read with the figures. */
+  readonly loops = new AnimalLoops();
   isEditing = $state(false);
   /** Reads the ancestors. Every change that may touch them puts a new function here, so that the chart is read again. */
   readPedigree = $state.raw<ReadPedigree>() as ReadPedigree;
@@ -65,7 +68,7 @@ export class AnimalRecord {
       if (id !== this.now.id) return;
       this.lineage = lineage;
       this.problem = '';
-      await this.#readYoung();
+      await Promise.all([this.loops.read(path), this.#readYoung()]);
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
       this.problem = error.detail;

@@ -1,0 +1,149 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { InbreedingLoopsView } from '../../api/lineage/inbreeding-loops.view.ts';
+import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
+import { askAs, signInToDemo, startService, type Service } from '../support/service.ts';
+
+const chromium = findChromium();
+const seen = process.env['LOOK_AT'];
+
+/** On the page of RV-61 of the demo club, whose ancestors meet again on both sides, some of them perhaps. */
+describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-loops-'));
+  const faults: string[] = [];
+  let service: Service;
+  let browser: Browser;
+  let page: Page;
+  let id: string;
+  let told: InbreedingLoopsView;
+
+  const look = async (name: string): Promise<void> => {
+    if (!seen) return;
+    await page.screenshot({ path: join(seen, `${name}.png`), fullPage: true });
+    await note().screenshot({ path: join(seen, `${name}-note.png`) });
+    await page
+      .getByRole('region', { name: 'Ancestors', exact: true })
+      .screenshot({ path: join(seen, `${name}-chart.png`) });
+  };
+  const note = (): Locator => page.getByRole('region', { name: /^Why/ });
+  const through = (code: string): Locator => note().getByRole('button', { name: new RegExp(`through ${code}$`) });
+  /** Codes of the animals in red pencil. */
+  const lit = async (): Promise<string[]> => {
+    const names = await page.locator('a.node.lit').evaluateAll((nodes) => nodes.map((node) => node.ariaLabel ?? ''));
+    return names.map((name) => name.split(' ')[0] ?? '').sort();
+  };
+  const codeOf = (animal: string | null): string => told.animals.find((one) => one.id === animal)?.code ?? '?';
+
+  beforeAll(async () => {
+    service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
+    const cookie = await signInToDemo(service);
+    const ask = async (path: string): Promise<unknown> =>
+      (await askAs(cookie, `${service.url}/api/v1/individuals${path}`)).json();
+    id = ((await ask('?code=RV-61')) as { items: { id: string }[] }).items[0]?.id ?? '';
+    told = (await ask(`/${id}/lineage/loops?most=200`)) as InbreedingLoopsView;
+    browser = await openBrowser(chromium ?? '');
+    const context = await browser.newContext({ viewport: { width: 1440, height: 1000 } });
+    await bringCookie(context, service.url, cookie);
+    page = await openPage(context, faults);
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    service.process.kill('SIGTERM');
+    await service.ended;
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  beforeEach(async () => {
+    await page.setViewportSize({ width: 1440, height: 1000 });
+    await page.goto(`${service.url}/animals/${id}`);
+    await page.getByRole('region', { name: 'Ancestor chart' }).waitFor();
+    await through('RV-41').waitFor();
+    faults.length = 0;
+  });
+
+  it('open below their common ancestor, step by step, and light exactly what they lead through', async () => {
+    await through('RV-41').click();
+    const place = told.ancestors.findIndex(({ ancestor }) => ancestor?.code === 'RV-41');
+    const own = told.loops.filter(({ commonAncestor }) => commonAncestor === place);
+    expect(own).toHaveLength(2);
+    const rows = note().getByRole('listitem');
+    expect(await rows.count()).toBe(2);
+    for (const [at, { first, second }] of own.entries()) {
+      const onIt = [...new Set([...first, ...second].map(({ animal }) => codeOf(animal))), 'RV-61'].sort();
+      await note()
+        .getByRole('button', { name: `Light it in the chart, loop ${at + 1}` })
+        .click();
+      await expect.poll(lit).toEqual(onIt);
+      const words = (await rows.nth(at).innerText()).replaceAll(/\s+/g, ' ');
+      for (const { animal } of [...first, ...second]) expect(words).toContain(codeOf(animal));
+      await page.getByText(/^A loop of \d steps through RV-41 adds/).waitFor();
+    }
+    await look('loops-lit-wide');
+    await expectAccessible(page, 'a loop that is lit');
+    // pressed again it is put away, and the strongest ancestor is lit as before
+    await note().getByRole('button', { name: 'Light it in the chart, loop 2' }).click();
+    await page.getByText('RV-41 stands behind both parents').waitFor();
+    expect(faults).toEqual([]);
+  });
+
+  it('are walked by keyboard, and those of an unlit part of the chart say that they go on', async () => {
+    await through('RV-11').focus();
+    await page.keyboard.press('Enter');
+    await page.getByText(/^2 loops through RV-11 add/).waitFor();
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.textContent.trim())).toMatch(/^Light it/);
+    await page.keyboard.press('Space');
+    await page.getByText(/^A loop of 6 steps through RV-11 adds/).waitFor();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('ancestor-chart');
+    // with fewer generations the top of it is not drawn
+    await page.getByRole('radio', { name: '3' }).check();
+    await page.getByText('It goes on above what is drawn; choose more generations.').waitFor();
+    expect(faults).toEqual([]);
+  });
+
+  it('through founders that are kin by base kinship light two ways that do not meet', async () => {
+    await note()
+      .getByRole('button', { name: /through founders of Purchase/ })
+      .click();
+    await page.getByText(/^4 loops through founders of Purchase, 2014-05 add/).waitFor();
+    await note().getByRole('button', { name: 'Light it in the chart, loop 1' }).click();
+    await expect
+      .poll(async () => (await lit()).filter((code) => ['RV-41', 'RV-42'].includes(code)))
+      .toEqual(['RV-41', 'RV-42']);
+    await look('loops-of-founders-wide');
+    expect(faults).toEqual([]);
+  });
+
+  it('go before what the chart points at until it is pointed at again', async () => {
+    await page.locator('a.node[aria-label^="RV-31"]').focus();
+    await page.getByText('RV-31 stands behind both parents').waitFor();
+    await through('RV-42').click();
+    await page.getByText(/^2 loops through RV-42 add/).waitFor();
+    await page.locator('a.node[aria-label^="RV-31"]').hover();
+    await page.getByText('RV-31 stands behind both parents').waitFor();
+  });
+
+  it.each(['light', 'dark'] as const)('fit a phone, %s', async (colorScheme) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.emulateMedia({ colorScheme });
+    await page.reload();
+    await page.getByRole('button', { name: 'why? inbreeding F' }).click();
+    await through('RV-41').click();
+    await note().getByRole('button', { name: 'Light it in the chart, loop 1' }).click();
+    await page.getByText(/^A loop of 4 steps through RV-41/).waitFor();
+    await look(`loops-phone-${colorScheme}`);
+    await expectAccessible(page, `loops on a phone, ${colorScheme}`);
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(width).toBeLessThanOrEqual(390);
+    await page.setViewportSize({ width: 320, height: 700 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    await page.emulateMedia({ colorScheme: 'light' });
+    expect(faults).toEqual([]);
+  });
+});
