@@ -131,7 +131,7 @@ describe.skipIf(chromium === null)('a keeper begins with an empty register', () 
 
   it('asks a figure why, and reads the ancestors as a table', async () => {
     await page.getByRole('button', { name: /why/i }).first().click();
-    await page.getByRole('button', { name: 'Table' }).click();
+    await page.getByRole('button', { name: 'Table', exact: true }).click();
     await page.getByRole('table').filter({ hasText: 'W-03' }).first().waitFor();
     await expectAccessible(page, 'animal with its table');
   });
