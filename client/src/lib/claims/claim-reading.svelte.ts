@@ -9,7 +9,7 @@ export class ClaimReading {
   /** Null while they are read for the first time. */
   claims = $state.raw<readonly Claim[] | null>(null);
   problem = $state('');
-  #evidence = $state.raw<ReadonlyMap<string, readonly Evidence[]>>(new Map());
+  #evidence = $state.raw<readonly Evidence[]>([]);
   #last = 0;
 
   /** Reads them; what comes back after a later reading began is let go. */
@@ -20,7 +20,7 @@ export class ClaimReading {
       const evidence = session.may('read', 'evidence') ? await Promise.all(claims.map(evidenceOn)) : [];
       if (own !== this.#last) return;
       this.claims = claims;
-      this.#evidence = new Map(claims.map((claim, at) => [claim.id, evidence[at] ?? []]));
+      this.#evidence = evidence.flat();
       this.problem = '';
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
@@ -30,7 +30,7 @@ export class ClaimReading {
 
   /** The evidence of a claim; null where whoever asks may read none. */
   evidenceOf(claimId: string): readonly Evidence[] | null {
-    return session.may('read', 'evidence') ? (this.#evidence.get(claimId) ?? []) : null;
+    return session.may('read', 'evidence') ? this.#evidence.filter((piece) => piece.claimId === claimId) : null;
   }
 }
 
