@@ -1,12 +1,15 @@
+import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import type { JournalKind, Undo } from '../journal/journal-kinds.ts';
 import { ConflictProblem } from '../platform/problem.ts';
 import { recordKind } from '../register/undo/record-kind.ts';
 import { undoOf, type AnyKind } from '../register/undo/undo-change.ts';
 import { claimKind } from './claims/claims.service.ts';
 import { evidenceKind } from './evidence/evidence.service.ts';
+import { photographKind } from './photographs/photographs.service.ts';
 
 const claims = claimKind as unknown as AnyKind;
 const evidence = evidenceKind as unknown as AnyKind;
+const photographs = photographKind as unknown as AnyKind;
 
 /** Evidence that was reviewed stays as it was reviewed. */
 const undoUnreviewed: Undo = async (manager, entry) => {
@@ -15,7 +18,7 @@ const undoUnreviewed: Undo = async (manager, entry) => {
   await undoOf(evidence).changed(manager, entry);
 };
 
-/** What the journal has to know of claims and evidence. A review is not undone: a registrar reviews again, with a reason. */
+/** What the journal has to know of claims, evidence and photographs. A review is not undone: a registrar reviews again, with a reason. */
 export const provenanceKinds: readonly JournalKind[] = [
   recordKind(
     'claim',
@@ -28,5 +31,15 @@ export const provenanceKinds: readonly JournalKind[] = [
     evidence,
     { columns: 'r.reference as name', title: ({ name }) => `evidence “${name ?? ''}”` },
     { hidden: 'private evidence', undo: { changed: undoUnreviewed } },
+  ),
+  recordKind(
+    'photograph',
+    photographs,
+    {
+      columns: 'r.view, (select i.number::text from individual i where i.id = r.individual_id) as number',
+      title: ({ view, number }) =>
+        `photograph of ${view === 'other' ? '' : `the ${view ?? ''} of `}${formatRegistryNumber(number ?? '')}`,
+    },
+    { hidden: 'a private photograph' },
   ),
 ];

@@ -6,8 +6,10 @@ import type { PairingView } from '../../api/register/pairings/pairing.view.ts';
 import type { SourceView } from '../../api/register/sources/source.view.ts';
 import type { SpeciesView } from '../../api/register/species/species.view.ts';
 import type { ClaimView } from '../../api/provenance/claims/claim.view.ts';
+import type { PhotographRecordView } from '../../api/provenance/photographs/photograph.view.ts';
 import type { EvidenceView } from '../../api/provenance/evidence/evidence.view.ts';
 import type { ObservationView } from '../../api/register/observations/observation.view.ts';
+import { picture } from './made-pictures.ts';
 
 type Fields = Record<string, unknown>;
 
@@ -95,6 +97,15 @@ export class Factory {
     const claim = 'claimId' in fields ? {} : { claimId: (await this.claim()).id };
     const told = { bearing: 'supports', kind: 'field-note', reference: this.unique('note ') };
     return this.post('evidence', { ...told, ...claim, ...fields });
+  }
+
+  /** A photograph of an animal, a new one if none is named. */
+  async photograph(fields: Record<string, string> = {}): Promise<PhotographRecordView> {
+    const individualId = fields['individualId'] ?? (await this.individual()).id;
+    const request = this.http.post('/api/v1/photographs').field({ view: 'back', ...fields, individualId });
+    const answer = await request.attach('file', await picture(60, 40, ++this.serial).jpeg().toBuffer(), 'back.jpg');
+    if (answer.status !== 201) throw new Error(`the photograph was answered ${answer.status}: ${answer.text}`);
+    return answer.body as PhotographRecordView;
   }
 
   /** A name that no other record of this factory has. */

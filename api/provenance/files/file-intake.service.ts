@@ -2,20 +2,17 @@ import { Inject, Injectable } from '@nestjs/common';
 import { fileTypeFromBuffer } from 'file-type';
 import type { EntityManager } from 'typeorm';
 import { contentHash, FileStore } from '../../platform/file-store.ts';
-import { Turns } from '../../platform/gate.ts';
 import { longTaskModule } from '../../platform/long-task.ts';
 import { LongWork } from '../../platform/long-work.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
 import { settingsKey, type Settings } from '../../platform/settings.ts';
 import { FileFault, tooLarge, wrongKind } from './file-fault.ts';
 import { remakePicture } from './picture.ts';
+import { PictureTurns } from './picture-turns.ts';
 import type { ReceivedFile } from './received-file.ts';
 import { StoredFile } from './stored-file.entity.ts';
 
 const checkPdf = longTaskModule<Uint8Array, string | null>('./pdf-check.task.ts', import.meta.url);
-
-/** Pictures that are worked on at once; each may take some hundred megabytes. */
-const picturesAtOnce = 2;
 
 /** What the store holds now, and no row names yet. */
 export type TakenFile = Omit<StoredFile, 'createdAt'>;
@@ -23,10 +20,9 @@ export type TakenFile = Omit<StoredFile, 'createdAt'>;
 /** Takes files in: looks at what they are, makes pictures anew, and stores the bytes. */
 @Injectable()
 export class FileIntake {
-  readonly #turns = new Turns(picturesAtOnce);
-
   constructor(
     @Inject(FileStore) private readonly store: FileStore,
+    @Inject(PictureTurns) private readonly turns: PictureTurns,
     @Inject(LongWork) private readonly work: LongWork,
     @Inject(settingsKey) private readonly settings: Settings,
   ) {}
@@ -59,7 +55,7 @@ export class FileIntake {
     const most = this.settings.pictureBytes;
     if (bytes.length > most) throw tooLarge('A picture', most, 'Save it smaller, then send that.', pointer);
     try {
-      return await this.#turns.take(() => remakePicture(bytes, use));
+      return await this.turns.take(() => remakePicture(bytes, use));
     } catch (error) {
       if (!(error instanceof FileFault)) throw error;
       throw new InvalidProblem(error.message, [{ pointer, detail: error.message }]);

@@ -6,6 +6,7 @@ import { bodyOf } from '../../support/answer.ts';
 import { Factory, trio } from '../../support/factories.ts';
 import { storedEntries } from './stored-entries.ts';
 import { otherRoutes } from './other-writing-routes.ts';
+import { provenanceRoutes } from './provenance-writing-routes.ts';
 import { idIn, registerRoutes, runOn, sheet, type Scenario } from './writing-routes.ts';
 
 let api: TestApi;
@@ -17,7 +18,11 @@ beforeAll(async () => {
   api = await startApi();
   make = new Factory(api.http);
   runOn(api, make);
-  scenarios = { ...registerRoutes(), ...otherRoutes(api, make, (end) => ends.push(end)) };
+  scenarios = {
+    ...registerRoutes(),
+    ...provenanceRoutes(api, make),
+    ...otherRoutes(api, make, (end) => ends.push(end)),
+  };
 });
 
 // tests send in seconds more than a keeper may in minutes

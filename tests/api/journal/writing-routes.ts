@@ -4,7 +4,6 @@ import type { DataSource } from 'typeorm';
 import type { KeptForm } from '../../../api/platform/journal-entry.ts';
 import type { TestApi } from '../../support/api.ts';
 import { bodyOf } from '../../support/answer.ts';
-import { newId } from '../../../api/platform/ids.ts';
 import { Factory, mediumPoisonFrog, trio } from '../../support/factories.ts';
 
 let api: TestApi;
@@ -34,7 +33,7 @@ export type Scenario = readonly [action: string, kind: string, perform: () => Pr
 export const idIn = (answer: Response): string => bodyOf<{ id: string }>(answer).id;
 
 /** Adds a record: nothing was there before. */
-const adding =
+export const adding =
   (resource: string, body: () => Promise<object>, after: KeptForm = {}) =>
   async (): Promise<Written> => {
     const sent = await body();
@@ -43,7 +42,7 @@ const adding =
   };
 
 /** Changes a field of a fresh record. */
-const changing =
+export const changing =
   (resource: string, create: () => Promise<{ id: string }>, before: KeptForm, after: KeptForm) =>
   async (): Promise<Written> => {
     const { id } = await create();
@@ -51,7 +50,7 @@ const changing =
     return { answer, recordId: id, before, after };
   };
 
-const withdrawing = (resource: string, create: () => Promise<{ id: string }>) => async (): Promise<Written> => {
+export const withdrawing = (resource: string, create: () => Promise<{ id: string }>) => async (): Promise<Written> => {
   const { id } = await create();
   const answer = await api.http
     .post(`/api/v1/${resource}/${id}/withdrawal`)
@@ -62,7 +61,7 @@ const withdrawing = (resource: string, create: () => Promise<{ id: string }>) =>
   return { answer, recordId: id, before, after, reason: 'a mistake' };
 };
 
-const restoring = (resource: string, create: () => Promise<{ id: string }>) => async (): Promise<Written> => {
+export const restoring = (resource: string, create: () => Promise<{ id: string }>) => async (): Promise<Written> => {
   const { recordId } = await withdrawing(resource, create)();
   const answer = await api.http.delete(`/api/v1/${resource}/${recordId}/withdrawal`).set('If-Match', '*').expect(200);
   return {
@@ -71,19 +70,6 @@ const restoring = (resource: string, create: () => Promise<{ id: string }>) => a
     before: { withdrawnReason: 'a mistake' },
     after: { withdrawnReason: null, withdrawnAt: null },
   };
-};
-
-/** Nobody reviews their own: another keeper brings it. */
-const reviewing = async (): Promise<Written> => {
-  const other = new Factory((await api.addKeeper(`Bringer ${newId()}`)).http);
-  const { id } = await other.evidence();
-  const answer = await api.http
-    .post(`/api/v1/evidence/${id}/review`)
-    .set('If-Match', '*')
-    .send({ verdict: 'accepted', reason: 'seen it' })
-    .expect(201);
-  const [before, after] = [{ review: 'pending' }, { review: 'accepted', reviewReason: 'seen it' }];
-  return { answer, recordId: id, before, after, reason: 'seen it' };
 };
 
 const observed = async (): Promise<{ id: string }> => make.observation({ individualId: (await make.individual()).id });
@@ -367,41 +353,6 @@ export const registerRoutes = (): Readonly<Record<string, Scenario>> => ({
   ],
   'post /api/v1/observations/{id}/withdrawal': ['withdrawn', 'observation', withdrawing('observations', observed)],
   'delete /api/v1/observations/{id}/withdrawal': ['restored', 'observation', restoring('observations', observed)],
-  'post /api/v1/claims': [
-    'added',
-    'claim',
-    adding('claims', async () => ({
-      sourceId: (await make.source()).id,
-      aspect: 'locality',
-      value: 'Quebrada Honda',
-      verbatimLocality: 'Q. Honda',
-    })),
-  ],
-  'patch /api/v1/claims/{id}': [
-    'changed',
-    'claim',
-    changing('claims', () => make.claim({ notes: 'heard' }), { notes: 'heard' }, { notes: 'read' }),
-  ],
-  'post /api/v1/claims/{id}/withdrawal': ['withdrawn', 'claim', withdrawing('claims', () => make.claim())],
-  'delete /api/v1/claims/{id}/withdrawal': ['restored', 'claim', restoring('claims', () => make.claim())],
-  'post /api/v1/evidence': [
-    'added',
-    'evidence',
-    adding('evidence', async () => ({
-      claimId: (await make.claim()).id,
-      bearing: 'supports',
-      kind: 'letter',
-      reference: 'letter of a previous keeper',
-    })),
-  ],
-  'patch /api/v1/evidence/{id}': [
-    'changed',
-    'evidence',
-    changing('evidence', () => make.evidence({ notes: 'heard' }), { notes: 'heard' }, { notes: 'read' }),
-  ],
-  'post /api/v1/evidence/{id}/review': ['reviewed', 'evidence', reviewing],
-  'post /api/v1/evidence/{id}/withdrawal': ['withdrawn', 'evidence', withdrawing('evidence', () => make.evidence())],
-  'delete /api/v1/evidence/{id}/withdrawal': ['restored', 'evidence', restoring('evidence', () => make.evidence())],
   'post /api/v1/imports': ['imported', 'import', importing],
   'post /api/v1/journal/{id}/reversal': [
     'changed',

@@ -1,5 +1,6 @@
 import type { Factory } from '../../support/factories.ts';
 import { trio } from '../../support/factories.ts';
+import { fileRoutes } from './file-routes.ts';
 import type { World } from './route-world.ts';
 
 /** Who comes to a route: the columns of the table. */
@@ -24,6 +25,8 @@ interface Ask {
   readonly query?: string;
   readonly body?: object;
   readonly sheet?: string;
+  /** A form with a file, and its fields. */
+  readonly form?: { readonly file: Buffer; readonly fields?: Record<string, string> };
 }
 
 export interface Row {
@@ -273,6 +276,7 @@ export const table: Record<string, Row> = {
     }),
     { notes: 'read' },
   ),
+  ...fileRoutes,
   'POST /api/v1/evidence/{id}/review': row(reviewing, one(evidence, { verdict: 'accepted', reason: 'seen' })),
 
   'GET /api/v1/pairings/{id}/parent-corrections': row(membersReading, one(pairing)),

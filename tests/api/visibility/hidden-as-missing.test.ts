@@ -6,6 +6,7 @@ import { currentRequest } from '../../../api/platform/acting.ts';
 import { newId } from '../../../api/platform/ids.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
+import { madePdf } from '../../support/made-pdf.ts';
 import { makeSecretRegister, setPublicReading, type SecretRegister } from './secret-register.ts';
 
 let api: TestApi;
@@ -65,6 +66,7 @@ const kinds = {
   observations: ["the owner's own remark", 'a remark on a private animal', 'a remark on a private source'],
   claims: ['the claim of the private source'],
   evidence: ['the evidence of the private source'],
+  photographs: ['the photograph of the private sire'],
   imports: ['the import'],
 };
 const changed = (path: string, body: object): Ask[] => [
@@ -103,7 +105,15 @@ const routes: Record<keyof typeof kinds, Ask[]> = {
   ],
   observations: [read('observations/{id}'), ...changed('observations', { text: 'a try' })],
   claims: [read('claims/{id}'), ...changed('claims', { notes: 'a try' })],
-  evidence: [read('evidence/{id}'), ...changed('evidence', { notes: 'a try' })],
+  evidence: [
+    ...['evidence/{id}', 'evidence/{id}/file'].map(read),
+    ...changed('evidence', { notes: 'a try' }),
+    (http, id) => http.put(`/api/v1/evidence/${id}/file`).set('If-Match', '"1"').attach('file', madePdf(), 'a.pdf'),
+  ],
+  photographs: [
+    ...['photographs/{id}', 'photographs/{id}/file', 'photographs/{id}/file?size=small'].map(read),
+    ...changed('photographs', { notes: 'a try' }),
+  ],
   imports: [
     read('imports/{id}'),
     (http, id) => http.post(`/api/v1/imports/${id}/withdrawal`).send({ reason: 'a try' }),

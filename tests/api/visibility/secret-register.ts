@@ -332,6 +332,9 @@ async function makeClaims(make: Factory, ledger: Ledger, founders: Founders): Pr
   const paper = { reference: 'Paper veiled', issuedBy: 'Issuer veiled' };
   const evidence = await make.evidence({ claimId: claim.id, ...paper });
   ledger.keep('the evidence of the private source', evidence, inPrivate, paper);
+  const note = { notes: 'Photographed veiled', takenOn: '1998-08-18' };
+  const photograph = await make.photograph({ individualId: founders.sire.id, ...note });
+  ledger.keep('the photograph of the private sire', photograph, inPrivate, note);
   const open = await make.source({ visibility: 'public', code: 'OPEN-CLAIMED' });
   const exact = { statedBy: 'Stater open', verbatimLocality: 'Spot open', locality: 'Bank open', notes: 'Note open' };
   const spot = { decimalLatitude: -2.34567, decimalLongitude: -78.65432 };
