@@ -38,10 +38,10 @@ export class ApiClient {
   }
 
   /** Reads a list to its end, page after page; at most `most` items, so that nothing endless is held on a phone. */
-  async all<T>(path: string, most = 5000): Promise<T[]> {
+  async all<T>(path: string, query: Query = {}, most = 5000): Promise<T[]> {
     const items: T[] = [];
     for (let after: string | null | undefined; after !== null && items.length < most;) {
-      const page: Page<T> = await this.get<Page<T>>(path, { query: { limit: 200, after } });
+      const page: Page<T> = await this.get<Page<T>>(path, { query: { ...query, limit: 200, after } });
       items.push(...page.items);
       after = page.next;
     }

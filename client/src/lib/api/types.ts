@@ -13,6 +13,10 @@ export type Individual = Sent['IndividualView'];
 export type Species = Sent['SpeciesView'];
 export type Line = Sent['LineView'];
 export type Source = Sent['SourceView'];
+/** What is said of where a source, a line or an animal comes from. */
+export type Claim = Sent['ClaimView'];
+/** What bears on a claim. */
+export type Evidence = Sent['EvidenceView'];
 
 export type Pairing = Sent['PairingView'];
 export type PairingMember = Sent['PairingMemberView'];

@@ -85,6 +85,8 @@ const folders: Record<string, string> = {
   individual: '/animals/',
   clutch: '/clutches/',
   pairing: '/pairings/',
+  source: '/sources/',
+  line: '/lines/',
 };
 
 /** The page of a record, or null where its kind has none. */

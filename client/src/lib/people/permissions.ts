@@ -1,7 +1,7 @@
 import { createMongoAbility, subject, type MongoAbility, type RawRuleOf } from '@casl/ability';
 
 /** What can be done, in the words of the service's permission table. */
-export type Action = 'read' | 'ask' | 'add' | 'change' | 'merge';
+export type Action = 'read' | 'ask' | 'add' | 'change' | 'merge' | 'review';
 
 /** A record as far as a permission looks at it. */
 interface Owned {

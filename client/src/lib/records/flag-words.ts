@@ -2,10 +2,16 @@ import type { FlagCode, FlagSeverity, LabelKind } from '$shared/vocabulary.ts';
 
 /** How the register names a mark in two words. */
 export const flagWords: Record<FlagCode, string> = {
+  'disputed-claim': 'disputed claim',
   'mixed-labels': 'mixed labels',
   'outside-line': 'outside line',
+  'label-changed': 'label changed',
   'label-beyond-evidence': 'beyond papers',
+  'outside-range': 'outside range',
+  'export-route': 'export route',
+  'date-conflict': 'dates conflict',
   'origin-gap': 'unknown origin',
+  'country-only': 'country only',
   'parents-uncertain': 'parents uncertain',
 };
 

@@ -14,7 +14,7 @@ export class RegisterLists {
       api.all<Species>('/species'),
       api.all<Line>('/lines'),
       api.all<Source>('/sources'),
-      api.all<ClutchItem>('/clutches', 1000),
+      api.all<ClutchItem>('/clutches', {}, 1000),
     ]);
   }
 

@@ -45,7 +45,7 @@ export function originName({ source, founder, unknownParentOf }: Omit<OriginShar
   name: string;
   href: string | null;
 } {
-  if (source) return { key: source.id, name: source.title, href: null };
+  if (source) return { key: source.id, name: source.title, href: source.isPrivate ? null : `/sources/${source.id}` };
   if (founder)
     return { key: founder.id, name: referenceName(founder), href: founder.isPrivate ? null : `/animals/${founder.id}` };
   const clutch = unknownParentOf ?? { id: '', title: '', isPrivate: true };

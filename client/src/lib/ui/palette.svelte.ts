@@ -124,6 +124,22 @@ const actions: Extract<Entry, { kind: 'action' }>[] = [
   },
   {
     kind: 'action',
+    key: 'sources',
+    verb: 'go to',
+    words: 'Sources',
+    needs: ['read', 'source'],
+    run: go('/sources'),
+  },
+  {
+    kind: 'action',
+    key: 'review',
+    verb: 'go to',
+    words: 'Evidence to review',
+    needs: ['review', 'evidence'],
+    run: go('/review'),
+  },
+  {
+    kind: 'action',
     key: 'pairings',
     verb: 'go to',
     words: 'Pairings',
