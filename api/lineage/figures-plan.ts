@@ -3,6 +3,7 @@ import { readYoungOf, type AnimalRows, type UnsettledChange } from './figures-ro
 import { descendantClutches } from './kernel/recompute.ts';
 import { touchedClutches } from './lineage-memory.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
+import { isLiving } from './register-graph.ts';
 import { TracedShares } from './traced-shares.ts';
 
 /** Lines up to this size have the mean kinship of a new animal computed at once; others wait for the job. */
@@ -86,6 +87,7 @@ export function animalRows(
   return {
     ids: numbers.map((animal) => snapshot.idOf(animal)),
     inbreeding: numbers.map((animal) => snapshot.inbreedingOf(animal).expected),
+    isLiving: numbers.map((animal) => isLiving(snapshot.graph, animal)),
     depth: numbers.map((animal) => snapshot.depthOf(animal).depth),
     tracedShare: numbers.map((animal) => traced.of(animal)),
     meanKinship: kinships.map((kinship) => kinship ?? null),

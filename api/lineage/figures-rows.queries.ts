@@ -8,6 +8,7 @@ export interface AnimalRows {
   readonly ids: readonly string[];
   readonly inbreeding: readonly number[];
   readonly depth: readonly number[];
+  readonly isLiving: readonly boolean[];
   readonly tracedShare: readonly number[];
   readonly meanKinship: readonly (number | null)[];
   /** Whether the mean kinship that is stored stays. */
@@ -71,20 +72,23 @@ const animalParameters = (rows: AnimalRows): unknown[] => [
   rows.tracedShare,
   rows.meanKinship,
   rows.keepsKinship,
+  rows.isLiving,
 ];
 
-/** SQL that writes figures of animals: six lists from a parameter on, as far as `condition` holds. */
+/** SQL that writes figures of animals: seven lists from a parameter on, as far as `condition` holds. */
 const insertAnimalRows = (first: number, condition = 'true'): string => {
-  const lists = ['uuid', 'float8', 'int', 'float8', 'float8', 'boolean'].map((type, at) => `$${first + at}::${type}[]`);
-  return `insert into individual_figures as held (individual_id, inbreeding, depth, traced_share, mean_kinship)
-    select new.id, new.inbreeding, new.depth, new.traced, case when new.keeps then before.mean_kinship else new.kinship end
-    from unnest(${lists.join(', ')}) as new (id, inbreeding, depth, traced, kinship, keeps)
+  const lists = ['uuid', 'float8', 'int', 'float8', 'float8', 'boolean', 'boolean'].map(
+    (type, at) => `$${first + at}::${type}[]`,
+  );
+  return `insert into individual_figures as held (individual_id, inbreeding, depth, traced_share, mean_kinship, is_living)
+    select new.id, new.inbreeding, new.depth, new.traced, case when new.keeps then before.mean_kinship else new.kinship end, new.living
+    from unnest(${lists.join(', ')}) as new (id, inbreeding, depth, traced, kinship, keeps, living)
       left join individual_figures before on before.individual_id = new.id
     where ${condition}
     on conflict (individual_id) do update set inbreeding = excluded.inbreeding, depth = excluded.depth,
-      traced_share = excluded.traced_share, mean_kinship = excluded.mean_kinship
-    where (held.inbreeding, held.depth, held.traced_share, held.mean_kinship)
-      is distinct from (excluded.inbreeding, excluded.depth, excluded.traced_share, excluded.mean_kinship)`;
+      traced_share = excluded.traced_share, mean_kinship = excluded.mean_kinship, is_living = excluded.is_living
+    where (held.inbreeding, held.depth, held.traced_share, held.mean_kinship, held.is_living)
+      is distinct from (excluded.inbreeding, excluded.depth, excluded.traced_share, excluded.mean_kinship, excluded.is_living)`;
 };
 
 /** What a settling writes. */
@@ -109,16 +113,16 @@ export async function settleAt(manager: EntityManager, revision: number, settlin
   const [row] = await manager.query<{ held: boolean }[]>(
     `with held as (select set_config('synchronous_commit', 'off', true) from lineage_revision where revision = $1 for update),
        written as (${insertAnimalRows(2, 'exists (select from held)')} returning 1),
-       gone_animals as (delete from individual_figures f where f.individual_id = any($8::uuid[]) and exists (select from held)
+       gone_animals as (delete from individual_figures f where f.individual_id = any($9::uuid[]) and exists (select from held)
          and not exists (select from individual r where r.id = f.individual_id) returning 1),
-       gone_lines as (delete from line_figures f where f.line_id = any($8::uuid[]) and exists (select from held)
+       gone_lines as (delete from line_figures f where f.line_id = any($9::uuid[]) and exists (select from held)
          and not exists (select from line r where r.id = f.line_id) returning 1),
        due as (insert into line_figures (line_id, due_since)
-         select id, now() from unnest($9::uuid[]) as line (id)
+         select id, now() from unnest($10::uuid[]) as line (id)
          where exists (select from held) and (select count(*) from written) >= 0 order by id
          on conflict (line_id) do update set due_since = excluded.due_since returning 1),
        settled as (update lineage_change set settled = true
-         where not settled and id = any($10::bigint[]) and exists (select from held) and (select count(*) from due) >= 0)
+         where not settled and id = any($11::bigint[]) and exists (select from held) and (select count(*) from due) >= 0)
      select exists (select from held) as held`,
     [revision, ...animalParameters(animals), gone, dueLines, notes],
   );

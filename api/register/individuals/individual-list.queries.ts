@@ -16,7 +16,8 @@ type GroupSort = 'line' | 'species' | 'keeper';
 const id: SortColumn = { sql: 'i.id', type: 'uuid' };
 const number: SortColumn = { sql: 'i.number', type: 'bigint' };
 
-/** Orders that an index of the animals gives: individual_number_unique, individual_code_index, individual_hatched_index. */
+/** Orders that an index of the animals gives: individual_number_unique, individual_code_index, individual_hatched_index; among the living
+ * individual_living_number_index and its like. */
 const ownOrders: Record<Exclude<IndividualSort, GroupSort | FigureSort>, readonly SortColumn[]> = {
   number: [number],
   code: [{ sql: 'lower(i.code)', type: 'text' }, id],
@@ -46,15 +47,10 @@ export async function listIndividuals(
   const places = isGroupSort(sort)
     ? await findInGroups(manager, query, sort, filters, after, limit + 1)
     : isFigureSort(sort)
-      ? await findByFigure(
-          manager,
-          sort,
-          order === 'desc',
-          filters,
-          after,
-          limit + 1,
-          await isFew(manager, query, filters),
-        )
+      ? await findByFigure(manager, sort, order === 'desc', filters, after, limit + 1, {
+          areFew: await isFew(manager, query, filters),
+          areLiving: query.status === 'alive',
+        })
       : await findPlaces(manager, ownOrder(columns, sort, order), filters, after, limit + 1);
   const items = await readIndividualItems(
     manager,
@@ -98,8 +94,8 @@ function figureOrder(sort: FigureSort, areFew = false): SortColumn[] {
 }
 
 /**
- * Animals in the order of a stored figure, those without it last, by their ids. An animal whose figures are not written yet has no row:
- * such ones exist only while a change is not settled, and only then is the register searched for them.
+ * Animals in the order of a stored figure, those without it last, by their ids. An animal whose figures are not written yet has no row, or
+ * one that does not know yet whether it lives: only while a change is not settled, and only then is the register searched for them.
  */
 async function findByFigure(
   manager: EntityManager,
@@ -108,21 +104,24 @@ async function findByFigure(
   filters: Conditions,
   after: CursorValue[] | null,
   wanted: number,
-  areFew: boolean,
+  { areFew, areLiving }: { areFew: boolean; areLiving: boolean },
 ): Promise<Place[]> {
+  const [row] = await manager.query<{ waits: boolean }[]>(
+    'select exists (select from lineage_change where not settled) as waits',
+  );
+  const waits = row?.waits ?? true;
   const order = { from: 'individual_figures f join individual i on i.id = f.individual_id', id: 'i.id', isDescending };
   const isAmongLast = after !== null && after[0] === null;
   const withValue = { ...order, columns: figureOrder(sort, areFew), isFirstNullable: false };
   const valued = filters.copy();
   valued.add(`f.${figureColumns[sort].sql} is not null`);
+  // says nothing new, but the index of the living among the figures is found by it
+  if (areLiving && !areFew && !waits) valued.add('f.is_living');
   const first = isAmongLast ? [] : await findPlaces(manager, withValue, valued, after, wanted);
   if (first.length === wanted) return first;
-  const [row] = await manager.query<{ waits: boolean }[]>(
-    'select exists (select from lineage_change where not settled) as waits',
-  );
   const without = filters.copy();
   without.add(`f.${figureColumns[sort].sql} is null`);
-  const from = row?.waits ? 'individual i left join individual_figures f on f.individual_id = i.id' : order.from;
+  const from = waits ? 'individual i left join individual_figures f on f.individual_id = i.id' : order.from;
   const last = { ...order, from, columns: [id], isFirstNullable: false };
   const rest = await findPlaces(manager, last, without, isAmongLast ? after.slice(-1) : null, wanted - first.length);
   return [...first, ...rest.map((place) => ({ id: place.id, keys: [null, ...place.keys] }))];

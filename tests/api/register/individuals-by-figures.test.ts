@@ -8,6 +8,7 @@ import { RandomEdits } from '../lineage/random-edits.ts';
 interface StoredRow {
   readonly id: string;
   readonly sex: string;
+  readonly status: string;
   readonly inbreeding: number | null;
   readonly depth: number | null;
   readonly meanKinship: number | null;
@@ -29,7 +30,7 @@ describe('the register by figures', () => {
     }
     await until(async () => !(await isWaiting()));
     rows = await api.dataSource.query<StoredRow[]>(
-      `select i.id, i.sex, f.inbreeding, f.depth, f.mean_kinship as "meanKinship", f.traced_share as "tracedShare"
+      `select i.id, i.sex, i.status, f.inbreeding, f.depth, f.mean_kinship as "meanKinship", f.traced_share as "tracedShare"
        from individual i left join individual_figures f on f.individual_id = i.id where i.withdrawn_at is null`,
     );
   }, 120_000);
@@ -91,6 +92,36 @@ describe('the register by figures', () => {
         expect(await pages(`lineId=${line}&sort=${sort}&order=${order}`, limit), `${order} by ${limit}`).toEqual(
           inOrder(sort, order === 'desc', among),
         );
+  });
+
+  it.each(sorts)('comes in the same order of %s among the living', async (sort) => {
+    const living = rows.filter(({ status }) => status === 'alive');
+    expect(living.length).toBeGreaterThan(2);
+    expect(living.length).toBeLessThan(rows.length);
+    for (const order of ['asc', 'desc'])
+      expect(await pages(`status=alive&sort=${sort}&order=${order}`, 7), order).toEqual(
+        inOrder(sort, order === 'desc', living),
+      );
+  });
+
+  it('knows at once that an animal died, was withdrawn, or lives after all, also before that is settled', async () => {
+    const id = rows.find(({ status }) => status === 'alive')?.id ?? '';
+    const isListed = async (): Promise<boolean> => (await pages('status=alive&sort=inbreeding', 200)).includes(id);
+    const patch = (body: object) =>
+      api.http.patch(`/api/v1/individuals/${id}`).set('If-Match', '*').send(body).expect(200);
+    expect(await isListed()).toBe(true);
+    await patch({ status: 'died' });
+    expect(await isListed()).toBe(false);
+    await patch({ status: 'alive' });
+    expect(await isListed()).toBe(true);
+    await patch({ status: 'died' });
+    // as a change is found that nobody has settled yet
+    await api.dataSource.transaction(async (manager) => {
+      await manager.query(`update individual set status = 'alive' where id = $1`, [id]);
+    });
+    expect(await isListed()).toBe(true);
+    await until(async () => !(await isWaiting()));
+    expect(await isListed()).toBe(true);
   });
 
   it('can be asked for figures within bounds, in any order, along with other filters', async () => {
