@@ -11,6 +11,8 @@ import { PeopleModule } from '../people/people.module.ts';
 import { WithdrawalService } from '../register/withdrawal.service.ts';
 import { ClaimsController } from './claims/claims.controller.ts';
 import { ClaimsService } from './claims/claims.service.ts';
+import { OccurrenceController } from './darwin-core/occurrence.controller.ts';
+import { OccurrenceService } from './darwin-core/occurrence.service.ts';
 import { EvidenceController } from './evidence/evidence.controller.ts';
 import { EvidenceService } from './evidence/evidence.service.ts';
 import { EvidenceFilesController } from './files/evidence-files.controller.ts';
@@ -21,12 +23,23 @@ import { ReceiveFile } from './files/receive-file.ts';
 import { SmallPictures } from './files/small-pictures.ts';
 import { PhotographsController } from './photographs/photographs.controller.ts';
 import { PhotographsService } from './photographs/photographs.service.ts';
+import { LabelHistoryController } from './label-history/label-history.controller.ts';
+import { LabelHistoryService } from './label-history/label-history.service.ts';
+import { PlacesController } from './places/places.controller.ts';
 import { provenanceKinds } from './provenance-kinds.ts';
 
 /** Where animals come from: claims, and the evidence that bears on them. */
 @Module({
   imports: [PeopleModule],
-  controllers: [ClaimsController, EvidenceController, EvidenceFilesController, PhotographsController],
+  controllers: [
+    ClaimsController,
+    EvidenceController,
+    EvidenceFilesController,
+    PhotographsController,
+    PlacesController,
+    LabelHistoryController,
+    OccurrenceController,
+  ],
   providers: [
     WithdrawalService,
     ClaimsService,
@@ -37,6 +50,8 @@ import { provenanceKinds } from './provenance-kinds.ts';
     SmallPictures,
     EvidenceFilesService,
     PhotographsService,
+    LabelHistoryService,
+    OccurrenceService,
   ],
 })
 export class ProvenanceModule implements NestModule, OnModuleInit {

@@ -5,6 +5,8 @@ import { decodeCursor, encodeCursor, toPage, type Page } from '../../platform/pa
 import { Conditions, countWhere, orderBy, type SortColumn } from '../../register/keyset.ts';
 import { recordColumns, toRecordView, type RecordRow } from '../../register/record.view.ts';
 import { seenIn } from '../../register/seen-records.ts';
+import { placeWarnings } from '../places/place-warnings.ts';
+import { withoutPositions } from '../places/words-of-place.ts';
 import type { Bears } from '../standing-of-claim.ts';
 import type { ClaimQuery } from './claim.dto.ts';
 import type { ClaimView, PlaceView } from './claim.view.ts';
@@ -13,7 +15,7 @@ import { explainStanding } from './standing-in-words.ts';
 
 type Place = Omit<PlaceView, 'dataGeneralizations' | 'informationWithheld'>;
 type ClaimRow = RecordRow &
-  Omit<ClaimView, 'createdAt' | 'updatedAt' | 'withdrawn' | 'place' | 'standing' | 'evidence'> &
+  Omit<ClaimView, 'createdAt' | 'updatedAt' | 'withdrawn' | 'place' | 'standing' | 'warnings' | 'evidence'> &
   Place & { readonly bears: readonly Bears[]; readonly sort: string };
 
 const inOrder: readonly SortColumn[] = [{ sql: 'c.id', type: 'uuid' }];
@@ -59,6 +61,25 @@ export async function listClaims(manager: EntityManager, query: ClaimQuery): Pro
   return toPage(rows, query.limit, toClaimView, (row) => encodeCursor('entered', [row.sort]), total);
 }
 
+/** What claims can be about. */
+export interface ClaimSubjects {
+  readonly individualIds: readonly string[];
+  readonly sourceIds: readonly string[];
+}
+
+/** Standing claims about any of these records, those that may be seen, the oldest first (claim_individual_index, claim_source_index). */
+export async function findClaimsAbout(
+  manager: EntityManager,
+  { individualIds, sourceIds }: ClaimSubjects,
+  limit: number,
+): Promise<ClaimView[]> {
+  const rows = await manager.query<ClaimRow[]>(
+    `${select()} where c.withdrawn_at is null and (c.individual_id = any($1) or c.source_id = any($2)) and ${seenIn.claim('c')} order by c.id limit $3`,
+    [individualIds, sourceIds, limit],
+  );
+  return rows.map(toClaimView);
+}
+
 function toClaimView(row: ClaimRow): ClaimView {
   const counted = row.bears.filter(({ isWithdrawn }) => !isWithdrawn);
   const count = (review: Bears['review']): number => counted.filter((piece) => piece.review === review).length;
@@ -71,12 +92,14 @@ function toClaimView(row: ClaimRow): ClaimView {
     lineId: row.lineId,
     individualId: row.individualId,
     aspect: row.aspect,
-    value: row.value,
+    value: isStranger() ? withoutPositions(row.value) : row.value,
     statedBy: row.statedBy,
     statedOn: row.statedOn,
     place: shownPlace(row, isStranger()),
     notes: row.notes,
     standing: { standing, because, raisedBy, decidedBy: isStranger() ? [] : [...decidedBy] },
+    // a stranger would learn on which side of a border the place lies
+    warnings: isStranger() ? [] : placeWarnings(row),
     evidence: { pending: count('pending'), accepted: count('accepted'), rejected: count('rejected') },
   };
 }

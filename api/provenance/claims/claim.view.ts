@@ -128,6 +128,13 @@ export class ClaimView extends RecordView {
   @Shown({ description: 'How well it stands.', type: ClaimStandingView })
   standing: ClaimStandingView;
 
+  @Shown({
+    description:
+      'What looks wrong with its place and may yet be right, such as coordinates in another country than the one that it names; for members.',
+    type: [String],
+  })
+  warnings: string[];
+
   @Shown({ description: 'Its evidence, counted.', type: EvidenceCountsView })
   evidence: EvidenceCountsView;
 }

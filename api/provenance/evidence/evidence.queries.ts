@@ -54,6 +54,19 @@ export async function listEvidence(manager: EntityManager, query: EvidenceQuery)
   return toPage(rows, query.limit, toEvidenceView, (row) => encodeCursor('brought', [row.sort]), total);
 }
 
+/** Standing evidence of these claims that was accepted, the oldest first (evidence_claim_index). To a stranger none. */
+export async function findAcceptedEvidence(
+  manager: EntityManager,
+  claimIds: readonly string[],
+  limit: number,
+): Promise<EvidenceView[]> {
+  const rows = await manager.query<EvidenceRow[]>(
+    `${select} where e.claim_id = any($1) and e.review = 'accepted' and e.withdrawn_at is null and ${seenIn.evidence('e')} order by e.id limit $2`,
+    [claimIds, limit],
+  );
+  return rows.map(toEvidenceView);
+}
+
 function toEvidenceView(row: EvidenceRow): EvidenceView {
   const { reviewer, reviewedAt, reviewReason } = row;
   return {

@@ -82,6 +82,13 @@ const withdrawn =
     return { at: [id] };
   };
 
+/** An animal that strangers may see, too. */
+const publicAnimal: Row['ask'] = async (world) => {
+  const { id } = await individual(world.owner);
+  await world.publish();
+  return { at: [id] };
+};
+
 /** Reading a list and one record, adding, changing, withdrawing and restoring: the same for every kind. */
 function recordRoutes(
   kind: string,
@@ -277,6 +284,10 @@ export const table: Record<string, Row> = {
     { notes: 'read' },
   ),
   ...fileRoutes,
+  'GET /api/v1/places': row(reading),
+  'GET /api/v1/individuals/{id}/occurrence': row(reading, publicAnimal),
+  'GET /api/v1/individuals/{id}/label-history': row(reading, publicAnimal),
+  'GET /api/v1/lines/{id}/label-history': row(reading, one(line)),
   'POST /api/v1/evidence/{id}/review': row(reviewing, one(evidence, { verdict: 'accepted', reason: 'seen' })),
 
   'GET /api/v1/pairings/{id}/parent-corrections': row(membersReading, one(pairing)),
