@@ -1156,6 +1156,86 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/places": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Claimed places for a map
+         * @description Standing claims of a place that has coordinates or at least a country, with how well each stands and how many founders it speaks of. Strangers see places generalised (Darwin Core dataGeneralizations), so that nobody is led to wild animals.
+         */
+        get: operations["findPlacesPlaces"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/individuals/{id}/label-history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What an animal was called when it came, by whom, and every change since
+         * @description The label of its source, the line at entry and each later change of it, changes of the name of its lines, claims, and verdicts on their evidence. At most 300 events, the oldest first. Strangers are told no names of people, no evidence, and of the journal what was public then.
+         */
+        get: operations["getLabelHistoryOfAnimalLabelHistory"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/lines/{id}/label-history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What a line was called, and under which labels its founders came
+         * @description The labels of the sources of its animals, its own changes of name, claims, and verdicts on their evidence. At most 300 events, the oldest first. Strangers are told no names of people, no evidence, and of the journal what was public then.
+         */
+        get: operations["getLabelHistoryOfLineLabelHistory"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/individuals/{id}/occurrence": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * An animal and its claimed place in the terms of Darwin Core
+         * @description Terms of http://rs.tdwg.org/dwc/terms/ (TDWG), as JSON-LD or as Simple Darwin Core in CSV; what is not known is left out. The place is that of the best standing claim of the animal itself or of its source, and none for an animal that was bred. Strangers see it generalised.
+         */
+        get: operations["getOccurrenceOccurrence"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/lineage": {
         parameters: {
             query?: never;
@@ -3633,6 +3713,8 @@ export interface components {
             notes: string | null;
             /** @description How well it stands. */
             standing: components["schemas"]["ClaimStandingView"];
+            /** @description What looks wrong with its place and may yet be right, such as coordinates in another country than the one that it names; for members. */
+            warnings: string[];
             /** @description Its evidence, counted. */
             evidence: components["schemas"]["EvidenceCountsView"];
         };
@@ -3996,6 +4078,111 @@ export interface components {
             takenOn?: string | null;
             /** @description What else is known of it. */
             notes?: string | null;
+        };
+        ClaimedPlaceView: {
+            /**
+             * Format: uuid
+             * @description Id of the claim.
+             */
+            claimId: string;
+            /**
+             * @description The label that it claims.
+             * @example Quebrada Honda
+             */
+            value: string;
+            /**
+             * @description What the claim is about.
+             * @enum {string}
+             */
+            about: "source" | "line" | "individual";
+            /**
+             * Format: uuid
+             * @description Id of what it is about.
+             */
+            aboutId: string;
+            /**
+             * @description What that is called.
+             * @example Import, about 1994
+             */
+            aboutTitle: string;
+            /**
+             * @description How well the claim stands by its accepted evidence.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed";
+            /** @description How many founders it speaks of, of those that whoever asks may see: the animals of the source, those of the line that came from a source, or the one animal. */
+            founders: number;
+            /** @description The place; for a stranger generalised to a cell of 0.1 degree or coarser. It has coordinates, or at least a country. */
+            place: components["schemas"]["PlaceView"];
+        };
+        PlacesView: {
+            /** @description The places. */
+            items: components["schemas"]["ClaimedPlaceView"][];
+            /** @description How many match in all. */
+            total: number;
+            /** @description Whether coordinates and words are generalised for whoever asks. */
+            isGeneralised: boolean;
+        };
+        PresentLabelView: {
+            /**
+             * @description Name of the line.
+             * @example Quebrada Honda
+             */
+            name: string;
+            /**
+             * @description What kind of label it is.
+             * @enum {string}
+             */
+            kind: "locality" | "trade-name" | "cross" | "unlabelled";
+        };
+        HistoryRecordView: {
+            /**
+             * @description Kind of record.
+             * @enum {string}
+             */
+            kind: "individual" | "line" | "source" | "claim" | "evidence";
+            /**
+             * Format: uuid
+             * @description Its id.
+             */
+            id: string;
+            /**
+             * @description What it is called.
+             * @example Import, about 1994
+             */
+            title: string;
+        };
+        LabelEventView: {
+            /**
+             * @description What happened: received: it came under this label; entered: it was entered into the register under it; line-changed: it was put into another line; line-renamed: its line got another name; claimed, claim-changed, claim-withdrawn: somebody’s claim; evidence-…: a registrar’s verdict, or that it was withdrawn.
+             * @enum {string}
+             */
+            event: "received" | "entered" | "line-changed" | "line-renamed" | "claimed" | "claim-changed" | "claim-withdrawn" | "evidence-accepted" | "evidence-rejected" | "evidence-withdrawn";
+            /** @description When: EDTF, a calendar day in UTC for what happened in the register; null where it is not recorded. */
+            date: string | null;
+            /**
+             * Format: date-time
+             * @description The instant, RFC 3339 in UTC, of what happened in the register; null for what happened before.
+             */
+            at: string | null;
+            /** @description Who did or said it; null where it is not known, and where a stranger asks. */
+            who: string | null;
+            /** @description The label after it, or the one that a claim or its evidence speaks of; null for none. */
+            label: string | null;
+            /** @description The label before it, of a change; else null. */
+            before: string | null;
+            /** @description Why, as far as a reason was given; null where a stranger asks. */
+            reason: string | null;
+            /** @description The record that it is about. */
+            record: components["schemas"]["HistoryRecordView"];
+        };
+        LabelHistoryView: {
+            /** @description The label of today; null where it is in no line. */
+            present: components["schemas"]["PresentLabelView"] | null;
+            /** @description What happened to its label, the oldest first. */
+            events: components["schemas"]["LabelEventView"][];
+            /** @description Whether there are more events than are told here. */
+            isCut: boolean;
         };
         AnimalRef: {
             /** @description Id of the individual; "private-1" and so on, numbered within the answer, where it may not be seen. */
@@ -13557,6 +13744,318 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    findPlacesPlaces: {
+        parameters: {
+            query?: {
+                /** @description Places of this line: of itself, of its animals and of the sources of these. */
+                lineId?: string;
+                /** @description Places of lines, animals and sources of this species. */
+                speciesId?: string;
+                /** @description How many places at most; 500 if left out. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlacesView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getLabelHistoryOfAnimalLabelHistory: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LabelHistoryView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getLabelHistoryOfLineLabelHistory: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LabelHistoryView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getOccurrenceOccurrence: {
+        parameters: {
+            query?: {
+                /** @description json: JSON-LD, the usual one; csv: Simple Darwin Core, one row. */
+                format?: "json" | "csv";
+            };
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The animal. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/ld+json": {
+                        /** @description What the prefix dwc stands for. */
+                        "@context": {
+                            [key: string]: string;
+                        };
+                        /** @description The record, as an urn:uuid: IRI. */
+                        "@id": string;
+                        /** @description dwc:Occurrence. */
+                        "@type": string;
+                        /** @description The record, as an urn:uuid: IRI; it never changes. */
+                        "dwc:occurrenceID": string;
+                        /** @description LivingSpecimen: the animal lives, or lived, in a collection. */
+                        "dwc:basisOfRecord": string;
+                        /** @description Registry number of the animal, the same with every keeper. */
+                        "dwc:organismID"?: string;
+                        /** @description The code that its keeper calls it by. */
+                        "dwc:organismName"?: string;
+                        /** @description Scientific name of its species as the register has it. */
+                        "dwc:scientificName"?: string;
+                        /** @description Animalia. */
+                        "dwc:kingdom"?: string;
+                        /** @description male or female; left out where it is not known. */
+                        "dwc:sex"?: string;
+                        /** @description captive. */
+                        "dwc:degreeOfEstablishment"?: string;
+                        /** @description ISO 8601 day, month, year or interval: of hatching, or where it was collected in the wild, of that. Left out where the date is open at an end. */
+                        "dwc:eventDate"?: string;
+                        /** @description The same date as the register has it, EDTF. */
+                        "dwc:verbatimEventDate"?: string;
+                        /** @description What the date is the date of. */
+                        "dwc:eventRemarks"?: string;
+                        /** @description The claim that the place stands in, as an urn:uuid: IRI. */
+                        "dwc:locationID"?: string;
+                        /** @description Country of the claimed place, ISO 3166-1. */
+                        "dwc:countryCode"?: string;
+                        /** @description Province or state of the claimed place. */
+                        "dwc:stateProvince"?: string;
+                        /** @description The claimed place in words of today; withheld from strangers. */
+                        "dwc:locality"?: string;
+                        /** @description The words of the label or list, unaltered; withheld from strangers. */
+                        "dwc:verbatimLocality"?: string;
+                        /** @description Degrees, south negative; for strangers the centre of a cell of 0.1 degree or coarser. */
+                        "dwc:decimalLatitude"?: number;
+                        /** @description Degrees, west negative; likewise. */
+                        "dwc:decimalLongitude"?: number;
+                        /** @description Datum of the coordinates. */
+                        "dwc:geodeticDatum"?: string;
+                        /** @description Radius of the smallest circle that holds the whole place; never 0. */
+                        "dwc:coordinateUncertaintyInMeters"?: number;
+                        /** @description Who found the coordinates; withheld from strangers. */
+                        "dwc:georeferencedBy"?: string;
+                        /** @description By which maps or papers; withheld from strangers. */
+                        "dwc:georeferenceSources"?: string;
+                        /** @description requires georeference, or requires verification: nobody in the club visits the place. */
+                        "dwc:georeferenceVerificationStatus"?: string;
+                        /** @description Whose word the place is; withheld from strangers. */
+                        "dwc:locationAccordingTo"?: string;
+                        /** @description What the claim says, how well it stands and why. */
+                        "dwc:locationRemarks"?: string;
+                        /** @description How the place was made coarser for whoever asks. */
+                        "dwc:dataGeneralizations"?: string;
+                        /** @description What is held back from whoever asks. */
+                        "dwc:informationWithheld"?: string;
+                    };
+                    "text/csv": string;
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };
