@@ -1,5 +1,5 @@
 import type pg from 'pg';
-import { readParents } from './read-register.ts';
+import { readClaims, readParents } from './read-register.ts';
 import {
   forEachClutch,
   forEachIndividual,
@@ -15,7 +15,7 @@ export interface Touched {
   readonly clutches: Int32Array;
   /** Animals that hatched from another clutch or came from another source than before: the figures of their young follow. */
   readonly individuals: ReadonlySet<number>;
-  /** Sources whose base kinship changed. */
+  /** Sources whose base kinship or kind changed. */
   readonly sources: ReadonlySet<number>;
 }
 
@@ -36,7 +36,9 @@ export async function applyChanges(
   const sources = new Set<number>();
   await forEachSource(client, idsOf('source'), (row) => {
     const source = sourceOfRow(row);
-    if (store.putSource(source) !== source.baseKinship) sources.add(store.sourceNumber(source.id));
+    const before = store.putSource(source);
+    if ((before?.baseKinship ?? 0) !== source.baseKinship || (before?.kind ?? source.kind) !== source.kind)
+      sources.add(store.sourceNumber(source.id));
   });
   await forEachLine(client, idsOf('line'), (row) => store.putLine(lineOfRow(row)));
   const clutchIds = idsOf('clutch');
@@ -46,6 +48,9 @@ export async function applyChanges(
   const known = clutchIds.map((id) => store.clutches.find(id)).filter((clutch) => clutch >= 0);
   const clutches = Int32Array.from(known).sort();
   await readParents(client, store, clutches, clutchIds);
+  await readClaims(client, store, 'source', idsOf('source'));
+  await readClaims(client, store, 'line', idsOf('line'));
+  await readClaims(client, store, 'individual', idsOf('origin'));
   return { clutches, individuals, sources };
 }
 

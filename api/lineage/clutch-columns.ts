@@ -19,17 +19,15 @@ export class ClutchColumns {
   readonly #figures: readonly Column<Float64Array>[];
   readonly #whole: readonly Column<Int32Array>[];
   readonly #equivalents: Column<Float64Array>;
-  readonly #shares: readonly Column<Float64Array>[];
   readonly #stale: Column<Uint8Array>;
   #length: number;
 
   /** @param knowledge what is known already; arrays over shared memory */
-  constructor(classes: number, knowledge?: ClutchKnowledge) {
+  constructor(knowledge?: ClutchKnowledge) {
     const { figures, facts, stale } = knowledge ?? {};
     this.#figures = figureNames.map((name) => new Column(Float64Array, 64, figures?.[name]));
     this.#whole = [facts?.depth, facts?.fullDepth, facts?.filial].map((filled) => new Column(Int32Array, 64, filled));
     this.#equivalents = new Column(Float64Array, 64, facts?.equivalents);
-    this.#shares = Array.from({ length: classes }, (_, of) => new Column(Float64Array, 64, facts?.shares[of]));
     this.#stale = new Column(Uint8Array, 64, stale);
     this.#length = stale?.length ?? 0;
   }
@@ -37,8 +35,7 @@ export class ClutchColumns {
   /** Makes room for new clutches; their figures and facts are 0 for now. */
   grow(clutches: number): void {
     for (; this.#length < clutches; this.#length++)
-      for (const column of [...this.#figures, ...this.#whole, this.#equivalents, ...this.#shares, this.#stale])
-        column.push(0);
+      for (const column of [...this.#figures, ...this.#whole, this.#equivalents, this.#stale]) column.push(0);
   }
 
   /** To be written at clutches from `first` on; good until the next call of anything here. */
@@ -63,7 +60,6 @@ export class ClutchColumns {
         fullDepth: view(column(this.#whole, 1)),
         filial: view(column(this.#whole, 2)),
         equivalents: view(this.#equivalents),
-        shares: this.#shares.map((share) => view(share)),
       },
       stale: view(this.#stale),
     };

@@ -61,9 +61,15 @@ export class IndividualLineageService {
       meanKinship: snapshot.meanKinshipOf(individual),
       lineKinship: lineStandingOf(snapshot, individual),
       label: labelView(snapshot, evidence, names),
-      shares: evidence.origins.map((origin) => ({ ...originView(snapshot, origin, names), share: origin.share })),
+      shares: evidence.origins.map((origin) => ({
+        ...originView(snapshot, evidence.founders, origin, names),
+        share: origin.share,
+      })),
       ancestralInbreeding: ancestralInbreedingOf(snapshot, individual, clutches),
-      partialInbreeding: parts.map((origin) => ({ ...originView(snapshot, origin, names), part: origin.share })),
+      partialInbreeding: parts.map((origin) => ({
+        ...originView(snapshot, evidence.founders, origin, names),
+        part: origin.share,
+      })),
       current: snapshot.isCurrent(individual),
       asOf: snapshot.asOf,
     };

@@ -1,13 +1,7 @@
-import type { LabelKind, Standing } from '../../shared/vocabulary.ts';
 import { FLAG_RECORDS_MOST } from '../provenance/flags.ts';
 import type { LabelFindings, NamedRecord, SharedRecord } from '../provenance/label-findings.ts';
-import {
-  foldedLabel,
-  sharesByStanding,
-  standingOfSource,
-  tracesLabel,
-  type StandingShare,
-} from '../provenance/standing.ts';
+import { foldedLabel, sharesByStanding, type Label, type StandingShare } from '../provenance/standing.ts';
+import { FounderStandings, joinedByStanding, labelOfLine } from './founder-standings.ts';
 import type { GenomeFlow, Pair } from './kernel/genome-flow.ts';
 import { originShares, type FounderShare } from './kernel/shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
@@ -29,8 +23,10 @@ interface LabelShare {
 
 /** All that the lineage says about a label, still by dense numbers: names are asked for last, and only those shown. */
 export interface LabelEvidence {
-  readonly label: { readonly name: string; readonly kind: LabelKind } | null;
-  /** The largest first; they sum to 1. */
+  readonly label: Label | null;
+  /** How well founders stand under that label. */
+  readonly founders: FounderStandings;
+  /** The largest first, those of one source that stand alike together; they sum to 1. */
   readonly origins: readonly FounderShare[];
   readonly standings: readonly StandingShare[];
   readonly tracedShare: { readonly expected: number; readonly least: number };
@@ -73,21 +69,20 @@ export function labelEvidenceOfYoung(snapshot: LineageSnapshot, pairs: readonly 
 }
 
 function gatherEvidence(snapshot: LineageSnapshot, flow: GenomeFlow, line: number): LabelEvidence {
-  const { lines } = snapshot.graph;
-  const label = line < 0 ? null : { name: lines[line]?.name ?? '', kind: lines[line]?.labelKind ?? 'unlabelled' };
-  const own = label?.name ?? null;
-  const origins = originShares(snapshot.graph.pedigree, flow).sort((one, other) => other.share - one.share);
-  const founderLabels = labelsOf(snapshot, origins);
+  const label = labelOfLine(snapshot.graph, line);
+  const founders = new FounderStandings(snapshot.graph, label);
+  const apart = originShares(snapshot.graph.pedigree, flow, founders.apart);
+  const origins = joinedByStanding(apart, founders).sort((one, other) => other.share - one.share);
+  const founderLabels = labelsOf(apart, founders);
   return {
     label,
+    founders,
     origins,
-    standings: sharesByStanding(
-      origins.map((origin) => ({ standing: standingOf(snapshot, origin), share: origin.share })),
-    ),
-    ...tracedPart(snapshot, flow, origins, own),
+    standings: sharesByStanding(origins.map((origin) => ({ standing: founders.of(origin), share: origin.share }))),
+    ...tracedPart(flow, origins, founders),
     founderLabels,
-    otherLabels: founderLabels.filter(({ label: other }) => foldedLabel(other) !== foldedLabel(own)),
-    gaps: origins.filter(({ kind }) => kind !== 'source').map(recordOf),
+    otherLabels: founderLabels.filter(({ label: other }) => foldedLabel(other) !== foldedLabel(label?.name ?? null)),
+    gaps: origins.filter((origin) => origin.kind !== 'source' && founders.of(origin) === 'unknown').map(recordOf),
     outsiders: outsidersOf(snapshot, flow, line),
     crossedLines: [],
     uncertainClutches: flow.uncertainClutches(),
@@ -97,40 +92,31 @@ function gatherEvidence(snapshot: LineageSnapshot, flow: GenomeFlow, line: numbe
 
 /** How much of the genome comes from founders whose papers name the label, and where the rest comes from. */
 function tracedPart(
-  { graph }: LineageSnapshot,
   flow: GenomeFlow,
   origins: readonly FounderShare[],
-  label: string | null,
+  founders: FounderStandings,
 ): Pick<LabelEvidence, 'tracedShare' | 'untraced'> {
-  const isTraced = (source: number): boolean => {
-    const node = graph.sources[source];
-    return node !== undefined && tracesLabel(node, label);
-  };
-  const traced = new Set(origins.filter((origin) => origin.kind === 'source' && isTraced(origin.source)));
-  const expected = [...traced].reduce((sum, { share }) => sum + share, 0);
-  const least = traced.size === 0 ? 0 : flow.leastShare((founder) => isTraced(graph.pedigree.sourceOf[founder] ?? -1));
+  const traced = new Set(origins.filter((origin) => founders.traces(origin)));
+  const expected = Math.min(
+    1,
+    [...traced].reduce((sum, { share }) => sum + share, 0),
+  );
+  const least = traced.size === 0 ? 0 : flow.leastShare((founder) => founders.tracesFounder(founder));
   const untraced = origins.filter((origin) => !traced.has(origin)).map(recordOf);
-  return { tracedShare: { expected, least }, untraced };
+  return { tracedShare: { expected, least: Math.min(least, expected) }, untraced };
 }
 
-/** How well the label of an origin stands. */
-export function standingOf({ graph }: LineageSnapshot, origin: FounderShare): Standing {
-  const source = origin.kind === 'source' ? graph.sources[origin.source] : undefined;
-  return source ? standingOfSource(source) : 'unknown';
-}
-
-/** The labels that sources came in under, those that differ only by case and spaces counted as one. */
-function labelsOf({ graph }: LineageSnapshot, origins: readonly FounderShare[]): LabelShare[] {
+/** The labels that founders count under, those that differ only by case and spaces counted as one. */
+function labelsOf(origins: readonly FounderShare[], founders: FounderStandings): LabelShare[] {
   const labels = new Map<string, { label: string; share: number; sources: DenseRecord[] }>();
   for (const origin of origins) {
-    if (origin.kind !== 'source') continue;
-    const label = graph.sources[origin.source]?.labelAsReceived ?? null;
-    const folded = foldedLabel(label);
-    if (label === null || folded === null) continue;
-    const entry = labels.get(folded) ?? { label: label.trim(), share: 0, sources: [] };
+    const carried = founders.carriedBy(origin);
+    if (carried === null) continue;
+    const { value, folded } = carried.claim;
+    const entry = labels.get(folded ?? '') ?? { label: value, share: 0, sources: [] };
     entry.share += origin.share;
-    entry.sources.push(recordOf(origin));
-    labels.set(folded, entry);
+    entry.sources.push(carried.isOwn ? founderOf(origin) : recordOf(origin));
+    labels.set(folded ?? '', entry);
   }
   return [...labels.values()].sort((one, other) => other.share - one.share);
 }
@@ -156,6 +142,12 @@ function recordOf(origin: FounderShare): DenseRecord {
     case 'unknown parent':
       return { kind: 'clutch', number: origin.clutch, share: origin.share };
   }
+}
+
+/** The founder itself, where it is told apart from its source. */
+function founderOf(origin: FounderShare): DenseRecord {
+  if (origin.kind !== 'source' || origin.founder === undefined) return recordOf(origin);
+  return { kind: 'individual', number: origin.founder, share: origin.share };
 }
 
 function largestFirst(records: DenseRecord[]): DenseRecord[] {

@@ -1,6 +1,4 @@
 import type pg from 'pg';
-import { standings } from '../../shared/vocabulary.ts';
-import { standingOfSource } from '../provenance/standing.ts';
 import { applyChanges, type Touched } from './apply-changes.ts';
 import { ClutchColumns, type ClutchKnowledge } from './clutch-columns.ts';
 import { Column } from './column.ts';
@@ -54,7 +52,7 @@ export class LineageMemory {
 
   constructor({ store, clutches, positionOf, knowledge }: LineageParts) {
     this.#store = new RegisterStore(store);
-    this.#columns = new ClutchColumns(standings.length, knowledge);
+    this.#columns = new ClutchColumns(knowledge);
     this.#clutches = new Column(Int32Array, 64, clutches);
     this.#positionOf = new Column(Int32Array, 64, positionOf);
   }
@@ -130,10 +128,6 @@ export class LineageMemory {
         written.figures[name][clutch] = figures[name][place] ?? 0;
       for (const name of ['depth', 'fullDepth', 'filial', 'equivalents'] as const)
         written.facts[name][clutch] = facts[name][place] ?? 0;
-      facts.shares.forEach((share, of) => {
-        const shares = written.facts.shares[of];
-        if (shares) shares[clutch] = share[place] ?? 0;
-      });
       written.stale[clutch] = 0;
       this.#staleCount--;
     });
@@ -194,11 +188,7 @@ export function touchedClutches(pedigree: Pedigree, { clutches, individuals, sou
 
 /** What the facts ask of the founders of each source. */
 export function founderKinds(sources: readonly SourceNode[]): FounderKinds {
-  return {
-    wild: Uint8Array.from(sources, ({ kind }) => (kind === 'wild-collection' ? 1 : 0)),
-    classOfSource: Uint8Array.from(sources, (source) => standings.indexOf(standingOfSource(source))),
-    unknownClass: standings.indexOf('unknown'),
-  };
+  return { wild: Uint8Array.from(sources, ({ kind }) => (kind === 'wild-collection' ? 1 : 0)) };
 }
 
 /** The same numbers in memory that threads share. */

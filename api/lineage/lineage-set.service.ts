@@ -11,6 +11,7 @@ import { RecordNames, WantedNames } from './record-names.ts';
 import { wantOrigins } from './origin-views.ts';
 import { gatherSet, numberMembers } from './set-animals.ts';
 import { findSetMembers, readHatchYears } from './set-members.queries.ts';
+import { standingsForSet } from './set-standings.ts';
 import { setView } from './set-view.ts';
 import { Snapshots } from './snapshots.service.ts';
 import type { SetMeasuresInput, SetMeasuresResult } from './tasks/set-measures.task.ts';
@@ -73,6 +74,6 @@ export class LineageSetService {
     wantOrigins(wanted, measures.contributions);
     wantOrigins(wanted, measures.ancestors.contributions);
     const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wanted);
-    return setView(snapshot, animals, measures, names);
+    return setView(snapshot, animals, standingsForSet(snapshot.graph, members), measures, names);
   }
 }

@@ -1,6 +1,4 @@
 import { parseRegistryNumber } from '../../shared/registry-number.ts';
-import { standings } from '../../shared/vocabulary.ts';
-import { sharesByStanding, standingOfSource, type StandingShare } from '../provenance/standing.ts';
 import { inbreedingOf, type Inbreeding, type InbreedingRange } from './kernel/inbreeding.ts';
 import { kinshipMatrix } from './kernel/kinship.ts';
 import { meanKinshipOf } from './kernel/mean-kinship.ts';
@@ -206,17 +204,5 @@ export class LineageSnapshot {
       const column = placeOf.get(b);
       return row === undefined || column === undefined ? 0 : (kinships[row * parents.length + column] ?? 0);
     });
-  }
-
-  /** Expected genome shares of an individual by the standing of its founders, best first; they sum to 1. */
-  standingsOf(individual: number): StandingShare[] {
-    const { pedigree, sources } = this.graph;
-    const clutch = pedigree.clutchOf[individual] ?? -1;
-    if (clutch >= 0) {
-      const { shares } = this.#state.knowledge.facts;
-      return sharesByStanding(standings.map((standing, of) => ({ standing, share: shares[of]?.[clutch] ?? 0 })));
-    }
-    const source = sources[pedigree.sourceOf[individual] ?? -1];
-    return [{ standing: source ? standingOfSource(source) : 'unknown', share: 1 }];
   }
 }

@@ -138,7 +138,7 @@ export class StandingShareView {
 export class TracedShareView {
   @Shown({
     description:
-      "Expected share of the genome from founders whose own label is the animal's and stands corroborated or better, 0 to 1.",
+      "Expected share of the genome from founders of which a claim names the animal's label and stands corroborated or better, 0 to 1.",
     ...share,
   })
   expected: number;
@@ -226,7 +226,11 @@ export class ShareSourceView {
   @Shown({ description: 'What it is called.', example: 'Import, about 1994' })
   title: string;
 
-  @Shown({ description: 'How well its label stands, by rule.', enum: standings })
+  @Shown({
+    description:
+      'How well these founders of it stand, by rule, under the label asked about, by their own best where none is; a source is named more than once where some of its founders stand otherwise by claims of their own. Unknown where it may not be seen.',
+    enum: standings,
+  })
   standing: Standing;
 
   @Shown({ description: 'The label it was received under.', type: String, nullable: true })
@@ -255,6 +259,13 @@ export class OriginView {
 
   @Shown({ description: 'The clutch of which a parent is unknown.', type: ShareClutchView, required: false })
   unknownParentOf?: ShareClutchView;
+
+  @Shown({
+    description:
+      'How well it stands, by rule, under the label asked about: unknown for a parent that nobody knows, for a founder of unknown origin of which nothing is claimed, and for what may not be seen.',
+    enum: standings,
+  })
+  standing: Standing;
 }
 
 /** A share of the genome by where it begins. */

@@ -1,4 +1,5 @@
 import type { MeetingView } from './common-ancestors.view.ts';
+import { FounderStandings } from './founder-standings.ts';
 import type { Meeting } from './kernel/pair-steps.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { sourceView } from './origin-views.ts';
@@ -22,7 +23,9 @@ export function meetingView(snapshot: LineageSnapshot, meeting: Meeting, names: 
       };
     case 'sources': {
       const sources = meeting.a === meeting.b ? [meeting.a] : [meeting.a, meeting.b];
-      return { sources: sources.map((source) => sourceView(snapshot, source, names)) };
+      // loops are the same whatever the label
+      const founders = new FounderStandings(snapshot.graph, null);
+      return { sources: sources.map((source) => sourceView(snapshot, source, founders.ofSource(source), names)) };
     }
   }
 }

@@ -1,4 +1,5 @@
-import { standingOfSource } from '../provenance/standing.ts';
+import type { Standing } from '../../shared/vocabulary.ts';
+import type { FounderStandings } from './founder-standings.ts';
 import type { FounderShare } from './kernel/shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { OriginView, ShareSourceView } from './lineage.view.ts';
@@ -12,29 +13,39 @@ export function wantOrigins(wanted: WantedNames, origins: readonly FounderShare[
     else wanted.clutches.add(origin.clutch);
 }
 
-/** Where genes begin, by name; what may not be seen is named by what stands for it. */
-export function originView(snapshot: LineageSnapshot, origin: FounderShare, names: RecordNames): OriginView {
+/** Where genes begin, by name, and how well it stands; what may not be seen is named by what stands for it, and stands unknown. */
+export function originView(
+  snapshot: LineageSnapshot,
+  founders: FounderStandings,
+  origin: FounderShare,
+  names: RecordNames,
+): OriginView {
+  const standing = founders.of(origin);
   switch (origin.kind) {
-    case 'source':
-      return { source: sourceView(snapshot, origin.source, names) };
+    case 'source': {
+      const source = sourceView(snapshot, origin.source, standing, names);
+      return { source, standing: source.standing };
+    }
     case 'individual': {
       const founder = names.ref(origin.individual);
-      return founder ? { founder } : {};
+      return { ...(founder ? { founder } : {}), standing: founder?.isPrivate ? 'unknown' : standing };
     }
     case 'unknown parent':
-      return { unknownParentOf: { ...names.idOf('clutch', origin.clutch), title: names.clutchTitle(origin.clutch) } };
+      return {
+        unknownParentOf: { ...names.idOf('clutch', origin.clutch), title: names.clutchTitle(origin.clutch) },
+        standing,
+      };
   }
 }
 
-/** A source by name; one that may not be seen shows no label. */
-export function sourceView({ graph }: LineageSnapshot, source: number, names: RecordNames): ShareSourceView {
+/** A source by name; one that may not be seen shows no label, and no standing. */
+export function sourceView(
+  { graph }: LineageSnapshot,
+  source: number,
+  standing: Standing,
+  names: RecordNames,
+): ShareSourceView {
   const { id, isPrivate } = names.idOf('source', source);
   const label = isPrivate ? null : (graph.sources[source]?.labelAsReceived ?? null);
-  return {
-    id,
-    title: names.sourceTitle(source),
-    standing: standingOfSource({ labelAsReceived: label }),
-    label,
-    isPrivate,
-  };
+  return { id, title: names.sourceTitle(source), standing: isPrivate ? 'unknown' : standing, label, isPrivate };
 }

@@ -1,7 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { standingOfSource } from '../provenance/standing.ts';
 import { ancestorChart, CHART_NODES_MOST, type AncestorChart } from './ancestor-chart.ts';
+import { ChartStandings } from './chart-standings.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type {
   ClutchNodeView,
@@ -40,10 +40,11 @@ export class PedigreeChartService {
       const { kind, number } = chart.graph.getNodeAttributes(node);
       return names.idOf(kind, number).id;
     };
+    const standings = new ChartStandings(snapshot, root);
     const view = {
-      individual: (number: number) => individualNode(snapshot, chart, number, names),
+      individual: (number: number) => individualNode(snapshot, chart, standings, number, names),
       clutch: (number: number) => clutchNode(snapshot, number, names),
-      source: (number: number) => sourceNode(snapshot, number, names),
+      source: (number: number) => sourceNode(snapshot, standings, number, names),
     };
     return {
       root: snapshot.idOf(root),
@@ -75,6 +76,7 @@ function wantedBy({ graph }: AncestorChart): WantedNames {
 function individualNode(
   snapshot: LineageSnapshot,
   chart: AncestorChart,
+  standings: ChartStandings,
   number: number,
   names: RecordNames,
 ): IndividualNodeView {
@@ -98,7 +100,7 @@ function individualNode(
     line: graph.lines[graph.lineOf[number] ?? -1]?.name ?? null,
     species: name?.species ?? null,
     withdrawn: graph.withdrawn[number] === 1,
-    standings: snapshot.standingsOf(number),
+    standings: standings.of(number),
     inbreeding: snapshot.isNothingKnown(number) ? null : snapshot.inbreedingOf(number).expected,
   };
 }
@@ -139,7 +141,12 @@ function clutchNode({ graph }: LineageSnapshot, number: number, names: RecordNam
   };
 }
 
-function sourceNode({ graph }: LineageSnapshot, number: number, names: RecordNames): SourceNodeView {
+function sourceNode(
+  { graph }: LineageSnapshot,
+  standings: ChartStandings,
+  number: number,
+  names: RecordNames,
+): SourceNodeView {
   const name = names.source(number);
   const ref = names.idOf('source', number);
   const source = ref.isPrivate ? undefined : graph.sources[number];
@@ -152,7 +159,7 @@ function sourceNode({ graph }: LineageSnapshot, number: number, names: RecordNam
     date: name?.date ?? null,
     earliest: day(name?.date_earliest),
     latest: day(name?.date_latest),
-    standing: source ? standingOfSource(source) : 'unknown',
+    standing: source ? standings.ofSource(number) : 'unknown',
     baseKinship: source?.baseKinship ?? 0,
   };
 }

@@ -1,5 +1,4 @@
 import type pg from 'pg';
-import { standings } from '../../shared/vocabulary.ts';
 import { emptyFacts, writeFacts } from './kernel/clutch-facts.ts';
 import { emptyFigures, type ClutchFigures } from './kernel/figures.ts';
 import { computeInbreeding } from './kernel/inbreeding.ts';
@@ -31,7 +30,7 @@ export async function readLineage(client: pg.ClientBase, options: ReadingOptions
   const { pedigree, sources } = store.show();
   const order = orderPedigree(pedigree);
   const computed = computeInbreeding(pedigree, { order, ...options });
-  const facts = emptyFacts(order.clutches.length, standings.length);
+  const facts = emptyFacts(order.clutches.length);
   writeFacts(pedigree, founderKinds(sources), facts, order.clutches);
   const knowledge = {
     figures: sharedFigures(computed),
@@ -40,7 +39,6 @@ export async function readLineage(client: pg.ClientBase, options: ReadingOptions
       fullDepth: inSharedMemory(facts.fullDepth),
       filial: inSharedMemory(facts.filial),
       equivalents: inSharedMemory(facts.equivalents),
-      shares: facts.shares.map(inSharedMemory),
     },
     stale: inSharedMemory(new Uint8Array(order.clutches.length)),
   };

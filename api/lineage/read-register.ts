@@ -1,5 +1,6 @@
 import type pg from 'pg';
 import type { BinaryRow } from './binary-rows.ts';
+import { claimSubjects, forEachClaim, type ClaimSubject } from './claim-rows.queries.ts';
 import { ParentRows } from './parent-rows.ts';
 import {
   forEachCandidate,
@@ -29,7 +30,28 @@ export async function readRegister(client: pg.ClientBase): Promise<RegisterStore
   await forEachClutch(client, null, (row) => void store.putClutch(row, 0));
   await forEachIndividual(client, null, (row) => void store.putIndividual(row));
   await readParents(client, store, null, null);
+  for (const subject of claimSubjects) await readClaims(client, store, subject, null);
   return store;
+}
+
+/**
+ * Reads the claims about records of one kind into the store, in place of those that it has of them.
+ *
+ * @param ids of the records, all of them in the store unless they are gone again; null for all
+ */
+export async function readClaims(
+  client: pg.ClientBase,
+  store: RegisterStore,
+  subject: ClaimSubject,
+  ids: Ids,
+): Promise<void> {
+  const numberOf = {
+    source: (id: string) => store.sourceNumber(id),
+    individual: (id: string) => store.individuals.find(id),
+    line: (id: string) => store.lineNumber(id),
+  }[subject];
+  if (ids !== null) store.claims.clear(subject, ids.map(numberOf));
+  await forEachClaim(client, subject, ids, (id, claim) => store.claims.add(subject, numberOf(id), claim));
 }
 
 /**

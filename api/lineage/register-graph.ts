@@ -1,6 +1,7 @@
 import { sexes, statuses, type LabelKind, type Sex, type SourceKind, type Status } from '../../shared/vocabulary.ts';
 import type { IdTable } from './id-table.ts';
 import type { Pedigree } from './kernel/pedigree.ts';
+import type { ClaimsOfRecords } from './register-claims.ts';
 import type { SerialTable } from './serial-table.ts';
 
 /** A line as the lineage needs it. */
@@ -52,6 +53,7 @@ export interface RegisterGraph {
   readonly bySerial: SerialTable;
   readonly sources: readonly SourceNode[];
   readonly lines: readonly LineNode[];
+  readonly claims: ClaimsOfRecords;
   readonly serials: Float64Array;
   /** n: place in `sexes`. */
   readonly sexCodes: Uint8Array;

@@ -3,6 +3,7 @@ import type { BinaryRow } from './binary-rows.ts';
 import { Column } from './column.ts';
 import { IdTable, type IdTableParts } from './id-table.ts';
 import type { ParentPairs } from './parent-rows.ts';
+import { RegisterClaims, type ClaimsOfRecords } from './register-claims.ts';
 import { REMOVED, WITHDRAWN, type LineNode, type RegisterGraph, type SourceNode } from './register-graph.ts';
 import { SerialTable } from './serial-table.ts';
 
@@ -12,6 +13,7 @@ export interface StoreParts {
   readonly clutches: IdTableParts;
   readonly sources: readonly SourceNode[];
   readonly lines: readonly LineNode[];
+  readonly claims: ClaimsOfRecords;
   readonly serials: Float64Array;
   readonly sexCodes: Uint8Array;
   readonly statusCodes: Uint8Array;
@@ -29,6 +31,7 @@ export interface StoreParts {
 export class RegisterStore {
   readonly individuals: IdTable;
   readonly clutches: IdTable;
+  readonly claims: RegisterClaims;
   readonly #bySerial = new SerialTable();
   readonly #sourceIds = new IdTable();
   readonly #lineIds = new IdTable();
@@ -57,6 +60,7 @@ export class RegisterStore {
   constructor(parts?: StoreParts) {
     this.individuals = parts ? IdTable.of(parts.individuals) : new IdTable();
     this.clutches = parts ? IdTable.of(parts.clutches) : new IdTable();
+    this.claims = new RegisterClaims(parts?.claims);
     for (const source of parts?.sources ?? []) this.putSource(source);
     for (const line of parts?.lines ?? []) this.putLine(line);
     this.#serials = new Column(Float64Array, 64, parts?.serials);
@@ -77,7 +81,8 @@ export class RegisterStore {
 
   /** What a thread hands over. */
   get parts(): StoreParts {
-    const { sources, lines, serials, sexCodes, statusCodes, lineOf, withdrawn, pedigree, jointPairs } = this.show();
+    const { sources, lines, claims, serials, sexCodes, statusCodes, lineOf, withdrawn, pedigree, jointPairs } =
+      this.show();
     const { clutchOf, sourceOf, pairStart, pairSire, pairDam, pairProbability } = pedigree;
     const pairs = { pairStart, pairSire, pairDam, pairProbability, jointPairs };
     const ids = { individuals: this.individuals.parts, clutches: this.clutches.parts };
@@ -85,6 +90,7 @@ export class RegisterStore {
       ...ids,
       sources,
       lines,
+      claims,
       serials,
       sexCodes,
       statusCodes,
@@ -117,12 +123,17 @@ export class RegisterStore {
     return this.#sourceIds.find(id);
   }
 
-  /** Adds a source or takes it as it is now; gives its base kinship before, 0 where it is new. */
-  putSource(source: SourceNode): number {
+  /** Dense number of a line; −1 where it is unknown. */
+  lineNumber(id: string): number {
+    return this.#lineIds.find(id);
+  }
+
+  /** Adds a source or takes it as it is now; gives it as it was before, null where it is new. */
+  putSource(source: SourceNode): SourceNode | null {
     this.#touchLists();
     const found = this.#sourceIds.find(source.id);
     const number = found < 0 ? this.#sourceIds.add(source.id) : found;
-    const before = this.#sources[number]?.baseKinship ?? 0;
+    const before = this.#sources[number] ?? null;
     this.#sources[number] = source;
     return before;
   }
@@ -273,6 +284,7 @@ export class RegisterStore {
       bySerial: this.#bySerial,
       sources: this.#sources,
       lines: this.#lines,
+      claims: this.claims.show(),
       serials: this.#serials.show(),
       sexCodes: this.#sexCodes.show(),
       statusCodes: this.#statusCodes.show(),

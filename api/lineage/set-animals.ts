@@ -59,5 +59,6 @@ export async function gatherSet(
     count === 0
       ? { mean: null, greatest: null, full: null, generationEquivalents: null }
       : { mean: sum / count, greatest, full: full / count, generationEquivalents: equivalents / count };
-  return { set: { members, years, generationEquivalents }, depth, isCurrent };
+  const apart = new Set(snapshot.graph.claims.individual.keys());
+  return { set: { members, years, generationEquivalents, apart }, depth, isCurrent };
 }

@@ -1,6 +1,7 @@
 import type { AncestorContribution } from './kernel/effective-ancestors.ts';
 import type { EffectiveSize } from './kernel/effective-size.ts';
 import type { AncestorContributionView, LineageSetView, SetEffectiveSizeView } from './lineage-set.view.ts';
+import type { FounderStandings } from './founder-standings.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { originView } from './origin-views.ts';
 import type { RecordNames } from './record-names.ts';
@@ -13,6 +14,7 @@ import type { SetMeasuresResult } from './tasks/set-measures.task.ts';
 export function setView(
   snapshot: LineageSnapshot,
   { depth, isCurrent }: SetAnimals,
+  founders: FounderStandings,
   measures: SetMeasuresResult,
   names: RecordNames,
 ): LineageSetView {
@@ -35,8 +37,8 @@ export function setView(
       unexplained: ancestors.unexplained,
     },
     contributions: {
-      items: contributions.map((origin) => ({ ...originView(snapshot, origin, names), share: origin.share })),
-      standings: setStandings(snapshot, measures.sourceShares, animals),
+      items: contributions.map((origin) => ({ ...originView(snapshot, founders, origin, names), share: origin.share })),
+      standings: setStandings(snapshot, founders, measures.sourceShares, animals),
       others,
       othersShare: others === 0 ? 0 : Math.max(0, 1 - named),
     },

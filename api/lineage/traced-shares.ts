@@ -1,33 +1,21 @@
-import { foldedLabel, tracesLabel } from '../provenance/standing.ts';
-import { originShares } from './kernel/shares.ts';
+import { foldedLabel } from '../provenance/standing.ts';
+import { FounderStandings, labelOfLine, traceableLabels } from './founder-standings.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
-import type { SourceNode } from './register-graph.ts';
 
-const byLabel = new WeakMap<readonly SourceNode[], ReadonlyMap<string, readonly number[]>>();
-
-/** Sources by the label that they came with, as it is compared; a list of sources is never changed, so each is gone through once. */
-function sourcesByLabel(sources: readonly SourceNode[]): ReadonlyMap<string, readonly number[]> {
-  const known = byLabel.get(sources);
-  if (known) return known;
-  const found = new Map<string, number[]>();
-  sources.forEach(({ labelAsReceived }, number) => {
-    const label = foldedLabel(labelAsReceived) ?? '';
-    const same = found.get(label) ?? [];
-    same.push(number);
-    found.set(label, same);
-  });
-  byLabel.set(sources, found);
-  return found;
+/** What is known of the animals of one line. */
+interface LineTracing {
+  readonly founders: FounderStandings;
+  /** Expected traced share under the line's label by clutch, filled as it is asked for. */
+  readonly shares: Map<number, number>;
 }
 
 /**
  * Tells how much of an animal is expected to come from founders whose papers name its label, 0 to 1, for many animals of one state:
- * clutch-mates of one line share the work, and lines whose label no source traces cost nothing.
+ * each clutch is computed once for each label that its descendants carry, and lines whose label no paper traces cost nothing.
  */
 export class TracedShares {
   readonly #snapshot: LineageSnapshot;
-  readonly #tracing = new Map<number, ReadonlySet<number>>();
-  readonly #ofMates = new Map<string, number>();
+  readonly #lines = new Map<number, LineTracing | null>();
 
   constructor(snapshot: LineageSnapshot) {
     this.#snapshot = snapshot;
@@ -35,34 +23,51 @@ export class TracedShares {
 
   of(individual: number): number {
     const { pedigree, lineOf } = this.#snapshot.graph;
-    const line = lineOf[individual] ?? -1;
-    const sources = line < 0 ? null : this.#sourcesTracing(line);
-    if (sources === null || sources.size === 0) return 0;
+    const tracing = this.#tracingOf(lineOf[individual] ?? -1);
+    if (tracing === null) return 0;
     const clutch = pedigree.clutchOf[individual] ?? -1;
-    if (clutch < 0) return sources.has(pedigree.sourceOf[individual] ?? -1) ? 1 : 0;
-    const mates = `${clutch} ${line}`;
-    const known = this.#ofMates.get(mates) ?? this.#share(individual, sources);
-    this.#ofMates.set(mates, known);
-    return known;
+    if (clutch < 0) return tracing.founders.tracesFounder(individual) ? 1 : 0;
+    return this.#ofClutch(tracing, clutch);
   }
 
-  /** Sources whose label is a line's own and stands well enough. */
-  #sourcesTracing(line: number): ReadonlySet<number> {
-    const { sources, lines } = this.#snapshot.graph;
-    const label = lines[line]?.name ?? null;
-    const labelled = label === null ? [] : (sourcesByLabel(sources).get(foldedLabel(label) ?? '') ?? []);
-    const known =
-      this.#tracing.get(line) ??
-      new Set(labelled.filter((number) => tracesLabel(sources[number] ?? { labelAsReceived: null }, label)));
-    this.#tracing.set(line, known);
-    return known;
+  #tracingOf(line: number): LineTracing | null {
+    const known = this.#lines.get(line);
+    if (known !== undefined) return known;
+    const { graph } = this.#snapshot;
+    const label = labelOfLine(graph, line);
+    const folded = foldedLabel(label?.name ?? null);
+    const tracing =
+      folded !== null && traceableLabels(graph).has(folded)
+        ? { founders: new FounderStandings(graph, label), shares: new Map<number, number>() }
+        : null;
+    this.#lines.set(line, tracing);
+    return tracing;
   }
 
-  #share(individual: number, sources: ReadonlySet<number>): number {
-    const { pedigree } = this.#snapshot.graph;
-    return originShares(pedigree, this.#snapshot.flowTo(individual)).reduce(
-      (sum, origin) => (origin.kind === 'source' && sources.has(origin.source) ? sum + origin.share : sum),
-      0,
-    );
+  /** Climbs to what is not known yet, and comes down adding it up. */
+  #ofClutch(tracing: LineTracing, asked: number): number {
+    const { clutchOf, pairStart, pairSire, pairDam, pairProbability } = this.#snapshot.graph.pedigree;
+    const { shares, founders } = tracing;
+    const waiting = [asked];
+    for (let clutch = waiting.at(-1); clutch !== undefined; clutch = waiting.at(-1)) {
+      let sum = 0;
+      const before = waiting.length;
+      const add = (parent: number, half: number): void => {
+        if (parent < 0) return;
+        const from = clutchOf[parent] ?? -1;
+        const share = from < 0 ? (founders.tracesFounder(parent) ? 1 : 0) : shares.get(from);
+        if (share === undefined) waiting.push(from);
+        else sum += half * share;
+      };
+      for (let pair = pairStart[clutch] ?? 0; pair < (pairStart[clutch + 1] ?? 0); pair++) {
+        const half = 0.5 * (pairProbability[pair] ?? 0);
+        add(pairSire[pair] ?? -1, half);
+        add(pairDam[pair] ?? -1, half);
+      }
+      if (waiting.length > before) continue;
+      shares.set(clutch, Math.min(1, sum));
+      waiting.pop();
+    }
+    return shares.get(asked) ?? 0;
   }
 }

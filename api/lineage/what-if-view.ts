@@ -1,7 +1,7 @@
 import { sharesByStanding } from '../provenance/standing.ts';
 import type { AnimalFigures, WhatIf } from './kernel/what-if.ts';
 import type { FounderShare } from './kernel/shares.ts';
-import { standingOf } from './label-evidence.ts';
+import { joinedByStanding, type FounderStandings } from './founder-standings.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { originView, wantOrigins } from './origin-views.ts';
 import { WantedNames, type RecordNames } from './record-names.ts';
@@ -38,31 +38,42 @@ interface ShareChange {
 }
 
 /** Chooses what an answer shows, of figures as recorded and as assumed. */
-export function chooseShown({ recorded, assumed }: WhatIf, uncertainClutches: readonly number[]): WhatIfChoice {
+export function chooseShown(
+  { recorded, assumed }: WhatIf,
+  founders: FounderStandings,
+  uncertainClutches: readonly number[],
+): WhatIfChoice {
   const bySize = [...recorded.shares].sort((one, other) => other.share - one.share);
   return {
-    shares: shareChanges(recorded.shares, assumed.shares).slice(0, SHARES_MOST),
-    sources: bySize.flatMap((origin) => (origin.kind === 'source' ? [origin.source] : [])).slice(0, SHARES_MOST),
+    shares: shareChanges(recorded.shares, assumed.shares, founders).slice(0, SHARES_MOST),
+    sources: [...new Set(bySize.flatMap((origin) => (origin.kind === 'source' ? [origin.source] : [])))].slice(
+      0,
+      SHARES_MOST,
+    ),
     clutches: uncertainClutches.slice(0, CLUTCHES_MOST),
     otherClutches: Math.max(0, uncertainClutches.length - CLUTCHES_MOST),
   };
 }
 
-function shareChanges(recorded: readonly FounderShare[], assumed: readonly FounderShare[]): ShareChange[] {
+function shareChanges(
+  recorded: readonly FounderShare[],
+  assumed: readonly FounderShare[],
+  founders: FounderStandings,
+): ShareChange[] {
   const changes = new Map<string, ShareChange>();
-  for (const origin of recorded) changes.set(keyOf(origin), { origin, recorded: origin.share, assumed: 0 });
-  for (const origin of assumed) {
+  const keyOf = (origin: FounderShare): string => {
+    if (origin.kind === 'source') return `source ${origin.source} ${founders.of(origin)}`;
+    return origin.kind === 'individual' ? `individual ${origin.individual}` : `clutch ${origin.clutch}`;
+  };
+  for (const origin of joinedByStanding(recorded, founders))
+    changes.set(keyOf(origin), { origin, recorded: origin.share, assumed: 0 });
+  for (const origin of joinedByStanding(assumed, founders)) {
     const known = changes.get(keyOf(origin)) ?? { origin, recorded: 0 };
     changes.set(keyOf(origin), { ...known, assumed: origin.share });
   }
   return [...changes.values()].sort(
     (one, other) => Math.max(other.recorded, other.assumed) - Math.max(one.recorded, one.assumed),
   );
-}
-
-function keyOf(origin: FounderShare): string {
-  if (origin.kind === 'source') return `source ${origin.source}`;
-  return origin.kind === 'individual' ? `individual ${origin.individual}` : `clutch ${origin.clutch}`;
 }
 
 /** The names that an answer needs. */
@@ -88,16 +99,17 @@ export function wantedBy({ graph }: LineageSnapshot, { shares, sources, clutches
 /** The answer. */
 export function whatIfView(
   snapshot: LineageSnapshot,
+  founders: FounderStandings,
   { recorded, assumed }: WhatIf,
   choice: WhatIfChoice,
   names: RecordNames,
 ): WhatIfView {
   return {
-    recorded: figuresView(snapshot, recorded),
-    assumed: figuresView(snapshot, assumed),
+    recorded: figuresView(founders, recorded),
+    assumed: figuresView(founders, assumed),
     difference: differenceView(recorded, assumed),
     shares: choice.shares.map(({ origin, ...shares }): WhatIfShareView => ({
-      ...originView(snapshot, origin, names),
+      ...originView(snapshot, founders, origin, names),
       ...shares,
       difference: difference(shares.recorded, shares.assumed),
     })),
@@ -108,15 +120,13 @@ export function whatIfView(
   };
 }
 
-function figuresView(snapshot: LineageSnapshot, figures: AnimalFigures): WhatIfFiguresView {
+function figuresView(founders: FounderStandings, figures: AnimalFigures): WhatIfFiguresView {
   const { inbreeding, nothingKnown, bothParentsKnown, completeness, shares, ...others } = figures;
   return {
     ...others,
     inbreeding: { ...inbreeding, nothingKnown, bothParentsKnown },
     completeness: { generations: COMPLETENESS_GENERATIONS, index: completeness },
-    standings: sharesByStanding(
-      shares.map((origin) => ({ standing: standingOf(snapshot, origin), share: origin.share })),
-    ),
+    standings: sharesByStanding(shares.map((origin) => ({ standing: founders.of(origin), share: origin.share }))),
   };
 }
 

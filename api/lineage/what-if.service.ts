@@ -5,6 +5,7 @@ import { LoopProblem } from '../platform/problem.ts';
 import { assumptionsIn, readAssumed } from './assumed-records.ts';
 import type { Assumptions } from './kernel/ancestry-copy.ts';
 import type { FiguresAsked, WhatIf } from './kernel/what-if.ts';
+import { FounderStandings, labelOfLine } from './founder-standings.ts';
 import { founderKinds } from './lineage-memory.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { resolveAnimal } from './named-animals.ts';
@@ -42,9 +43,13 @@ export class WhatIfService {
     const snapshot = await this.snapshots.current();
     const individual = await resolveAnimal(manager, snapshot, id);
     const figures = await this.#compute(snapshot, individual, assumptionsIn(snapshot, records));
-    const choice = chooseShown(figures, snapshot.flowTo(individual).uncertainClutches());
+    const founders = new FounderStandings(
+      snapshot.graph,
+      labelOfLine(snapshot.graph, snapshot.graph.lineOf[individual] ?? -1),
+    );
+    const choice = chooseShown(figures, founders, snapshot.flowTo(individual).uncertainClutches());
     const names = await RecordNames.read(manager, snapshot.graph, wantedBy(snapshot, choice));
-    return whatIfView(snapshot, figures, choice, names);
+    return whatIfView(snapshot, founders, figures, choice, names);
   }
 
   async #compute(snapshot: LineageSnapshot, individual: number, assumptions: Assumptions): Promise<WhatIf> {
@@ -56,6 +61,7 @@ export class WhatIfService {
       living: members.filter((animal) => isLiving(graph, animal)),
       wild: founderKinds(graph.sources).wild,
       generations: COMPLETENESS_GENERATIONS,
+      apart: new Set(graph.claims.individual.keys()),
     };
     const input = { pedigree: graph.pedigree, asked, assumptions, frontierBytes: snapshot.matrixBytes };
     const outcome = figuresOrLoop(input, HERE_MOST) ?? (await this.work.run(whatIfTask, input));

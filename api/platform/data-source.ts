@@ -10,6 +10,7 @@ import { LineageFigures1764000000003 } from '../../migrations/0004-lineage-figur
 import { Provenance1764000000004 } from '../../migrations/0005-provenance.ts';
 import { FiguresOfClutches1764000000005 } from '../../migrations/0006-figures-of-clutches.ts';
 import { LivingAnimals1764000000006 } from '../../migrations/0007-living-animals.ts';
+import { NotesOfClaims1764000000007 } from '../../migrations/0008-notes-of-claims.ts';
 
 // calendar days stay texts: a JavaScript date would move them by the time zone and cannot hold 'infinity'
 pg.types.setTypeParser(pg.types.builtins.DATE, (text) => text);
@@ -22,6 +23,7 @@ const migrations = [
   Provenance1764000000004,
   FiguresOfClutches1764000000005,
   LivingAnimals1764000000006,
+  NotesOfClaims1764000000007,
 ];
 
 /** How the service talks to a PostgreSQL at `url`; each room brings its entities. */

@@ -54,7 +54,9 @@ const decided = (standing: ClaimStanding['standing'], by: readonly Bears[]): Cla
 
 /**
  * How many independent voices documents are. Those of one issuer are one voice, and so is a document with what it repeats, whether
- * that was accepted or not. Of papers without an issuer nobody knows that they are independent: together they are one voice.
+ * that was accepted or not, and with what that repeats in turn. Of papers without an issuer nobody knows that they are independent:
+ * together they are one voice. Evidence that none of the documents goes back to joins nothing, so what waits for its review, or was
+ * rejected, changes no standing.
  */
 export function independent(documents: readonly Bears[], all: readonly Bears[]): number {
   const known = new Map(all.map((piece) => [piece.id, piece]));
@@ -68,10 +70,16 @@ export function independent(documents: readonly Bears[], all: readonly Bears[]):
     const [first, second] = [voiceOf(one), voiceOf(other)];
     if (first !== second) voices.set(first, second);
   };
-  for (const piece of all) {
-    const issuer = foldedName(piece.issuedBy);
-    join(piece.id, `issuer ${issuer ?? ''}`);
-    if (piece.repeatsId !== null && known.has(piece.repeatsId)) join(piece.id, piece.repeatsId);
+  const joined = new Set<string>();
+  for (const document of documents) {
+    let piece: Bears | undefined = document;
+    while (piece && !joined.has(piece.id)) {
+      joined.add(piece.id);
+      join(piece.id, `issuer ${foldedName(piece.issuedBy) ?? ''}`);
+      const repeated: Bears | undefined = piece.repeatsId === null ? undefined : known.get(piece.repeatsId);
+      if (repeated) join(piece.id, repeated.id);
+      piece = repeated;
+    }
   }
   return new Set(documents.map(({ id }) => voiceOf(id))).size;
 }

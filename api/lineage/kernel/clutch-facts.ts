@@ -4,10 +4,6 @@ import type { Pedigree } from './pedigree.ts';
 export interface FounderKinds {
   /** k: 1 for a source whose animals were collected in the wild. */
   readonly wild: Uint8Array;
-  /** k: class of a source, such as the standing of its label, 0 .. classes−1. */
-  readonly classOfSource: Uint8Array;
-  /** Class of what nobody knows: founders without a source, unknown parents. */
-  readonly unknownClass: number;
 }
 
 /** What follows from a clutch's parents besides inbreeding, one entry a clutch; the young all share it. */
@@ -20,8 +16,6 @@ export interface ClutchFacts {
   readonly equivalents: Float64Array;
   /** m: filial generation (CITES Resolution Conf. 10.16), −1 where it cannot be known. */
   readonly filial: Int32Array;
-  /** One list of m for each class of founders: expected share of the genome that comes from them; they sum to 1. */
-  readonly shares: readonly Float64Array[];
 }
 
 /** Facts about parents without a clutch. */
@@ -43,8 +37,6 @@ export function writeFacts(
     const clutch = clutches[place] as number;
     writeDepths(pedigree, facts, clutch);
     facts.filial[clutch] = filialOf(pedigree, founders, facts.filial, clutch);
-    for (let share = 0; share < facts.shares.length; share++)
-      writeShare(pedigree, founders, facts.shares[share] as Float64Array, share, clutch);
   }
 }
 
@@ -70,30 +62,6 @@ function writeDepths(pedigree: Pedigree, facts: ClutchFacts, clutch: number): vo
   facts.depth[clutch] = deepest;
   facts.fullDepth[clutch] = 1 + shallowest;
   facts.equivalents[clutch] = sum;
-}
-
-function writeShare(
-  { clutchOf, sourceOf, pairStart, pairSire, pairDam, pairProbability }: Pedigree,
-  { classOfSource, unknownClass }: FounderKinds,
-  shares: Float64Array,
-  of: number,
-  clutch: number,
-): void {
-  let sum = 0;
-  const end = pairStart[clutch + 1] as number;
-  for (let pair = pairStart[clutch] as number; pair < end; pair++)
-    for (let side = 0; side < 2; side++) {
-      const parent = (side === 0 ? pairSire[pair] : pairDam[pair]) as number;
-      const from = parent < 0 ? FOUNDER : (clutchOf[parent] as number);
-      let share: number;
-      if (from > FOUNDER) share = shares[from] as number;
-      else {
-        const source = parent < 0 ? -1 : (sourceOf[parent] as number);
-        share = (source < 0 ? unknownClass : classOfSource[source]) === of ? 1 : 0;
-      }
-      sum += 0.5 * (pairProbability[pair] as number) * share;
-    }
-  shares[clutch] = sum;
 }
 
 /** One more than the least of the parents; −1 where candidates disagree or an origin leaves it open. */
@@ -127,17 +95,14 @@ function filialOf(
 /** For facts that ask nothing of founders. */
 export const NO_FOUNDER_KINDS: FounderKinds = {
   wild: new Uint8Array(0),
-  classOfSource: new Uint8Array(0),
-  unknownClass: 0,
 };
 
 /** Facts of so many clutches, all 0. */
-export function emptyFacts(clutches: number, classes: number): ClutchFacts {
+export function emptyFacts(clutches: number): ClutchFacts {
   return {
     depth: new Int32Array(clutches),
     fullDepth: new Int32Array(clutches),
     equivalents: new Float64Array(clutches),
     filial: new Int32Array(clutches),
-    shares: Array.from({ length: classes }, () => new Float64Array(clutches)),
   };
 }

@@ -18,7 +18,7 @@ export interface PedigreeDepth {
 /** Depth, full depth and generation equivalents of every individual, in one pass over the clutches. */
 export function pedigreeDepth(pedigree: Pedigree, order: PedigreeOrder): PedigreeDepth {
   const { clutchOf } = pedigree;
-  const facts = emptyFacts(order.clutches.length, 0);
+  const facts = emptyFacts(order.clutches.length);
   writeFacts(pedigree, NO_FOUNDER_KINDS, facts, order.clutches);
   const ofClutch =
     (values: ArrayLike<number>) =>

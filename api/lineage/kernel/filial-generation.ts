@@ -1,4 +1,4 @@
-import { emptyFacts, NO_FOUNDER_KINDS, writeFacts } from './clutch-facts.ts';
+import { emptyFacts, writeFacts } from './clutch-facts.ts';
 import type { PedigreeOrder } from './order.ts';
 import type { Pedigree } from './pedigree.ts';
 
@@ -13,8 +13,8 @@ export const UNKNOWN_GENERATION = -1;
  * @returns n: the generation, or UNKNOWN_GENERATION where a founder's origin leaves it open or candidates disagree.
  */
 export function filialGeneration(pedigree: Pedigree, order: PedigreeOrder, wild: Uint8Array): Int32Array {
-  const facts = emptyFacts(order.clutches.length, 0);
-  writeFacts(pedigree, { ...NO_FOUNDER_KINDS, wild }, facts, order.clutches);
+  const facts = emptyFacts(order.clutches.length);
+  writeFacts(pedigree, { wild }, facts, order.clutches);
   return pedigree.clutchOf.map((clutch, individual) => {
     if (clutch >= 0) return facts.filial[clutch] as number;
     const source = pedigree.sourceOf[individual] as number;

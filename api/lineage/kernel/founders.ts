@@ -28,6 +28,18 @@ export function founderContributions(pedigree: Pedigree, ancestry: Ancestry, poo
   return [...sources, ...founders, ...unknown];
 }
 
+/** Expected parts of a gene pool that come from some of its founders; those that give nothing are left out. */
+export function founderParts(ancestry: Ancestry, pool: GenePool, wanted: ReadonlySet<number>): Map<number, number> {
+  const parts = new Map<number, number>();
+  if (wanted.size === 0) return parts;
+  for (let founder = 0; founder < ancestry.founders; founder++) {
+    const individual = ancestry.animals[founder] as number;
+    const share = pool.through[founder] as number;
+    if (share > 0 && wanted.has(individual)) parts.set(individual, share);
+  }
+  return parts;
+}
+
 /**
  * Effective number of founders, 1/Σp², p the expected part of each founder in the gene pool: so many founders that gave the same
  * each would leave the pool as even as it is (Lacy 1989). Every founder counts for itself, also beside others of its

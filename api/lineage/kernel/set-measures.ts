@@ -1,7 +1,7 @@
 import { collectAncestry } from './ancestry.ts';
 import { effectiveAncestors, type EffectiveAncestors } from './effective-ancestors.ts';
 import { realisedEffectiveSize, type EffectiveSize } from './effective-size.ts';
-import { effectiveFounders, founderContributions } from './founders.ts';
+import { effectiveFounders, founderContributions, founderParts } from './founders.ts';
 import { genePool } from './gene-pool.ts';
 import { inbreedingOf, type Inbreeding } from './inbreeding.ts';
 import type { Pedigree } from './pedigree.ts';
@@ -16,6 +16,8 @@ export interface MeasuredSet {
   readonly years: Int16Array;
   /** Complete generation equivalents. */
   readonly generationEquivalents: Float64Array;
+  /** Founders of which it is told one by one how much comes from them; left out: none. */
+  readonly apart?: ReadonlySet<number>;
 }
 
 /** Inbreeding of some animals, those left out of which nothing is known. */
@@ -47,6 +49,8 @@ export interface SetMeasures {
   readonly diversity: SetDiversity | null;
   /** Origins of the gene pool, the largest part first; they sum to 1. */
   readonly contributions: readonly FounderShare[];
+  /** Parts that come from the founders that the set asks about one by one. */
+  readonly apart: ReadonlyMap<number, number>;
   readonly effectiveFounders: number | null;
   readonly ancestors: EffectiveAncestors;
   readonly effectiveSize: EffectiveSize;
@@ -88,6 +92,7 @@ export function measureSet(
     inbreeding: summaryOf(coefficients, isKnown, everybody),
     diversity,
     contributions,
+    apart: founderParts(ancestry, pool, set.apart ?? new Set()),
     effectiveFounders: effectiveFounders(ancestry, pool),
     ancestors,
     effectiveSize: realisedEffectiveSize(ofKnown(coefficients), ofKnown(generationEquivalents)),

@@ -4,7 +4,13 @@ import type { Pedigree } from './pedigree.ts';
 
 /** An origin that an animal's genes are expected to come from, with the share of its genome. */
 export type FounderShare =
-  | { readonly kind: 'source'; readonly source: number; readonly share: number }
+  | {
+      readonly kind: 'source';
+      readonly source: number;
+      /** One founder of it that was told apart from the others; left out: all others together. */
+      readonly founder?: number;
+      readonly share: number;
+    }
   /** A founder of unknown origin. */
   | { readonly kind: 'individual'; readonly individual: number; readonly share: number }
   /** Parents of a clutch that nobody knows. */
@@ -25,16 +31,22 @@ export function founderShares(pedigree: Pedigree, order: PedigreeOrder, individu
 /**
  * Where a genome begins: the founders that it flows from, those of one source taken together.
  *
+ * @param apart founders that are told apart from the others of their source
  * @returns sources, then founders of unknown origin, then unknown parents, each with a share above 0; they sum to 1.
  */
-export function originShares(pedigree: Pedigree, flow: GenomeFlow): FounderShare[] {
+export function originShares(
+  pedigree: Pedigree,
+  flow: GenomeFlow,
+  apart: { has(founder: number): boolean } = NOBODY,
+): FounderShare[] {
   const { individuals, unknownParents } = flow.shares();
   const bySource = new Map<number, number>();
   const founders: FounderShare[] = [];
   for (const [individual, share] of individuals) {
     const source = pedigree.sourceOf[individual] as number; // the flow ends at individuals that exist
-    if (source >= 0) bySource.set(source, (bySource.get(source) ?? 0) + share);
-    else founders.push({ kind: 'individual', individual, share });
+    if (source < 0) founders.push({ kind: 'individual', individual, share });
+    else if (apart.has(individual)) founders.push({ kind: 'source', source, founder: individual, share });
+    else bySource.set(source, (bySource.get(source) ?? 0) + share);
   }
   const sources = [...bySource].map(([source, share]): FounderShare => ({ kind: 'source', source, share }));
   const unknown = [...unknownParents].map(([clutch, share]): FounderShare => ({
@@ -44,6 +56,8 @@ export function originShares(pedigree: Pedigree, flow: GenomeFlow): FounderShare
   }));
   return [...sources, ...founders, ...unknown].filter(({ share }) => share > 0);
 }
+
+const NOBODY: ReadonlySet<number> = new Set();
 
 /** A share of the genome with its lowest possible value; n values each, 0 to 1. */
 export interface WeightedShare {

@@ -18,6 +18,8 @@ export interface FiguresAsked {
   readonly wild: Uint8Array;
   /** Over how many generations completeness is told. */
   readonly generations: number;
+  /** Founders that are told apart from the others of their source; left out: none. */
+  readonly apart?: ReadonlySet<number>;
 }
 
 /** Figures of one animal, as the register tells them. */
@@ -69,7 +71,7 @@ export function whatIf(
 
 function figuresIn(
   copy: AncestryCopy,
-  { individual, living, wild, generations }: FiguresAsked,
+  { individual, living, wild, generations, apart }: FiguresAsked,
   options: InbreedingOptions,
 ): AnimalFigures {
   const { pedigree, order, find } = copy;
@@ -89,7 +91,9 @@ function figuresIn(
     generationEquivalents: depth.generationEquivalents[animal] as number,
     completeness: completenessIndex(pedigree, order, animal, generations),
     filialGeneration: generation < 0 ? null : generation,
-    shares: originShares(pedigree, flow).map((origin) => inRegisterNumbers(copy, origin)),
+    shares: originShares(pedigree, flow, {
+      has: (founder) => apart?.has(copy.animals[founder] as number) ?? false,
+    }).map((origin) => inRegisterNumbers(copy, origin)),
   };
 }
 
@@ -113,5 +117,6 @@ function whatIsKnown(
 function inRegisterNumbers({ animals, clutches }: AncestryCopy, origin: FounderShare): FounderShare {
   if (origin.kind === 'individual') return { ...origin, individual: animals[origin.individual] as number };
   if (origin.kind === 'unknown parent') return { ...origin, clutch: clutches[origin.clutch] as number };
+  if (origin.founder !== undefined) return { ...origin, founder: animals[origin.founder] as number };
   return origin;
 }

@@ -26,13 +26,12 @@ export default longTask((input: RecomputeInput): Recomputed => {
   const figures = Object.fromEntries(
     Object.entries(knowledge.figures).map(([name, values]) => [name, (values as Float64Array).slice()]),
   ) as unknown as ClutchFigures;
-  const { depth, fullDepth, filial, equivalents, shares } = knowledge.facts;
+  const { depth, fullDepth, filial, equivalents } = knowledge.facts;
   const facts = {
     depth: depth.slice(),
     fullDepth: fullDepth.slice(),
     filial: filial.slice(),
     equivalents: equivalents.slice(),
-    shares: shares.map((share) => share.slice()),
   };
   recomputeClutches(pedigree, order, figures, clutches, { frontierBytes });
   writeFacts(pedigree, founders, facts, clutches);
@@ -47,7 +46,6 @@ export default longTask((input: RecomputeInput): Recomputed => {
       fullDepth: whole(facts.fullDepth),
       filial: whole(facts.filial),
       equivalents: real(facts.equivalents),
-      shares: facts.shares.map(real),
     },
   };
 });

@@ -28,7 +28,7 @@ export default longTask<SetMeasuresInput, SetMeasuresResult>(
     const measures = measureSet(pedigree, inbreeding, set, origins, (done, total) => tell({ done, total }));
     return {
       ...measures,
-      sourceShares: sourceSharesOf(measures.contributions),
+      sourceShares: sourceSharesOf(measures.contributions, measures.apart),
       originCount: measures.contributions.length,
       contributions: measures.contributions.slice(0, origins),
       ancestorCount: measures.ancestors.contributions.length,

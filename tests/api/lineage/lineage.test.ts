@@ -162,8 +162,13 @@ describe('the lineage of an animal', () => {
           isPrivate: false,
         },
         share: 0.75,
+        standing: 'stated',
       },
-      { founder: { id: idOf('C'), number: anyText, code: 'C', sex: 'female', isPrivate: false }, share: 0.25 },
+      {
+        founder: { id: idOf('C'), number: anyText, code: 'C', sex: 'female', isPrivate: false },
+        share: 0.25,
+        standing: 'unknown',
+      },
     ]);
     expect(label.shares).toEqual([
       { standing: 'stated', share: 0.75 },
@@ -175,8 +180,12 @@ describe('the lineage of an animal', () => {
   it('gives the unknown parent of a clutch its half', async () => {
     const { shares, inbreeding } = await lineageOf('P');
     expect(shares).toEqual([
-      { source: having({ id: ids.sources[2] }), share: 0.5 },
-      { unknownParentOf: { id: ids.clutches[3], title: textWith('clutch'), isPrivate: false }, share: 0.5 },
+      { source: having({ id: ids.sources[2], standing: 'unknown' }), share: 0.5, standing: 'unknown' },
+      {
+        unknownParentOf: { id: ids.clutches[3], title: textWith('clutch'), isPrivate: false },
+        share: 0.5,
+        standing: 'unknown',
+      },
     ]);
     expect(inbreeding.pairs).toEqual([{ a: having({ code: 'W' }), b: null, probability: 1, kinship: 0 }]);
   });

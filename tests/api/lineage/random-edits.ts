@@ -1,6 +1,6 @@
 import type { Response } from 'supertest';
 import { seededRandom } from '../../bench/kernel-shapes.ts';
-import type { TestApi } from '../../support/api.ts';
+import type { TestApi, TestKeeper } from '../../support/api.ts';
 import { Factory } from '../../support/factories.ts';
 
 type Edit = () => Promise<Response>;
@@ -17,6 +17,12 @@ export class RandomEdits {
   readonly #clutches: string[] = [];
   readonly #entries: string[] = [];
   readonly #imports: string[] = [];
+  readonly #claims: string[] = [];
+  readonly #evidence: string[] = [];
+  readonly #withdrawnSaid: string[] = [];
+  /** Brings evidence, which the keeper of the register then reviews. */
+  #witness: TestKeeper | null = null;
+  #labels: string[] = [];
   #sources: string[] = [];
   #lines: string[] = [];
   #species = '';
@@ -31,6 +37,8 @@ export class RandomEdits {
   /** Founders of two sources in two lines, and a first generation. */
   async begin(): Promise<void> {
     const tag = `${this.#seed}-${String(this.#random()).slice(2, 8)}`;
+    this.#witness = await this.#api.addKeeper(`Witness ${tag}`);
+    this.#labels = ['A', 'B'].map((name) => `Line ${name} ${tag}`);
     this.#species = (await this.#factory.species({ scientificName: `Inventus seed${tag}` })).id;
     for (const name of ['A', 'B']) {
       this.#lines.push(
@@ -67,6 +75,17 @@ export class RandomEdits {
         () => this.#change('sources', this.#pick(this.#sources), { baseKinship: this.#pick([0, 0.05, 0.1, 0.25]) }),
       ],
       [4, 'animal', () => this.#change('individuals', this.#pick(this.#animals), this.#animalChange())],
+      [2, 'label', () => this.#change('sources', this.#pick(this.#sources), this.#sourceChange())],
+      [3, 'claim', () => this.#claim()],
+      [
+        1,
+        'corrected claim',
+        () => this.#change('claims', this.#pick(this.#claims), { value: this.#pick(this.#labels) }),
+      ],
+      [4, 'evidence', () => this.#bringEvidence()],
+      [5, 'review', () => this.#review()],
+      [2, 'withdrawn claim or evidence', () => this.#withdrawSaid()],
+      [2, 'restored claim or evidence', () => this.#restoreSaid()],
       [1, 'withdrawal', () => this.#withdraw()],
       [3, 'merge', () => this.#merge()],
       [3, 'undo', () => this.#undo()],
@@ -172,6 +191,66 @@ export class RandomEdits {
       .patch(`/api/v1/${resource}/${id}`)
       .set('If-Match', read.headers['etag'] ?? '"1"')
       .send(body);
+  }
+
+  #sourceChange(): object {
+    return this.#pick([
+      { labelAsReceived: this.#pick([...this.#labels, 'Another label', null]) },
+      { kind: this.#pick(['wild-collection', 'import', 'purchase']) },
+    ]);
+  }
+
+  async #claim(): Promise<Response> {
+    const about = this.#pick([
+      { sourceId: this.#pick(this.#sources) },
+      { individualId: this.#pick(this.#animals) },
+      { lineId: this.#pick(this.#lines) },
+    ]);
+    const said = { aspect: this.#pick(['locality', 'trade-name']), value: this.#pick([...this.#labels, 'Elsewhere']) };
+    const answer = await this.#api.http.post('/api/v1/claims').send({ ...about, ...said });
+    if (answer.status === 201) this.#claims.push((answer.body as { id: string }).id);
+    return answer;
+  }
+
+  async #bringEvidence(): Promise<Response> {
+    if (!this.#witness) throw new Error('begin first');
+    const answer = await this.#witness.http.post('/api/v1/evidence').send({
+      claimId: this.#pick(this.#claims),
+      bearing: this.#pick(['supports', 'supports', 'supports', 'contradicts']),
+      kind: this.#pick(['field-note', 'invoice', 'letter', 'appearance']),
+      names: this.#pick(['claim', 'claim', 'country']),
+      issuedBy: this.#pick(['one dealer', 'another dealer', null]),
+      reference: 'a paper',
+      ...(this.#random() < 0.2 ? { repeatsId: this.#pick(this.#evidence) } : {}),
+    });
+    if (answer.status === 201) this.#evidence.push((answer.body as { id: string }).id);
+    return answer;
+  }
+
+  #review(): Promise<Response> {
+    return this.#api.http
+      .post(`/api/v1/evidence/${this.#pick(this.#evidence)}/review`)
+      .set('If-Match', '*')
+      .send({ verdict: this.#pick(['accepted', 'accepted', 'rejected']), reason: 'as the paper says' });
+  }
+
+  #said(): string {
+    return this.#random() < 0.5 ? `claims/${this.#pick(this.#claims)}` : `evidence/${this.#pick(this.#evidence)}`;
+  }
+
+  async #withdrawSaid(): Promise<Response> {
+    const said = this.#said();
+    const answer = await this.#api.http
+      .post(`/api/v1/${said}/withdrawal`)
+      .set('If-Match', '*')
+      .send({ reason: 'a misunderstanding' });
+    if (answer.status === 201) this.#withdrawnSaid.push(said);
+    return answer;
+  }
+
+  #restoreSaid(): Promise<Response> {
+    const said = this.#withdrawnSaid.pop() ?? this.#said();
+    return this.#api.http.delete(`/api/v1/${said}/withdrawal`).set('If-Match', '*');
   }
 
   async #withdraw(): Promise<Response> {

@@ -81,7 +81,7 @@ describe('the measures of a line', () => {
       'grandmother',
     ]);
     expect(living.contributions).toEqual({
-      items: [{ source: having({ id: ids.sources[0] }), share: 1 }],
+      items: [{ source: having({ id: ids.sources[0] }), share: 1, standing: 'stated' }],
       standings: [{ standing: 'stated', share: 1 }],
       others: 0,
       othersShare: 0,
@@ -158,7 +158,7 @@ describe('sets of which little can be told', () => {
     const lone = await ofFilters({ line: 'Nobody knows' });
     expect(lone).toMatchObject({ animals: 1, nothingKnown: 1, meanKinship: 0.5, founderGenomeEquivalents: 1 });
     expect(lone.inbreeding).toEqual({ animals: 0, mean: null, least: null, greatest: null });
-    expect(lone.contributions.items).toEqual([{ founder: having({ code: 'lone' }), share: 1 }]);
+    expect(lone.contributions.items).toEqual([{ founder: having({ code: 'lone' }), share: 1, standing: 'unknown' }]);
     expect(lone.cautions[0]).toMatch(/no inbreeding can be told, not 0/);
   });
 
@@ -235,15 +235,19 @@ describe('the lineage of one animal', () => {
 
   it('takes F apart by source, and tells ancestral inbreeding', async () => {
     const elder = await lineageOf('elder');
-    expect(elder.partialInbreeding).toEqual([{ source: having({ id: ids.sources[0] }), part: 0.25 }]);
+    expect(elder.partialInbreeding).toEqual([
+      { source: having({ id: ids.sources[0] }), part: 0.25, standing: 'stated' },
+    ]);
     expect(elder.ancestralInbreeding).toEqual({ recursion: 0, exact: 0, oldInbreeding: 0, newInbreeding: 0.25 });
     const young = await lineageOf('kin young');
-    expect(young.partialInbreeding).toEqual([{ source: having({ id: ids.sources[1] }), part: 0.125 }]);
+    expect(young.partialInbreeding).toEqual([
+      { source: having({ id: ids.sources[1] }), part: 0.125, standing: 'stated' },
+    ]);
     // both parents are founders as inbred as their source says
     expect(young.ancestralInbreeding.recursion).toBe(0.125);
     expect(young.ancestralInbreeding.exact).toBeCloseTo(0.125, 12);
     expect((await lineageOf('kin sire')).partialInbreeding).toEqual([
-      { source: having({ id: ids.sources[1] }), part: 0.125 },
+      { source: having({ id: ids.sources[1] }), part: 0.125, standing: 'stated' },
     ]);
     expect((await lineageOf('lone')).partialInbreeding).toEqual([]);
     expect((await lineageOf('brother')).partialInbreeding).toEqual([]);

@@ -2,6 +2,7 @@ import type pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { DataSource } from 'typeorm';
 import { FiguresKeeper } from '../../../api/lineage/figures-keeper.ts';
+import { labelEvidenceOf } from '../../../api/lineage/label-evidence.ts';
 import { LineageMemory } from '../../../api/lineage/lineage-memory.ts';
 import { LineageSnapshot } from '../../../api/lineage/lineage-snapshot.ts';
 import { readLineage } from '../../../api/lineage/read-lineage.ts';
@@ -88,11 +89,15 @@ async function expectAllRight(api: TestApi): Promise<void> {
     expectClose(row?.traced ?? null, traced.of(animal), `traced share of ${id}`);
     expectClose(row?.kinship ?? null, wanted.meanKinshipOf(animal), `stored mean kinship of ${id}`);
     expectClose(held.meanKinshipOf(here), wanted.meanKinshipOf(animal), `mean kinship of ${id}`);
-    const standings = wanted.standingsOf(animal);
-    held.standingsOf(here).forEach(({ standing, share }, place) => {
-      expect(standing).toBe(standings[place]?.standing);
-      expectClose(share, standings[place]?.share ?? null, `${standing} share of ${id}`);
+    const evidence = labelEvidenceOf(wanted, animal);
+    const evidenceHeld = labelEvidenceOf(held, here);
+    expect(evidenceHeld.standings.length).toBe(evidence.standings.length);
+    evidenceHeld.standings.forEach(({ standing, share }, place) => {
+      expect(standing).toBe(evidence.standings[place]?.standing);
+      expectClose(share, evidence.standings[place]?.share ?? null, `${standing} share of ${id}`);
     });
+    expectClose(evidenceHeld.tracedShare.least, evidence.tracedShare.least, `least traced share of ${id}`);
+    expectClose(row?.traced ?? null, evidence.tracedShare.expected, `traced share of ${id} beside its label`);
   }
 }
 
@@ -112,9 +117,9 @@ describe('stored figures', () => {
   it('equal a computation from nothing after random edits through two copies of the service', async () => {
     const taken = new Map<string, number>();
     for (const [seed, edits] of [
-      [1, 60],
-      [2, 60],
-      [3, 60],
+      [1, 80],
+      [2, 80],
+      [3, 80],
     ] as const) {
       const writing = [first, second].map((api, copy) => new RandomEdits(api, 100 * seed + copy));
       for (const edits of writing) await edits.begin();
@@ -128,14 +133,21 @@ describe('stored figures', () => {
     expect([...taken.keys()].sort()).toEqual([
       'animal',
       'base kinship',
+      'claim',
       'clutch',
+      'corrected claim',
+      'evidence',
       'import',
+      'label',
       'line',
       'merge',
       'parents',
+      'restored claim or evidence',
+      'review',
       'undo',
       'undone import',
       'withdrawal',
+      'withdrawn claim or evidence',
       'young',
     ]);
   }, 240_000);

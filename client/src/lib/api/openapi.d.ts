@@ -4250,7 +4250,7 @@ export interface components {
             share: number;
         };
         TracedShareView: {
-            /** @description Expected share of the genome from founders whose own label is the animal's and stands corroborated or better, 0 to 1. */
+            /** @description Expected share of the genome from founders of which a claim names the animal's label and stands corroborated or better, 0 to 1. */
             expected: number;
             /** @description The least that this share can be, however the candidate parents turn out, 0 to 1. */
             least: number;
@@ -4325,7 +4325,7 @@ export interface components {
              */
             title: string;
             /**
-             * @description How well its label stands, by rule.
+             * @description How well these founders of it stand, by rule, under the label asked about, by their own best where none is; a source is named more than once where some of its founders stand otherwise by claims of their own. Unknown where it may not be seen.
              * @enum {string}
              */
             standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
@@ -4350,6 +4350,11 @@ export interface components {
             founder?: components["schemas"]["AnimalRef"];
             /** @description The clutch of which a parent is unknown. */
             unknownParentOf?: components["schemas"]["ShareClutchView"];
+            /**
+             * @description How well it stands, by rule, under the label asked about: unknown for a parent that nobody knows, for a founder of unknown origin of which nothing is claimed, and for what may not be seen.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
             /** @description Expected share of the genome, above 0, at most 1; all shares sum to 1. */
             share: number;
         };
@@ -4370,6 +4375,11 @@ export interface components {
             founder?: components["schemas"]["AnimalRef"];
             /** @description The clutch of which a parent is unknown. */
             unknownParentOf?: components["schemas"]["ShareClutchView"];
+            /**
+             * @description How well it stands, by rule, under the label asked about: unknown for a parent that nobody knows, for a founder of unknown origin of which nothing is claimed, and for what may not be seen.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
             /** @description Partial inbreeding, 0 to 1 (Lacy, Alaks & Walsh 1996): probability that both copies of a gene come from one gene of this founder, or through founders of this source that are kin. All parts sum to F. */
             part: number;
         };
@@ -4834,6 +4844,11 @@ export interface components {
             founder?: components["schemas"]["AnimalRef"];
             /** @description The clutch of which a parent is unknown. */
             unknownParentOf?: components["schemas"]["ShareClutchView"];
+            /**
+             * @description How well it stands, by rule, under the label asked about: unknown for a parent that nobody knows, for a founder of unknown origin of which nothing is claimed, and for what may not be seen.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
             /** @description Expected share of the genome as recorded, 0 to 1. */
             recorded: number;
             /** @description Expected share of the genome as assumed, 0 to 1. */
