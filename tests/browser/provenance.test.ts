@@ -139,7 +139,7 @@ describe.skipIf(chromium === null)('a keeper who writes down where a source came
 
   it('finds a froglet four generations on documented', async () => {
     await registrar.goto(`${service.url}/animals/${froglet}`);
-    await registrar.getByText(/100 % of its genome traces to papers that name it/).waitFor();
+    await registrar.getByText(/100\s% of its genome traces to papers that name it/).waitFor();
     await look(registrar, 'froglet-documented');
     expect(faults).toEqual([]);
   });
