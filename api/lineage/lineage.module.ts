@@ -17,6 +17,8 @@ import { LineageController } from './lineage.controller.ts';
 import { LineageSetController } from './lineage-set.controller.ts';
 import { LineageSetService } from './lineage-set.service.ts';
 import { PedigreeChartService } from './pedigree-chart.service.ts';
+import { ProvController } from './prov/prov.controller.ts';
+import { ProvService } from './prov/prov.service.ts';
 import { Snapshots } from './snapshots.service.ts';
 import { WhatIfController } from './what-if.controller.ts';
 import { WhatIfService } from './what-if.service.ts';
@@ -25,6 +27,7 @@ import { WhatIfService } from './what-if.service.ts';
 @Module({
   controllers: [
     IndividualLineageController,
+    ProvController,
     InbreedingSpreadController,
     WhatIfController,
     LineageController,
@@ -43,6 +46,7 @@ import { WhatIfService } from './what-if.service.ts';
     InbreedingSpreadService,
     WhatIfService,
     PedigreeChartService,
+    ProvService,
     KinshipService,
     ForecastService,
     FiguresService,

@@ -285,6 +285,7 @@ export const table: Record<string, Row> = {
   ),
   ...fileRoutes,
   'GET /api/v1/places': row(reading),
+  'GET /api/v1/individuals/{id}/provenance': row(reading, publicAnimal),
   'GET /api/v1/individuals/{id}/occurrence': row(reading, publicAnimal),
   'GET /api/v1/individuals/{id}/label-history': row(reading, publicAnimal),
   'GET /api/v1/lines/{id}/label-history': row(reading, one(line)),
