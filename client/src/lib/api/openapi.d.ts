@@ -1316,6 +1316,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/individuals/{id}/provenance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Where an animal comes from, as W3C PROV
+         * @description PROV-JSON (W3C Member Submission of 24 April 2013) of the model PROV-DM (Recommendation of 30 April 2013). Entities are the animal, its ancestors, clutches and sources, claims and accepted evidence; activities are arrival, laying, hatching and entry into the register; agents are keepers and whoever papers name. Each candidate parent is a wasDerivedFrom with lk:probability, above 0, at most 1; evidence of a primary document is prov:PrimarySource, of a secondary one prov:Quotation. Private records are concealed:… and tell nothing. Strangers see no agents and no evidence, and places generalised.
+         */
+        get: operations["getProvenanceProv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/lineage/spread": {
         parameters: {
             query?: never;
@@ -14339,6 +14359,136 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PedigreeView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getProvenanceProv: {
+        parameters: {
+            query?: {
+                /** @description How many generations of ancestors to tell of; 4 if left out. */
+                generations?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A document of PROV-JSON. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        /** @description What each prefix stands for. */
+                        prefix: {
+                            [key: string]: string;
+                        };
+                        /** @description Statements of the kind entity, by their names. */
+                        entity: {
+                            [key: string]: {
+                                [key: string]: unknown;
+                            };
+                        };
+                        /** @description Statements of the kind activity, by their names. */
+                        activity?: {
+                            [key: string]: {
+                                [key: string]: unknown;
+                            };
+                        };
+                        /** @description Statements of the kind agent, by their names. */
+                        agent?: {
+                            [key: string]: {
+                                [key: string]: unknown;
+                            };
+                        };
+                        /** @description Statements of the kind wasGeneratedBy, by their names. */
+                        wasGeneratedBy?: {
+                            [key: string]: {
+                                [key: string]: unknown;
+                            };
+                        };
+                        /** @description Statements of the kind used, by their names. */
+                        used?: {
+                            [key: string]: {
+                                [key: string]: unknown;
+                            };
+                        };
+                        /** @description Statements of the kind wasDerivedFrom, by their names. */
+                        wasDerivedFrom?: {
+                            [key: string]: {
+                                [key: string]: unknown;
+                            };
+                        };
+                        /** @description Statements of the kind wasAttributedTo, by their names. */
+                        wasAttributedTo?: {
+                            [key: string]: {
+                                [key: string]: unknown;
+                            };
+                        };
+                        /** @description Statements of the kind wasAssociatedWith, by their names. */
+                        wasAssociatedWith?: {
+                            [key: string]: {
+                                [key: string]: unknown;
+                            };
+                        };
+                        /** @description Statements of the kind wasInfluencedBy, by their names. */
+                        wasInfluencedBy?: {
+                            [key: string]: {
+                                [key: string]: unknown;
+                            };
+                        };
+                    };
                 };
             };
             /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
