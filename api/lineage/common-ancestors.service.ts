@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { LongWork } from '../platform/long-work.ts';
+import { hasFewAncestors } from './ancestry-size.ts';
 import type { CommonAncestorsView } from './common-ancestors.view.ts';
 import { commonAncestors, type CommonAncestor } from './kernel/common-ancestors.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
@@ -9,9 +10,6 @@ import { resolveAnimal } from './named-animals.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { Snapshots } from './snapshots.service.ts';
 import { commonAncestorsTask } from './tasks/common-ancestors.task.ts';
-
-/** Clutches of ancestors beyond which F is taken apart in a thread: some milliseconds. */
-const HERE_MOST = 100;
 
 /** Answers why F of an animal is what it is. */
 @Injectable()
@@ -63,7 +61,7 @@ export class CommonAncestorsService {
       const source = pedigree.sourceOf[individual] ?? -1;
       return [{ meeting: { kind: 'sources', a: source, b: source }, part, loops: 1, shortest: 0, longest: 0 }];
     }
-    if (snapshot.flowTo(individual).clutches.length <= HERE_MOST) return commonAncestors(pedigree, inbreeding, pairs);
+    if (hasFewAncestors(snapshot, individual)) return commonAncestors(pedigree, inbreeding, pairs);
     return this.work.run(commonAncestorsTask, { pedigree, inbreeding, pairs });
   }
 }

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { LongWork } from '../platform/long-work.ts';
+import { hasFewAncestors } from './ancestry-size.ts';
 import type { InbreedingLoopsQuery } from './inbreeding-loops.dto.ts';
 import type { InbreedingLoopsView, LoopAncestorView } from './inbreeding-loops.view.ts';
 import { inbreedingLoops, type InbreedingLoops, type LoopLimits } from './kernel/inbreeding-loops.ts';
@@ -13,9 +14,6 @@ import { notCommonAncestor, resolveMeeting } from './named-meeting.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { Snapshots } from './snapshots.service.ts';
 import { inbreedingLoopsTask } from './tasks/inbreeding-loops.task.ts';
-
-/** Clutches of ancestors beyond which loops are looked for in a thread: some milliseconds. */
-const HERE_MOST = 100;
 
 const NONE: InbreedingLoops = { loops: [], ancestors: [] };
 
@@ -84,8 +82,7 @@ export class InbreedingLoopsService {
     const part = snapshot.inbreedingOf(individual).expected;
     if (part === 0) return NONE;
     if (pairs.length === 0) return ofFounder(pedigree.sourceOf[individual] ?? -1, part);
-    if (snapshot.flowTo(individual).clutches.length <= HERE_MOST)
-      return inbreedingLoops(pedigree, inbreeding, pairs, limits);
+    if (hasFewAncestors(snapshot, individual)) return inbreedingLoops(pedigree, inbreeding, pairs, limits);
     return this.work.run(inbreedingLoopsTask, { pedigree, inbreeding, pairs, limits });
   }
 }

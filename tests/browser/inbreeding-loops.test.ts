@@ -10,6 +10,24 @@ import { askAs, signInToDemo, startService, type Service } from '../support/serv
 const chromium = findChromium();
 const seen = process.env['LOOK_AT'];
 
+interface Made {
+  id: string;
+  items: { id: string }[];
+}
+
+/** Ten generations of brother with sister, as their keeper would enter them; gives one of the last. */
+async function siblingLine(write: (path: string, body: object) => Promise<Made>): Promise<string> {
+  const { id: speciesId } = await write('species', { scientificName: 'Inventus vetus' });
+  const founder = (sex: string, code: string): Promise<Made> => write('individuals', { speciesId, sex, code });
+  let [sire, dam] = [(await founder('male', 'OLD-M')).id, (await founder('female', 'OLD-F')).id];
+  for (let generation = 1; generation <= 10; generation++) {
+    const clutch = await write('clutches', { sires: [{ individualId: sire }], dams: [{ individualId: dam }] });
+    const { items } = await write(`clutches/${clutch.id}/offspring`, { animals: [{ sex: 'male' }, { sex: 'female' }] });
+    [sire, dam] = [items[0]?.id ?? '', items[1]?.id ?? ''];
+  }
+  return dam;
+}
+
 /** On the page of RV-61 of the demo club, whose ancestors meet again on both sides, some of them perhaps. */
 describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
   const folder = mkdtempSync(join(tmpdir(), 'linekeeper-loops-'));
@@ -19,6 +37,8 @@ describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
   let page: Page;
   let id: string;
   let told: InbreedingLoopsView;
+  /** The last of ten generations of brother with sister. */
+  let old: string;
 
   const look = async (name: string): Promise<void> => {
     if (!seen) return;
@@ -44,6 +64,11 @@ describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
       (await askAs(cookie, `${service.url}/api/v1/individuals${path}`)).json();
     id = ((await ask('?code=RV-61')) as { items: { id: string }[] }).items[0]?.id ?? '';
     told = (await ask(`/${id}/lineage/loops?most=200`)) as InbreedingLoopsView;
+    old = await siblingLine(async (path, body) => {
+      const headers = { 'Content-Type': 'application/json' };
+      const sent = { method: 'POST', headers, body: JSON.stringify(body) };
+      return (await (await askAs(cookie, `${service.url}/api/v1/${path}`, sent)).json()) as Made;
+    });
     browser = await openBrowser(chromium ?? '');
     const context = await browser.newContext({ viewport: { width: 1440, height: 1000 } });
     await bringCookie(context, service.url, cookie);
@@ -117,6 +142,25 @@ describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
       .poll(async () => (await lit()).filter((code) => ['RV-41', 'RV-42'].includes(code)))
       .toEqual(['RV-41', 'RV-42']);
     await look('loops-of-founders-wide');
+    expect(faults).toEqual([]);
+  });
+
+  it('are listed up to a bound, and what is left is told by number and part', async () => {
+    await page.goto(`${service.url}/animals/${old}`);
+    // the founders are ten generations back: 2^8 loops each
+    await note()
+      .getByRole('button', { name: /^Name \d+ more of them/ })
+      .click();
+    await through('OLD-F').click();
+    await note().getByText('246 more through it, together 0.05\u202f%.').waitFor();
+    expect(await note().getByRole('listitem').count()).toBe(10);
+    await page.getByText(/It goes on above what is drawn; choose more generations/).waitFor();
+    await look('loops-old-wide');
+    await note().getByRole('button', { name: 'List more of them' }).click();
+    await note().getByText('56 more through it, together 0.01\u202f%.').waitFor();
+    expect(await note().getByRole('listitem').count()).toBe(200);
+    expect(await note().getByRole('button', { name: 'List more of them' }).count()).toBe(0);
+    await expectAccessible(page, 'many loops');
     expect(faults).toEqual([]);
   });
 

@@ -41,7 +41,8 @@ type OnMeeting = (meeting: Meeting, arrived: Arrived) => void;
 
 /**
  * The pairs of ancestors that the two sides of loops can stand at, each once whatever the number of paths that lead to it: the
- * work grows with the square of the number of ancestors and not with the number of loops.
+ * work grows with the square of the number of ancestors and not with the number of loops. What is above a pair is the same for all young of the
+ * younger one's clutch, so the first of them stands for all; two of one clutch are the first one twice.
  */
 export class AncestorPairs {
   readonly steps: PairSteps;
@@ -53,6 +54,8 @@ export class AncestorPairs {
   readonly elder: number[] = [];
   /** By the younger of the two and then the elder. */
   readonly #pairs: (Map<number, Visited> | undefined)[];
+  /** The first young of each animal's clutch, by local number; a founder itself. */
+  readonly #first: Int32Array;
   readonly #most: number;
   #count = 0;
 
@@ -66,6 +69,7 @@ export class AncestorPairs {
     this.steps = new PairSteps(pedigree, inbreeding, this.ancestry);
     this.starts = this.#startsOf(pairs);
     this.#pairs = new Array<Map<number, Visited> | undefined>(this.ancestry.animals.length);
+    this.#first = firstOfClutch(this.ancestry);
     this.#most = most;
   }
 
@@ -88,7 +92,12 @@ export class AncestorPairs {
 
   /** Place of a pair of two different animals, in either order; −1 where no way came to it, or it has not been led on yet. */
   placeOf(one: number, other: number): number {
-    return this.#pairs[Math.max(one, other)]?.get(Math.min(one, other))?.place ?? -1;
+    const younger = this.#first[Math.max(one, other)] as number;
+    return this.#pairs[younger]?.get(this.#elderOf(younger, Math.min(one, other)))?.place ?? -1;
+  }
+
+  #elderOf(younger: number, elder: number): number {
+    return this.#first[elder] === younger ? younger : elder;
   }
 
   /**
@@ -104,7 +113,10 @@ export class AncestorPairs {
       const shortest = from.shortest + steps;
       const longest = from.longest + steps;
       if (end) onMeeting(end.meeting, { weight, loops, shortest, longest });
-      else this.#arriveAt(Math.max(one, other), Math.min(one, other), weight, loops, shortest, longest);
+      else {
+        const younger = this.#first[Math.max(one, other)] as number;
+        this.#arriveAt(younger, this.#elderOf(younger, Math.min(one, other)), weight, loops, shortest, longest);
+      }
     };
     for (const { one, other, steps, odds, end, isFirst } of this.starts) follow(one, other, steps, odds, end, isFirst);
     for (let younger = this.#pairs.length - 1; younger >= 0; younger--) {
@@ -133,4 +145,11 @@ export class AncestorPairs {
     known.shortest = Math.min(known.shortest, shortest);
     known.longest = Math.max(known.longest, longest);
   }
+}
+
+function firstOfClutch({ animals, youngStart }: Ancestry): Int32Array {
+  const first = Int32Array.from(animals.keys());
+  for (let clutch = 0; clutch + 1 < youngStart.length; clutch++)
+    first.fill(youngStart[clutch] as number, youngStart[clutch], youngStart[clutch + 1]);
+  return first;
 }

@@ -51,8 +51,9 @@ export class PairSteps {
   readonly #pedigree: Pedigree;
   readonly #inbreeding: Inbreeding;
   readonly #ancestry: Ancestry;
-  /** By local number of the animal below. */
+  /** By local number of the animal below; clutch-mates have one. */
   readonly #parents: (ClutchParents | undefined)[];
+  readonly #byClutch = new Map<number, ClutchParents>();
 
   constructor(pedigree: Pedigree, inbreeding: Inbreeding, ancestry: Ancestry) {
     this.#pedigree = pedigree;
@@ -61,7 +62,7 @@ export class PairSteps {
     this.#parents = new Array<ClutchParents | undefined>(ancestry.animals.length);
   }
 
-  /** Every way on from two different animals, by local number. A frog nobody knows is kin to nobody else: no way leads to it alone. */
+  /** Every way on from two different animals, by local number; the same twice means two young of its clutch. A frog nobody knows is kin to nobody else: no way leads to it alone. */
   visit(younger: number, elder: number, visit: StepVisitor): void {
     const { animals } = this.#ancestry;
     const { clutchOf } = this.#pedigree;
@@ -90,8 +91,16 @@ export class PairSteps {
   }
 
   #parentsOf(young: number, clutch: number): ClutchParents {
+    return (this.#parents[young] ??= this.#parentsOfClutch(clutch));
+  }
+
+  #parentsOfClutch(clutch: number): ClutchParents {
+    const known = this.#byClutch.get(clutch);
+    if (known) return known;
     const localOf = (individual: number): number => (individual < 0 ? -1 : this.#ancestry.find(individual));
-    return (this.#parents[young] ??= new ClutchParents(this.#pedigree, clutch, localOf));
+    const parents = new ClutchParents(this.#pedigree, clutch, localOf);
+    this.#byClutch.set(clutch, parents);
+    return parents;
   }
 
   #visitFounders(one: number, other: number, visit: StepVisitor): void {

@@ -7,6 +7,8 @@ import type { LoopsThrough, ShownLoops } from '$lib/charts/ancestors/shown-loops
 
 /** Loops that the first answer lists, of all common ancestors; what it leaves out is asked for by common ancestor. */
 const atFirst = { most: 60, ancestors: 100 };
+/** Common ancestors that are named before more are asked for. */
+const namedAtFirst = 8;
 /** Loops of one common ancestor that are shown at first, and when more are wanted: as many as the service lists. */
 const shown = { first: 10, most: 200 };
 
@@ -14,6 +16,8 @@ const shown = { first: 10, most: 200 };
 export class AnimalLoops implements ShownLoops {
   answer = $state.raw<InbreedingLoops | null>(null);
   problem = $state('');
+  /** How many common ancestors are named before the rest. */
+  named = $state(namedAtFirst);
   /** Common ancestors whose loops are open, by key. */
   open = $state.raw<ReadonlySet<string>>(new Set());
   /** The common ancestor, or one loop of it, that the chart is to light. */
@@ -29,6 +33,7 @@ export class AnimalLoops implements ShownLoops {
     if (path !== this.#path) {
       this.answer = null;
       this.open = new Set();
+      this.named = namedAtFirst;
     }
     this.#path = path;
     this.chosen = null;
