@@ -50,7 +50,7 @@ module.exports = {
       name: 'no-unresolvable',
       severity: 'error',
       from: {},
-      to: { couldNotResolve: true, pathNot: '^(\\$|\\./\\$types$|@fontsource|topojson-specification$)' },
+      to: { couldNotResolve: true, pathNot: '^(\\$|\\./\\$types$|@fontsource|topojson-specification$|world-atlas/)' },
     },
   ],
   options: {

@@ -17,6 +17,12 @@ export type Source = Sent['SourceView'];
 export type Claim = Sent['ClaimView'];
 /** What bears on a claim. */
 export type Evidence = Sent['EvidenceView'];
+/** Places that claims speak of. */
+export type Places = Sent['PlacesView'];
+export type ClaimedPlace = Sent['ClaimedPlaceView'];
+/** What an animal or a line was called over time. */
+export type LabelHistory = Sent['LabelHistoryView'];
+export type LabelEvent = Sent['LabelEventView'];
 
 export type Pairing = Sent['PairingView'];
 export type PairingMember = Sent['PairingMemberView'];

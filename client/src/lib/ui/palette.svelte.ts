@@ -132,6 +132,14 @@ const actions: Extract<Entry, { kind: 'action' }>[] = [
   },
   {
     kind: 'action',
+    key: 'places',
+    verb: 'go to',
+    words: 'Map of places',
+    needs: ['read', 'claim'],
+    run: go('/places'),
+  },
+  {
+    kind: 'action',
     key: 'review',
     verb: 'go to',
     words: 'Evidence to review',
