@@ -1,4 +1,6 @@
 import { Module } from '@nestjs/common';
+import { LineAuditController } from './audit/line-audit.controller.ts';
+import { LineAuditService } from './audit/line-audit.service.ts';
 import { FiguresInterceptor } from './figures.interceptor.ts';
 import { FiguresProgressController } from './figures-progress.controller.ts';
 import { FiguresProgressService } from './figures-progress.service.ts';
@@ -32,6 +34,7 @@ import { WhatIfService } from './what-if.service.ts';
     WhatIfController,
     LineageController,
     LineageSetController,
+    LineAuditController,
     FiguresProgressController,
   ],
   providers: [
@@ -51,6 +54,7 @@ import { WhatIfService } from './what-if.service.ts';
     ForecastService,
     FiguresService,
     LineageSetService,
+    LineAuditService,
   ],
 })
 export class LineageModule {}

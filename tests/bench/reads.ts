@@ -63,6 +63,10 @@ async function questions(database: pg.Client): Promise<Question[]> {
        insert into lineage_change (revision, kind) select revision, 'everything' from next`,
     );
   const animal = `/individuals/${id}`;
+  const largest = await database.query<{ id: string }>(
+    `select line_id as id from individual where line_id is not null group by line_id order by count(*) desc limit 1`,
+  );
+  const audit = `/lines/${largest.rows[0]?.id ?? ''}/audit`;
   return [
     { what: 'register, first page', path: '/individuals?limit=50' },
     { what: 'register, one line', path: `/individuals?limit=50&line=${encodeURIComponent(line ?? '')}` },
@@ -73,6 +77,7 @@ async function questions(database: pg.Client): Promise<Question[]> {
     { what: 'pedigree, 8 generations', path: `${animal}/pedigree?generations=8` },
     { what: 'kinship of 100', path: '/lineage/kinship', body: { individuals: ids } },
     { what: 'figures of 50', path: '/lineage/figures', body: { individuals: ids.slice(0, 50) } },
+    { what: 'audit of the largest line', path: audit },
   ];
 }
 

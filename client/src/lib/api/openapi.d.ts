@@ -1460,6 +1460,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/lines/{id}/audit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Audit of a line: flags, blood from outside, labels and their evidence, diversity over the years, and what to find out first
+         * @description It tells of the members that whoever asks may see. Computed in a thread, under two seconds for a line of 100 000 animals; given up when the connection closes.
+         */
+        get: operations["getAuditLineAudit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/lineage/progress": {
         parameters: {
             query?: never;
@@ -5127,6 +5147,244 @@ export interface components {
         LineageSetRequest: {
             /** @description Ids or registry numbers of 1 to 5000 different animals; a withdrawn animal counts too. */
             individuals: string[];
+        };
+        AuditedLineView: {
+            /**
+             * Format: uuid
+             * @description Id of the line.
+             */
+            id: string;
+            /** @description Name of the line: the label of its members. */
+            name: string;
+            /** @description Scientific name of the species. */
+            species: string;
+            /**
+             * @description Kind of label.
+             * @enum {string}
+             */
+            labelKind: "locality" | "trade-name" | "cross" | "unlabelled";
+        };
+        KeeperMembersView: {
+            /** @description Name of the keeper; null where whoever asks is told no names. */
+            keeper: string | null;
+            /**
+             * Format: uuid
+             * @description Id of the keeper.
+             */
+            keeperId: string | null;
+            /** @description How many members they keep or kept last. */
+            members: number;
+            /** @description How many of these live. */
+            living: number;
+        };
+        AuditMembersView: {
+            /** @description All members, the dead among them. */
+            all: number;
+            /** @description Those that live. */
+            living: number;
+            /** @description By keeper, the most living first, at most 100. */
+            byKeeper: components["schemas"]["KeeperMembersView"][];
+        };
+        FlagCauseView: {
+            /**
+             * @description What kind of record it is.
+             * @enum {string}
+             */
+            kind: "individual" | "clutch" | "source";
+            /** @description Its id; "private-1" and so on where it may not be seen. */
+            id: string;
+            /** @description What it is called: code and registry number of an animal, title of a clutch or source. */
+            name: string;
+            /** @description Whether it is a private record that whoever asks may not see. */
+            isPrivate: boolean;
+            /** @description How many members with the flag descend from it, or are it. */
+            members: number;
+            /** @description How many of these live. */
+            living: number;
+            /** @description Expected part of the gene pool of the living that came through it, 0 to 1; of all members where none lives. */
+            share: number;
+        };
+        LineFlagView: {
+            /**
+             * @description Which rule raised it.
+             * @enum {string}
+             */
+            code: "disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain";
+            /**
+             * @description What it does to the label.
+             * @enum {string}
+             */
+            severity: "breaks" | "weakens" | "worth-knowing";
+            /** @description How many members carry it, in a plain sentence. */
+            detail: string;
+            /** @description How many members carry it. */
+            members: number;
+            /** @description How many of these live. */
+            living: number;
+            /** @description The records that cause it, those with the largest part of the gene pool first, at most 50. */
+            causes: components["schemas"]["FlagCauseView"][];
+            /** @description How many records cause it in all. */
+            causeCount: number;
+            /** @description What would clear it, in a plain sentence. */
+            clearedBy: string;
+        };
+        AuditGroupView: {
+            /** @description How many animals it rests on. */
+            animals: number;
+            /** @description Mean expected inbreeding coefficient F, 0 to 1 (Wright 1922); null for none. */
+            meanInbreeding: number | null;
+            /** @description Gene diversity, 1 − mean kinship, 0 to 1 (Lacy 1989); null for none. */
+            geneDiversity: number | null;
+            /** @description Founder genome equivalents, 1/(2 · mean kinship), in animals (Lacy 1989); null for none. */
+            founderGenomeEquivalents: number | null;
+            /** @description Effective number of founders, 1/Σp², in animals (Lacy 1989); null for none. */
+            effectiveFounders: number | null;
+            /** @description Expected parts of the gene pool from each of `origins`, in the same order, 0 to 1 each. */
+            shares: number[];
+        };
+        AuditYearView: {
+            /** @description The year. */
+            year: number;
+            /** @description The young that hatched in it. */
+            young: components["schemas"]["AuditGroupView"];
+            /** @description The members that lived at its end: hatched, or arrived with their source, in that year or before, and living still or died later. Members whose dates leave that open are in no year. */
+            standing: components["schemas"]["AuditGroupView"];
+        };
+        OutsideBloodView: {
+            /** @description The animal of another line through which it came, the nearest to the members. */
+            through: components["schemas"]["AnimalRef"];
+            /** @description Its line; null where it may not be told. */
+            line: string | null;
+            /** @description Year in which the first dated member with it hatched; null without any. */
+            since: number | null;
+            /** @description Expected part of the gene pool of the living that it makes, 0 to 1. */
+            share: number;
+            /** @description How many members descend from it. */
+            members: number;
+            /** @description How many of these live. */
+            living: number;
+        };
+        AuditGapView: {
+            /**
+             * @description What kind of record it is.
+             * @enum {string}
+             */
+            kind: "individual" | "clutch" | "source";
+            /** @description Its id; "private-1" and so on where it may not be seen. */
+            id: string;
+            /** @description What it is called: code and registry number of an animal, title of a clutch or source. */
+            name: string;
+            /** @description Whether it is a private record that whoever asks may not see. */
+            isPrivate: boolean;
+            /** @description How many members with the flag descend from it, or are it. */
+            members: number;
+            /** @description How many of these live. */
+            living: number;
+            /** @description Expected part of the gene pool of the living that came through it, 0 to 1; of all members where none lives. */
+            share: number;
+        };
+        AuditGapsView: {
+            /** @description Founders of unknown origin, and clutches of which a parent is unknown, at most 50. */
+            items: components["schemas"]["AuditGapView"][];
+            /** @description How many there are in all. */
+            count: number;
+            /** @description Expected part of the gene pool of the living that comes from all of them, 0 to 1. */
+            share: number;
+        };
+        OutrunningView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Expected share of founders whose papers name the label, 0 to 1. */
+            traced: number;
+            /** @description The least that this share can be, however candidate parents turn out, 0 to 1. */
+            least: number;
+            /** @description What is missing: 1 minus the least traced share, 0 to 1. */
+            shortfall: number;
+        };
+        AuditTracedView: {
+            /** @description Mean expected traced share of the living, 0 to 1; null where none lives. */
+            expected: number | null;
+            /** @description Mean of their least traced shares, 0 to 1; null where none lives. */
+            least: number | null;
+            /** @description How many of the living have a label that says more than its evidence. */
+            outrunning: number;
+            /** @description Those with the least traced share first, at most 100. */
+            items: components["schemas"]["OutrunningView"][];
+        };
+        RemovalAnimalView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Expected share of its genome from other lines, 0 to 1; 0 where only founders of several labels are mixed. */
+            outside: number;
+            /** @description Which of the flags it carries. */
+            flags: ("disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain")[];
+        };
+        RemovalView: {
+            /** @description How many of the living carry blood of another line or of founders of several labels: the least that would have to leave breeding. 0 for a cross, which is no fault. */
+            count: number;
+            /** @description Some of them, those with the most foreign blood first, at most 100. */
+            animals: components["schemas"]["RemovalAnimalView"][];
+            /** @description The living as they are. */
+            before: components["schemas"]["AuditGroupView"];
+            /** @description The living without them. */
+            after: components["schemas"]["AuditGroupView"];
+        };
+        OpenQuestionView: {
+            /**
+             * @description What is not known.
+             * @enum {string}
+             */
+            kind: "undocumented-source" | "unknown-origin" | "unknown-parent" | "uncertain-clutch";
+            /** @description The source, founder or clutch that it is about. */
+            record: components["schemas"]["NamedRecordView"];
+            /** @description The question, in plain words. */
+            question: string;
+            /** @description Part of the expected genome of the living that an answer would settle, above 0, at most 1. Of a source: what comes from its founders and would be traced. Of a founder of unknown origin or an unknown parent: what comes from it. Of an uncertain clutch: what came through parents that are only candidates. Each as if all other questions stayed open: these parts must not be added. */
+            settles: number;
+        };
+        OpenQuestionsView: {
+            /** @description The one that settles the most first, at most 25. */
+            items: components["schemas"]["OpenQuestionView"][];
+            /** @description How many there are in all. */
+            count: number;
+        };
+        LineAuditView: {
+            /** @description The line. */
+            line: components["schemas"]["AuditedLineView"];
+            /** @description Its members, counted. */
+            members: components["schemas"]["AuditMembersView"];
+            /** @description The flags that members carry, the gravest first. */
+            flags: components["schemas"]["LineFlagView"][];
+            /** @description Expected parts of the gene pool of the living by how well the label of their founders stands, best first; they sum to 1. Empty where none lives. */
+            standings: components["schemas"]["StandingShareView"][];
+            /** @description Where the gene pool of all members begins, the largest parts first, at most 24; founders of one source together. */
+            origins: components["schemas"]["ShareView"][];
+            /** @description How many origins there are in all. */
+            originCount: number;
+            /** @description All members together. */
+            all: components["schemas"]["AuditGroupView"];
+            /** @description The living together. */
+            now: components["schemas"]["AuditGroupView"];
+            /** @description Each year in which a member hatched or died, in their order, the latest 80. */
+            years: components["schemas"]["AuditYearView"][];
+            /** @description How many members are dated to a year of hatching. */
+            dated: number;
+            /** @description How many members have dates that leave open in which years they lived. */
+            untold: number;
+            /** @description Blood from outside the line, the largest part first, at most 50. */
+            outsideBlood: components["schemas"]["OutsideBloodView"][];
+            /** @description What is not known of where the line comes from. */
+            gaps: components["schemas"]["AuditGapsView"];
+            /** @description How far the labels of the living are borne out by papers. */
+            traced: components["schemas"]["AuditTracedView"];
+            /** @description What taking animals out of breeding would restore, and cost. */
+            removal: components["schemas"]["RemovalView"];
+            /** @description What to find out first. */
+            questions: components["schemas"]["OpenQuestionsView"];
+            /** @description What must be kept in mind with these figures, in plain sentences. */
+            cautions: string[];
+            /** @description The state of the register that this is computed from. */
+            asOf: components["schemas"]["AsOfView"];
         };
         FiguresProgressView: {
             /** @description Whether every stored figure, by which lists are sorted and filtered, follows the newest change. The lineage of one animal says it for itself. */
@@ -15079,6 +15337,72 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getAuditLineAudit: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineAuditView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };

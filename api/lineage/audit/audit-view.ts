@@ -1,0 +1,189 @@
+import { flagCodes, flagSeverities, standings } from '../../../shared/vocabulary.ts';
+import type { NamedRecord } from '../../provenance/label-findings.ts';
+import type { LineView } from '../../register/lines/line.view.ts';
+import type { FounderShare } from '../kernel/shares.ts';
+import type { LineageSnapshot } from '../lineage-snapshot.ts';
+import type { OriginView } from '../lineage.view.ts';
+import { wantOrigins } from '../origin-views.ts';
+import { WantedNames, type RecordNames } from '../record-names.ts';
+import { auditCautions } from './audit-cautions.ts';
+import type { CarriedFlag, LineAudit } from './audit-line.ts';
+import type { AuditedGroup } from './audit-years.ts';
+import type { KeeperCount } from './audited-members.queries.ts';
+import { bitOf, type FounderVerdicts } from './founder-verdicts.ts';
+import type {
+  AuditGroupView,
+  FlagCauseView,
+  LineAuditView,
+  LineFlagView,
+  OpenQuestionView,
+  OutsideBloodView,
+} from './line-audit.view.ts';
+import { flagWords, lineTold, type FlagWords } from './line-findings.ts';
+import type { OpenQuestion, QuestionKind } from './open-questions.ts';
+
+const recordOfQuestion: Readonly<Record<QuestionKind, NamedRecord['kind']>> = {
+  'undocumented-source': 'source',
+  'unknown-origin': 'individual',
+  'unknown-parent': 'clutch',
+  'uncertain-clutch': 'clutch',
+};
+
+/** The records that an audit names. */
+export function namesWanted(audit: LineAudit): WantedNames {
+  const wanted = new WantedNames();
+  const kinds = { individual: wanted.individuals, clutch: wanted.clutches, source: wanted.sources };
+  wantOrigins(wanted, audit.origins);
+  for (const { kind, number } of audit.flags.flatMap(({ causes }) => causes)) kinds[kind].add(number);
+  for (const { kind, number } of audit.questions) kinds[recordOfQuestion[kind]].add(number);
+  for (const { individual } of [...audit.outrunning, ...audit.removal.animals]) wanted.individuals.add(individual);
+  return wanted;
+}
+
+/** All that an answer is put together from. */
+export interface AuditParts {
+  readonly snapshot: LineageSnapshot;
+  readonly line: LineView;
+  readonly audit: LineAudit;
+  readonly keepers: readonly KeeperCount[];
+  readonly verdicts: FounderVerdicts;
+  readonly names: RecordNames;
+}
+
+/** The audit of a line as an answer shows it. */
+export function auditView(parts: AuditParts): LineAuditView {
+  const { snapshot, line, audit, keepers, names } = parts;
+  const words = flagWords(snapshot.graph, { name: line.name, kind: line.labelKind }, audit, names);
+  const gaps = audit.flags.find(({ code }) => code === 'origin-gap');
+  return {
+    line: { id: line.id, name: line.name, species: line.species, labelKind: line.labelKind },
+    members: { all: audit.members, living: audit.living, byKeeper: keepers.map((keeper) => ({ ...keeper })) },
+    flags: audit.flags
+      .map((flag) => flagView(flag, audit, words(flag.code), names))
+      .sort((one, other) => flagSeverities.indexOf(one.severity) - flagSeverities.indexOf(other.severity)),
+    standings: [...audit.standings],
+    origins: audit.origins.map((origin) => ({ ...originShown(parts, origin), share: origin.share })),
+    originCount: audit.originCount,
+    all: groupView(audit.all),
+    now: groupView(audit.now),
+    years: audit.years.years.map(({ year, young, standing }) => ({
+      year,
+      young: groupView(young),
+      standing: groupView(standing),
+    })),
+    dated: audit.years.dated,
+    untold: audit.years.untold,
+    outsideBlood: outsideBlood(parts),
+    gaps: {
+      items: (gaps?.causes ?? []).map((cause) => causeView(cause, names)),
+      count: gaps?.causeCount ?? 0,
+      share: gaps?.causeShare ?? 0,
+    },
+    traced: tracedView(audit, names),
+    removal: removalView(audit, names),
+    questions: {
+      items: audit.questions.map((question) => questionView(question, line.name, names)),
+      count: audit.questionCount,
+    },
+    cautions: auditCautions(audit),
+    asOf: snapshot.asOf,
+  };
+}
+
+function flagView(flag: CarriedFlag, audit: LineAudit, words: FlagWords, names: RecordNames): LineFlagView {
+  const living = `${flag.living} of ${audit.living} living animals`;
+  return {
+    code: flag.code,
+    severity: words.severity,
+    detail: `${living} carry it, and ${flag.members} of all ${audit.members} members.`,
+    members: flag.members,
+    living: flag.living,
+    causes: flag.causes.map((cause) => causeView(cause, names)),
+    causeCount: flag.causeCount,
+    clearedBy: words.clearedBy,
+  };
+}
+
+function causeView(
+  { kind, number, share, members, living }: CarriedFlag['causes'][number],
+  names: RecordNames,
+): FlagCauseView {
+  return { ...names.record(kind, number), members, living, share };
+}
+
+function outsideBlood({ snapshot, audit, names }: AuditParts): OutsideBloodView[] {
+  const flag = audit.flags.find(({ code }) => code === 'outside-line');
+  return (flag?.causes ?? []).map(({ number, since, share, members, living }) => ({
+    through: names.refOf(number),
+    line: lineTold(snapshot.graph, names, number),
+    since,
+    share,
+    members,
+    living,
+  }));
+}
+
+function tracedView({ traced, outrunning, flags }: LineAudit, names: RecordNames): LineAuditView['traced'] {
+  return {
+    ...traced,
+    outrunning: flags.find(({ code }) => code === 'label-beyond-evidence')?.living ?? 0,
+    items: outrunning.map((member) => ({
+      animal: names.refOf(member.individual),
+      traced: member.traced,
+      least: member.least,
+      shortfall: 1 - member.least,
+    })),
+  };
+}
+
+function removalView({ removal }: LineAudit, names: RecordNames): LineAuditView['removal'] {
+  const foreign = ['mixed-labels', 'outside-line'] as const;
+  return {
+    count: removal.count,
+    animals: removal.animals.map(({ individual, bits, outside }) => ({
+      animal: names.refOf(individual),
+      outside,
+      flags: foreign.filter((code) => (bits & bitOf(code)) !== 0),
+    })),
+    before: groupView(removal.before),
+    after: groupView(removal.after),
+  };
+}
+
+function questionView({ kind, number, settles }: OpenQuestion, label: string, names: RecordNames): OpenQuestionView {
+  const record = names.record(recordOfQuestion[kind], number);
+  const asked: Readonly<Record<QuestionKind, string>> = {
+    'undocumented-source': `Which papers name where ${record.name} came from, and is it ${label}?`,
+    'unknown-origin': `Where did ${record.name} come from?`,
+    'unknown-parent': `Who is the unknown parent of the ${record.name}?`,
+    'uncertain-clutch': `Which of the candidates are the parents of the ${record.name}?`,
+  };
+  return { kind, record, question: asked[kind], settles: Math.min(1, settles) };
+}
+
+function groupView(group: AuditedGroup): AuditGroupView {
+  return { ...group, shares: [...group.shares] };
+}
+
+/** Where genes begin, by name; a source that may not be seen shows no label, and the standing of none. */
+function originShown({ snapshot, verdicts, names }: AuditParts, origin: FounderShare): OriginView {
+  if (origin.kind === 'individual') return { founder: names.refOf(origin.individual) };
+  if (origin.kind === 'unknown parent')
+    return { unknownParentOf: { ...names.idOf('clutch', origin.clutch), title: names.clutchTitle(origin.clutch) } };
+  const { id, isPrivate } = names.idOf('source', origin.source);
+  const known = standings[verdicts.standings[origin.source] ?? -1] ?? 'unknown';
+  return {
+    source: {
+      id,
+      isPrivate,
+      title: names.sourceTitle(origin.source),
+      standing: isPrivate ? 'unknown' : known,
+      label: isPrivate ? null : (snapshot.graph.sources[origin.source]?.labelAsReceived ?? null),
+    },
+  };
+}
+
+/** Every flag of a member, in the order of the vocabulary. */
+export function codesOf(bits: number): (typeof flagCodes)[number][] {
+  return flagCodes.filter((code) => (bits & bitOf(code)) !== 0);
+}

@@ -1,0 +1,81 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { longTaskModule } from '../../platform/long-task.ts';
+import { LongWork } from '../../platform/long-work.ts';
+import { NotFoundProblem } from '../../platform/problem.ts';
+import { findLine } from '../../register/lines/line.queries.ts';
+import type { LineView } from '../../register/lines/line.view.ts';
+import { present } from '../../register/present.ts';
+import type { LineageSnapshot } from '../lineage-snapshot.ts';
+import { RecordNames } from '../record-names.ts';
+import { Snapshots } from '../snapshots.service.ts';
+import type { AuditInput } from './audit-input.ts';
+import type { LineAudit } from './audit-line.ts';
+import { auditView, namesWanted } from './audit-view.ts';
+import { countByKeeper, findAuditedMembers } from './audited-members.queries.ts';
+import { GivenUpProblem } from './given-up.ts';
+import { founderVerdicts, type FounderVerdicts } from './founder-verdicts.ts';
+import type { LineAuditView } from './line-audit.view.ts';
+
+/** Most keepers that an audit names. */
+const KEEPERS_MOST = 100;
+
+const lineAudit = longTaskModule<AuditInput, LineAudit>('../tasks/line-audit.task.ts', import.meta.url);
+
+/** A line with what its lineage says, by dense numbers. */
+export interface Audited {
+  readonly snapshot: LineageSnapshot;
+  readonly line: LineView;
+  readonly audit: LineAudit;
+  readonly verdicts: FounderVerdicts;
+}
+
+/** Audits lines. */
+@Injectable()
+export class LineAuditService {
+  constructor(
+    @Inject(DataSource) private readonly dataSource: DataSource,
+    @Inject(Snapshots) private readonly snapshots: Snapshots,
+    @Inject(LongWork) private readonly work: LongWork,
+  ) {}
+
+  /**
+   * The audit of a line over the members that whoever asks may see.
+   *
+   * @param signal ends the computation when nobody waits for it any more
+   * @throws NotFoundProblem if there is no such line; BusyProblem if too many computations wait
+   */
+  async get(id: string, signal?: AbortSignal): Promise<LineAuditView> {
+    const { manager } = this.dataSource;
+    const audited = await this.audit(id, false, signal);
+    const keepers = await countByKeeper(manager, audited.line.id, KEEPERS_MOST);
+    const names = await RecordNames.read(manager, audited.snapshot.graph, namesWanted(audited.audit));
+    return auditView({ ...audited, keepers, names });
+  }
+
+  /** What the lineage says of a line; `isEach` for every member too. Errors as for `get`. */
+  async audit(id: string, isEach: boolean, signal?: AbortSignal): Promise<Audited> {
+    const { manager } = this.dataSource;
+    const line = present(await findLine(manager, id), () => new NotFoundProblem('line', id));
+    const found = await findAuditedMembers(manager, line.id);
+    // read afterwards, so that it knows every animal found
+    const snapshot = await this.snapshots.current();
+    const { graph } = snapshot;
+    const number = graph.lines.findIndex((node) => node.id === line.id);
+    const verdicts = founderVerdicts(graph, number);
+    const input: AuditInput = {
+      ...found(snapshot),
+      pedigree: graph.pedigree,
+      inbreeding: snapshot.inbreeding,
+      lineOf: graph.lineOf,
+      line: number,
+      labelKind: line.labelKind,
+      verdicts,
+      isEach,
+    };
+    const audit = await this.work.run(lineAudit, input, signal ? { signal } : {}).catch((error: unknown) => {
+      throw signal?.aborted ? new GivenUpProblem() : error;
+    });
+    return { snapshot, line, audit, verdicts };
+  }
+}
