@@ -15,6 +15,8 @@ export type Line = Sent['LineView'];
 export type Source = Sent['SourceView'];
 /** What is said of where a source, a line or an animal comes from. */
 export type Claim = Sent['ClaimView'];
+/** What the register says of a whole line. */
+export type LineAudit = Sent['LineAuditView'];
 /** What bears on a claim. */
 export type Evidence = Sent['EvidenceView'];
 /** Places that claims speak of. */
