@@ -101,8 +101,12 @@ export class FiguresUpkeep implements OnApplicationBootstrap, BeforeApplicationS
     try {
       // where another copy works it finds what is noted meanwhile, and what it leaves is found by the next look
       if (!(await takeTurn(turn.manager))) return;
-      await this.#work();
-      await giveTurnBack(turn.manager);
+      try {
+        await this.#work();
+      } finally {
+        // also after a failure: its connection goes on living, and would keep the turn from everybody
+        await giveTurnBack(turn.manager);
+      }
     } finally {
       await turn.release();
     }

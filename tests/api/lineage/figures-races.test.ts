@@ -149,6 +149,37 @@ describe('stored figures', () => {
     }
   });
 
+  it('are settled although the job has failed halfway, which keeps the turn from nobody', async () => {
+    const { individuals, sources } = await writeSketch(api.dataSource, {
+      sources: [{}],
+      clutches: [],
+      individuals: Array.from({ length: 2000 }, () => ({ source: 0 })),
+    });
+    const [test, holder] = [await connect(), await connect()];
+    await quiet(test);
+    await test.query(`select pg_advisory_lock(${turn})`);
+    await test.query('update source set base_kinship = 0.125 where id = $1', [sources[0]]);
+    await holder.query('begin');
+    await holder.query('select 1 from lineage_revision for update');
+    await test.query(`select pg_advisory_unlock(${turn})`);
+    await api.app.get(FiguresUpkeep).wanted(true);
+    await untilBlocked(test, 'select 1 from lineage_revision');
+    const work = api.app.get(FiguresUpkeep).ended();
+    // the connection of its slice is lost, the one that has the turn is not
+    await test.query(
+      `select pg_terminate_backend(pid) from pg_stat_activity
+       where datname = current_database() and wait_event_type = 'Lock' and query like 'select 1 from lineage_revision%'`,
+    );
+    await work;
+    const isTaken = `exists (select from pg_locks where locktype = 'advisory' and granted
+      and database = (select oid from pg_database where datname = current_database())
+      and objid::bigint = ${turn}::bigint & 4294967295)`;
+    expect(await holds(test, isTaken)).toBe(false);
+    await holder.query('rollback');
+    await quiet(test);
+    expect(await stored(test, individuals[1999], 'inbreeding')).toBeCloseTo(0.125, 12);
+  });
+
   it('keep a line due that has changed again while its mean kinships were written, be it in the same millisecond', async () => {
     const { individuals, lines } = await writeSketch(api.dataSource, {
       lines: [{ name: 'Line' }],
