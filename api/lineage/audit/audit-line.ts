@@ -7,7 +7,7 @@ import type { AuditInput } from './audit-input.ts';
 import { auditYears, measureGroup, type AuditedGroup, type AuditedYears } from './audit-years.ts';
 import { ClutchFindings, type Finding } from './clutch-findings.ts';
 import { causesOf, outsideParts, poolOrigins, type PoolOrigins } from './flag-causes.ts';
-import { bitOf } from './founder-verdicts.ts';
+import { bitOf, verdictOf } from './founder-verdicts.ts';
 import { openQuestions, type OpenQuestion } from './open-questions.ts';
 import {
   countTouched,
@@ -152,8 +152,8 @@ function standingsOf(
     shares[standing] = (shares[standing] as number) + share;
   };
   for (let founder = 0; founder < ancestry.founders; founder++) {
-    const source = pedigree.sourceOf[ancestry.animals[founder] as number] as number;
-    add(source < 0 ? unknown : (verdicts.standings[source] as number), pool.through[founder] as number);
+    const row = verdictOf(verdicts, pedigree, ancestry.animals[founder] as number);
+    add(row < 0 ? unknown : (verdicts.standings[row] as number), pool.through[founder] as number);
   }
   for (let clutch = 0; clutch < ancestry.clutches.length; clutch++)
     add(unknown, (pool.unknownFirst[clutch] as number) + (pool.unknownSecond[clutch] as number));

@@ -1,16 +1,15 @@
-import { flagCodes, flagSeverities, standings } from '../../../shared/vocabulary.ts';
+import { flagCodes, flagSeverities } from '../../../shared/vocabulary.ts';
 import type { NamedRecord } from '../../provenance/label-findings.ts';
 import type { LineView } from '../../register/lines/line.view.ts';
-import type { FounderShare } from '../kernel/shares.ts';
+import { FounderStandings } from '../founder-standings.ts';
 import type { LineageSnapshot } from '../lineage-snapshot.ts';
-import type { OriginView } from '../lineage.view.ts';
-import { wantOrigins } from '../origin-views.ts';
+import { originView, wantOrigins } from '../origin-views.ts';
 import { WantedNames, type RecordNames } from '../record-names.ts';
 import { auditCautions } from './audit-cautions.ts';
 import type { CarriedFlag, LineAudit } from './audit-line.ts';
 import type { AuditedGroup } from './audit-years.ts';
 import type { KeeperCount } from './audited-members.queries.ts';
-import { bitOf, type FounderVerdicts } from './founder-verdicts.ts';
+import { bitOf } from './founder-verdicts.ts';
 import type {
   AuditGroupView,
   FlagCauseView,
@@ -46,13 +45,13 @@ export interface AuditParts {
   readonly line: LineView;
   readonly audit: LineAudit;
   readonly keepers: readonly KeeperCount[];
-  readonly verdicts: FounderVerdicts;
   readonly names: RecordNames;
 }
 
 /** The audit of a line as an answer shows it. */
 export function auditView(parts: AuditParts): LineAuditView {
   const { snapshot, line, audit, keepers, names } = parts;
+  const founders = new FounderStandings(snapshot.graph, { name: line.name, kind: line.labelKind });
   const words = flagWords(snapshot.graph, { name: line.name, kind: line.labelKind }, audit, names);
   const gaps = audit.flags.find(({ code }) => code === 'origin-gap');
   return {
@@ -62,7 +61,7 @@ export function auditView(parts: AuditParts): LineAuditView {
       .map((flag) => flagView(flag, audit, words(flag.code), names))
       .sort((one, other) => flagSeverities.indexOf(one.severity) - flagSeverities.indexOf(other.severity)),
     standings: [...audit.standings],
-    origins: audit.origins.map((origin) => ({ ...originShown(parts, origin), share: origin.share })),
+    origins: audit.origins.map((origin) => ({ ...originView(snapshot, founders, origin, names), share: origin.share })),
     originCount: audit.originCount,
     all: groupView(audit.all),
     now: groupView(audit.now),
@@ -163,24 +162,6 @@ function questionView({ kind, number, settles }: OpenQuestion, label: string, na
 
 function groupView(group: AuditedGroup): AuditGroupView {
   return { ...group, shares: [...group.shares] };
-}
-
-/** Where genes begin, by name; a source that may not be seen shows no label, and the standing of none. */
-function originShown({ snapshot, verdicts, names }: AuditParts, origin: FounderShare): OriginView {
-  if (origin.kind === 'individual') return { founder: names.refOf(origin.individual) };
-  if (origin.kind === 'unknown parent')
-    return { unknownParentOf: { ...names.idOf('clutch', origin.clutch), title: names.clutchTitle(origin.clutch) } };
-  const { id, isPrivate } = names.idOf('source', origin.source);
-  const known = standings[verdicts.standings[origin.source] ?? -1] ?? 'unknown';
-  return {
-    source: {
-      id,
-      isPrivate,
-      title: names.sourceTitle(origin.source),
-      standing: isPrivate ? 'unknown' : known,
-      label: isPrivate ? null : (snapshot.graph.sources[origin.source]?.labelAsReceived ?? null),
-    },
-  };
 }
 
 /** Every flag of a member, in the order of the vocabulary. */

@@ -1,6 +1,6 @@
 import type { Ancestry } from '../kernel/ancestry.ts';
 import type { AuditInput } from './audit-input.ts';
-import { bitOf } from './founder-verdicts.ts';
+import { bitOf, verdictOf } from './founder-verdicts.ts';
 
 const GAP = bitOf('origin-gap');
 const OUTSIDE = bitOf('outside-line');
@@ -90,16 +90,17 @@ export class ClutchFindings {
     const own = this.isOutside(individual) ? OUTSIDE : 0;
     const local = this.#localOfAnimal(individual);
     if (local >= 0) return own | (this.#carried[local] as number);
-    const source = this.#input.pedigree.sourceOf[individual] as number;
-    return own | (source < 0 ? GAP : (this.#input.verdicts.flags[source] as number));
+    const row = this.#verdictOf(individual);
+    const gap = (this.#input.pedigree.sourceOf[individual] as number) < 0 ? GAP : 0;
+    return own | gap | (row < 0 ? 0 : (this.#input.verdicts.flags[row] as number));
   }
 
   #shareOf(shares: Float64Array, individual: number): number {
     if (individual < 0) return 0;
     const local = this.#localOfAnimal(individual);
     if (local >= 0) return shares[local] as number;
-    const source = this.#input.pedigree.sourceOf[individual] as number;
-    return source < 0 ? 0 : (this.#input.verdicts.traces[source] as number);
+    const row = this.#verdictOf(individual);
+    return row < 0 ? 0 : (this.#input.verdicts.traces[row] as number);
   }
 
   #outsideOf(individual: number): number {
@@ -125,8 +126,12 @@ export class ClutchFindings {
   }
 
   #labelOf(founder: number): number {
-    const source = this.#input.pedigree.sourceOf[founder] as number;
-    return source < 0 ? -1 : (this.#input.verdicts.labels[source] as number);
+    const row = this.#verdictOf(founder);
+    return row < 0 ? -1 : (this.#input.verdicts.labels[row] as number);
+  }
+
+  #verdictOf(founder: number): number {
+    return verdictOf(this.#input.verdicts, this.#input.pedigree, founder);
   }
 
   #localOfAnimal(individual: number): number {

@@ -1,8 +1,10 @@
 import { flagCodes, standings, type FlagCode } from '../../../shared/vocabulary.ts';
-import { foldedLabel, standingOfSource, tracesLabel } from '../../provenance/standing.ts';
+import { FounderStandings, labelOfLine } from '../founder-standings.ts';
+import type { Pedigree } from '../kernel/pedigree.ts';
+import type { FounderShare } from '../kernel/shares.ts';
 import type { RegisterGraph } from '../register-graph.ts';
 
-/** What is found of the founders of each source, as a thread can be handed it; k entries each. */
+/** What is found of the founders of each source, then of each founder with claims of its own, as a thread can be handed it. */
 export interface FounderVerdicts {
   /** 1 where papers of `corroborated` or better name the label of the line. */
   readonly traces: Uint8Array;
@@ -14,6 +16,8 @@ export interface FounderVerdicts {
   readonly flags: Uint16Array;
   /** How many labels there are. */
   readonly labelCount: number;
+  /** Places of founders with claims of their own. */
+  readonly apart: ReadonlyMap<number, number>;
 }
 
 /** The bit of a flag. */
@@ -21,24 +25,41 @@ export function bitOf(code: FlagCode): number {
   return 1 << flagCodes.indexOf(code);
 }
 
-/** How founders of every source stand under the label of a line. */
-export function founderVerdicts({ sources, lines }: RegisterGraph, line: number): FounderVerdicts {
-  const label = lines[line]?.name ?? null;
+/** The place of a founder in the verdicts: its own where it has claims of its own, else that of its source; −1 without either. */
+export function verdictOf({ apart }: FounderVerdicts, { sourceOf }: Pedigree, founder: number): number {
+  return apart.get(founder) ?? (sourceOf[founder] as number);
+}
+
+/** How founders of every source, and those with claims of their own, stand under the label of a line. */
+export function founderVerdicts(graph: RegisterGraph, line: number): FounderVerdicts {
+  const founders = new FounderStandings(graph, labelOfLine(graph, line));
+  const apart = [...founders.apart.keys()];
+  const { sourceOf } = graph.pedigree;
+  const origins: FounderShare[] = [
+    ...graph.sources.map((_, source): FounderShare => ({ kind: 'source', source, share: 0 })),
+    ...apart.map((founder): FounderShare => {
+      const source = sourceOf[founder] ?? -1;
+      return source < 0
+        ? { kind: 'individual', individual: founder, share: 0 }
+        : { kind: 'source', source, founder, share: 0 };
+    }),
+  ];
   const numbers = new Map<string, number>();
-  const labels = Int32Array.from(sources, ({ labelAsReceived }) => {
-    const folded = foldedLabel(labelAsReceived);
+  const labels = Int32Array.from(origins, (origin) => {
+    const folded = founders.carriedBy(origin)?.claim.folded ?? null;
     if (folded === null) return -1;
     const number = numbers.get(folded) ?? numbers.size;
     numbers.set(folded, number);
     return number;
   });
-  const standing = Uint8Array.from(sources, (source) => standings.indexOf(standingOfSource(source)));
+  const standing = Uint8Array.from(origins, (origin) => standings.indexOf(founders.of(origin)));
   const disputed = standings.indexOf('disputed');
   return {
-    traces: Uint8Array.from(sources, (source) => (tracesLabel(source, label) ? 1 : 0)),
+    traces: Uint8Array.from(origins, (origin) => (founders.traces(origin) ? 1 : 0)),
     standings: standing,
     labels,
     flags: Uint16Array.from(standing, (of) => (of === disputed ? bitOf('disputed-claim') : 0)),
     labelCount: numbers.size,
+    apart: new Map(apart.map((founder, place) => [founder, graph.sources.length + place])),
   };
 }

@@ -14,7 +14,7 @@ import type { LineAudit } from './audit-line.ts';
 import { auditView, namesWanted } from './audit-view.ts';
 import { countByKeeper, findAuditedMembers } from './audited-members.queries.ts';
 import { GivenUpProblem } from './given-up.ts';
-import { founderVerdicts, type FounderVerdicts } from './founder-verdicts.ts';
+import { founderVerdicts } from './founder-verdicts.ts';
 import type { LineAuditView } from './line-audit.view.ts';
 
 /** Most keepers that an audit names. */
@@ -27,7 +27,6 @@ export interface Audited {
   readonly snapshot: LineageSnapshot;
   readonly line: LineView;
   readonly audit: LineAudit;
-  readonly verdicts: FounderVerdicts;
 }
 
 /** Audits lines. */
@@ -62,7 +61,6 @@ export class LineAuditService {
     const snapshot = await this.snapshots.current();
     const { graph } = snapshot;
     const number = graph.lines.findIndex((node) => node.id === line.id);
-    const verdicts = founderVerdicts(graph, number);
     const input: AuditInput = {
       ...found(snapshot),
       pedigree: graph.pedigree,
@@ -70,12 +68,12 @@ export class LineAuditService {
       lineOf: graph.lineOf,
       line: number,
       labelKind: line.labelKind,
-      verdicts,
+      verdicts: founderVerdicts(graph, number),
       isEach,
     };
     const audit = await this.work.run(lineAudit, input, signal ? { signal } : {}).catch((error: unknown) => {
       throw signal?.aborted ? new GivenUpProblem() : error;
     });
-    return { snapshot, line, audit, verdicts };
+    return { snapshot, line, audit };
   }
 }
