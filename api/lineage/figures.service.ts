@@ -3,6 +3,7 @@ import { DataSource } from 'typeorm';
 import { auditLabel } from '../provenance/flags.ts';
 import { readMeanKinships } from './figures-rows.queries.ts';
 import type { FigureItemView, FiguresView } from './figures.view.ts';
+import { factsFor, readLabelFacts, type ReadFacts } from './label-facts.queries.ts';
 import { labelEvidenceOf, toFindings, type LabelEvidence } from './label-evidence.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { namedIn, resolveAnimals } from './named-animals.ts';
@@ -26,8 +27,12 @@ export class FiguresService {
     const snapshot = await this.snapshots.current();
     const numbers = await resolveAnimals(this.dataSource.manager, snapshot, namedIn(individuals, 'individuals'));
     const ids = numbers.map((individual) => snapshot.idOf(individual));
-    const kinships = await readMeanKinships(this.dataSource.manager, ids);
-    return { items: new FigureItems(snapshot, kinships).of(numbers), asOf: snapshot.asOf };
+    const items = new FigureItems(snapshot);
+    const [kinships, facts] = await Promise.all([
+      readMeanKinships(this.dataSource.manager, ids),
+      readLabelFacts(this.dataSource.manager, snapshot, items.evidenceOf(numbers), ids),
+    ]);
+    return { items: items.of(numbers, kinships, facts), asOf: snapshot.asOf };
   }
 }
 
@@ -37,19 +42,21 @@ class FigureItems {
   /** The flags are asked for their codes only, so that no names need to be read. */
   readonly #unnamed: RecordNames;
   readonly #evidenceOfMates = new Map<string, LabelEvidence>();
-  readonly #kinships: ReadonlyMap<string, number>;
 
-  constructor(snapshot: LineageSnapshot, kinships: ReadonlyMap<string, number>) {
+  constructor(snapshot: LineageSnapshot) {
     this.#snapshot = snapshot;
-    this.#kinships = kinships;
     this.#unnamed = new RecordNames(snapshot.graph);
   }
 
-  of(individuals: readonly number[]): FigureItemView[] {
-    return individuals.map((individual) => this.#item(individual));
+  evidenceOf(individuals: readonly number[]): LabelEvidence[] {
+    return individuals.map((individual) => this.#evidence(individual));
   }
 
-  #item(individual: number): FigureItemView {
+  of(individuals: readonly number[], kinships: ReadonlyMap<string, number>, facts: ReadFacts): FigureItemView[] {
+    return individuals.map((individual) => this.#item(individual, kinships, facts));
+  }
+
+  #item(individual: number, kinships: ReadonlyMap<string, number>, facts: ReadFacts): FigureItemView {
     const snapshot = this.#snapshot;
     const evidence = this.#evidence(individual);
     const id = snapshot.idOf(individual);
@@ -59,16 +66,17 @@ class FigureItems {
       depth: snapshot.depthOf(individual).depth,
       standings: [...evidence.standings],
       tracedShare: evidence.tracedShare,
-      meanKinship: this.#kinships.get(id) ?? null,
-      flags: auditLabel(toFindings(snapshot, evidence, this.#unnamed)).map(({ code }) => code),
+      meanKinship: kinships.get(id) ?? null,
+      flags: auditLabel(toFindings(snapshot, evidence, factsFor(facts, id), this.#unnamed)).map(({ code }) => code),
     };
   }
 
   #evidence(individual: number): LabelEvidence {
-    const { pedigree, lineOf } = this.#snapshot.graph;
+    const { pedigree, lineOf, claims } = this.#snapshot.graph;
     const clutch = pedigree.clutchOf[individual] ?? -1;
-    if (clutch < 0) return labelEvidenceOf(this.#snapshot, individual);
-    const key = `${clutch} ${lineOf[individual] ?? -1}`;
+    // a founder, or one of which something is claimed, shares its evidence with nobody
+    const isAlone = clutch < 0 || claims.individual.has(individual);
+    const key = isAlone ? `animal ${individual}` : `${clutch} ${lineOf[individual] ?? -1}`;
     const evidence = this.#evidenceOfMates.get(key) ?? labelEvidenceOf(this.#snapshot, individual);
     this.#evidenceOfMates.set(key, evidence);
     return evidence;

@@ -7,6 +7,7 @@ import type { ForecastRequest, ProposedParent } from './forecast.dto.ts';
 import type { ForecastLabelView, ForecastView } from './forecast.view.ts';
 import type { Pair } from './kernel/genome-flow.ts';
 import { forecastYoung } from './kernel/forecast.ts';
+import { factsFor, readLabelFacts } from './label-facts.queries.ts';
 import { labelEvidenceOfYoung, shownLabels, toFindings, type LabelEvidence } from './label-evidence.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { PairView } from './lineage.view.ts';
@@ -52,7 +53,11 @@ export class ForecastService {
       )
       .sort((one, other) => other.probability - one.probability);
     const evidence = labelEvidenceOfYoung(snapshot, pairs);
-    const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs));
+    const parent = snapshot.idOf(pairs[0]?.a ?? -1);
+    const [names, facts] = await Promise.all([
+      RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs)),
+      readLabelFacts(this.dataSource.manager, snapshot, [evidence], [parent]),
+    ]);
     const inbreeding = forecastYoung(
       snapshot.graph.pedigree,
       snapshot.inbreeding,
@@ -61,7 +66,10 @@ export class ForecastService {
     return {
       inbreeding: { ...inbreeding, pairs: pairViews(snapshot, pairs, names) },
       label: labelView(snapshot, evidence, pairs, names),
-      flags: auditLabel(toFindings(snapshot, evidence, names)).map((flag) => ({ ...flag, records: [...flag.records] })),
+      flags: auditLabel(toFindings(snapshot, evidence, factsFor(facts, parent), names)).map((flag) => ({
+        ...flag,
+        records: [...flag.records],
+      })),
       asOf: snapshot.asOf,
     };
   }

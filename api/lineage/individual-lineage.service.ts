@@ -5,6 +5,7 @@ import { auditLabel } from '../provenance/flags.ts';
 import { weakestStanding } from '../provenance/standing.ts';
 import { completenessIndex } from './kernel/completeness.ts';
 import { labelEvidenceOf, shownLabels, toFindings, type LabelEvidence } from './label-evidence.ts';
+import { factsFor, readLabelFacts, type LabelFacts } from './label-facts.queries.ts';
 import { ancestralInbreedingOf, inbreedingParts } from './inbreeding-parts.ts';
 import { lineStandingOf } from './line-standing.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
@@ -44,7 +45,11 @@ export class IndividualLineageService {
     const pairs = likeliest(snapshot.pairsOf(individual));
     const { clutches } = snapshot.flowTo(individual);
     const parts = (await inbreedingParts(this.work, snapshot, individual, clutches)).slice(0, PARTS_MOST);
-    const names = await RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs, parts));
+    const animal = snapshot.idOf(individual);
+    const [names, facts] = await Promise.all([
+      RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs, parts)),
+      readLabelFacts(this.dataSource.manager, snapshot, [evidence], [animal]),
+    ]);
     return {
       inbreeding: inbreedingView(snapshot, individual, pairs, names),
       ...snapshot.depthOf(individual),
@@ -60,7 +65,7 @@ export class IndividualLineageService {
       filialGeneration: snapshot.filialGenerationOf(individual),
       meanKinship: snapshot.meanKinshipOf(individual),
       lineKinship: lineStandingOf(snapshot, individual),
-      label: labelView(snapshot, evidence, names),
+      label: labelView(snapshot, evidence, factsFor(facts, animal), names),
       shares: evidence.origins.map((origin) => ({
         ...originView(snapshot, evidence.founders, origin, names),
         share: origin.share,
@@ -107,7 +112,12 @@ function inbreedingView(
   };
 }
 
-function labelView(snapshot: LineageSnapshot, evidence: LabelEvidence, names: RecordNames): LabelView {
+function labelView(
+  snapshot: LineageSnapshot,
+  evidence: LabelEvidence,
+  facts: LabelFacts,
+  names: RecordNames,
+): LabelView {
   return {
     name: evidence.label?.name ?? null,
     kind: evidence.label?.kind ?? null,
@@ -115,6 +125,9 @@ function labelView(snapshot: LineageSnapshot, evidence: LabelEvidence, names: Re
     shares: [...evidence.standings],
     tracedShare: evidence.tracedShare,
     otherLabels: shownLabels(evidence.otherLabels, names).map(({ label, share }) => ({ label, share })),
-    flags: auditLabel(toFindings(snapshot, evidence, names)).map((flag) => ({ ...flag, records: [...flag.records] })),
+    flags: auditLabel(toFindings(snapshot, evidence, facts, names)).map((flag) => ({
+      ...flag,
+      records: [...flag.records],
+    })),
   };
 }

@@ -1,14 +1,17 @@
 import { FLAG_RECORDS_MOST } from '../provenance/flags.ts';
-import type { LabelFindings, NamedRecord, SharedRecord } from '../provenance/label-findings.ts';
-import { foldedLabel, sharesByStanding, type Label, type StandingShare } from '../provenance/standing.ts';
+import type { Claimant, LabelFindings, NamedRecord, SharedRecord } from '../provenance/label-findings.ts';
+import type { ClaimFacts } from '../provenance/claim-facts.ts';
+import { claimsNaming, foldedLabel, sharesByStanding, type Label, type StandingShare } from '../provenance/standing.ts';
 import { FounderStandings, joinedByStanding, labelOfLine } from './founder-standings.ts';
 import type { GenomeFlow, Pair } from './kernel/genome-flow.ts';
 import { originShares, type FounderShare } from './kernel/shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
+import type { LabelFacts } from './label-facts.queries.ts';
 import type { RecordNames } from './record-names.ts';
+import type { RegisterGraph } from './register-graph.ts';
 
 /** A record by its kind and dense number, with the share that comes through it. */
-interface DenseRecord {
+export interface DenseRecord {
   readonly kind: 'individual' | 'clutch' | 'source';
   readonly number: number;
   readonly share: number;
@@ -39,12 +42,55 @@ export interface LabelEvidence {
   readonly crossedLines: readonly string[];
   readonly uncertainClutches: readonly number[];
   readonly isProposalUncertain: boolean;
+  /** Sources through which a share comes, founders and the animal itself with claims of their own. */
+  readonly claimants: readonly DenseRecord[];
+  readonly line: number;
+  readonly relabelled: readonly (DenseRecord & { readonly from: string })[];
 }
 
 /** What the lineage of a recorded animal says about its label. */
 export function labelEvidenceOf(snapshot: LineageSnapshot, individual: number): LabelEvidence {
-  return gatherEvidence(snapshot, snapshot.flowTo(individual), snapshot.graph.lineOf[individual] ?? -1);
+  const line = snapshot.graph.lineOf[individual] ?? -1;
+  const evidence = gatherEvidence(snapshot, snapshot.flowTo(individual), line);
+  const isBred = (snapshot.graph.pedigree.clutchOf[individual] ?? -1) >= 0;
+  if (!isBred) return evidence;
+  const own: DenseRecord = { kind: 'individual', number: individual, share: 1 };
+  const from = labelOfParents(snapshot, individual, line);
+  return {
+    ...evidence,
+    claimants: evidence.founders.apart.has(individual) ? [...evidence.claimants, own] : evidence.claimants,
+    relabelled: from === null ? evidence.relabelled : [{ ...own, from }, ...evidence.relabelled],
+  };
 }
+
+/**
+ * The label that an animal hatched under, where it carries another one without a document: the common label of all parents known, if they
+ * have one. Animals kept without a label, or as a cross, claim nothing.
+ */
+function labelOfParents(snapshot: LineageSnapshot, individual: number, line: number): string | null {
+  const { graph } = snapshot;
+  const label = labelOfLine(graph, line);
+  const claims = graph.claims.individual.get(individual) ?? [];
+  if (label === null || !claimsOrigin(label) || isDocumented(label.name, claims)) return null;
+  const parents = snapshot.pairsOf(individual).flatMap(({ a, b }) => [a, b]);
+  const names = new Map<string | null, string>();
+  for (const parent of parents)
+    if (parent >= 0) {
+      const name = labelOfLine(graph, graph.lineOf[parent] ?? -1)?.name ?? null;
+      names.set(foldedLabel(name), name ?? '');
+    }
+  const [only] = [...names];
+  if (names.size !== 1 || !only || only[0] === null || only[0] === foldedLabel(label.name)) return null;
+  return only[1];
+}
+
+const claimsOrigin = ({ kind }: Label): boolean => kind === 'locality' || kind === 'trade-name';
+
+/** Whether a document stands behind some claim that names the label. */
+const isDocumented = (label: string, claims: readonly ClaimFacts[]): boolean =>
+  claimsNaming(label, claims).some(
+    ({ standing, decidedBy }) => decidedBy.length > 0 && standing !== 'disputed' && standing !== 'by-looks',
+  );
 
 /**
  * What the lineage of proposed parents says about the label of their young. The young belong to a line where all parents
@@ -83,7 +129,9 @@ function gatherEvidence(snapshot: LineageSnapshot, flow: GenomeFlow, line: numbe
     founderLabels,
     otherLabels: founderLabels.filter(({ label: other }) => foldedLabel(other) !== foldedLabel(label?.name ?? null)),
     gaps: origins.filter((origin) => origin.kind !== 'source' && founders.of(origin) === 'unknown').map(recordOf),
-    outsiders: outsidersOf(snapshot, flow, line),
+    ...insideAndOut(snapshot, flow, line),
+    claimants: claimantsOf(apart),
+    line,
     crossedLines: [],
     uncertainClutches: flow.uncertainClutches(),
     isProposalUncertain: false,
@@ -121,16 +169,65 @@ function labelsOf(origins: readonly FounderShare[], founders: FounderStandings):
   return [...labels.values()].sort((one, other) => other.share - one.share);
 }
 
-/** The ancestors of another line that are nearest to the animal: through them its blood came in. */
-function outsidersOf({ graph }: LineageSnapshot, flow: GenomeFlow, line: number): DenseRecord[] {
-  if (line < 0) return [];
+/** Sources with a share, and founders with claims of their own. */
+function claimantsOf(apart: readonly FounderShare[]): DenseRecord[] {
+  const sources = new Map<number, DenseRecord>();
+  const founders: DenseRecord[] = [];
+  for (const origin of apart) {
+    if (origin.kind === 'source') sources.set(origin.source, recordOf(origin));
+    if (origin.kind === 'individual' || (origin.kind === 'source' && origin.founder !== undefined))
+      founders.push(founderOf(origin));
+  }
+  return [...sources.values(), ...founders];
+}
+
+/**
+ * The ancestors of another line that are nearest to the animal, through which its blood came in; and the sources of founders within the
+ * line that came under another label, without a document that names this one.
+ */
+function insideAndOut(
+  { graph }: LineageSnapshot,
+  flow: GenomeFlow,
+  line: number,
+): Pick<LabelEvidence, 'outsiders' | 'relabelled'> {
+  const label = labelOfLine(graph, line);
+  if (label === null) return { outsiders: [], relabelled: [] };
   const isOutside = (individual: number): boolean => {
     const other = graph.lineOf[individual] ?? -1;
     return other >= 0 && other !== line;
   };
-  const { individuals } = flow.shares(isOutside);
-  const outside = [...individuals].filter(([individual]) => isOutside(individual));
-  return largestFirst(outside.map(([number, share]): DenseRecord => ({ kind: 'individual', number, share })));
+  const outsiders: DenseRecord[] = [];
+  const relabelled = new Map<number, DenseRecord & { from: string }>();
+  for (const [number, share] of flow.shares(isOutside).individuals) {
+    if (isOutside(number)) outsiders.push({ kind: 'individual', number, share });
+    else if (claimsOrigin(label)) {
+      const source = graph.pedigree.sourceOf[number] ?? -1;
+      const from = relabelledFrom(graph, label, number, source);
+      if (from !== null)
+        relabelled.set(source, {
+          kind: 'source',
+          number: source,
+          share: share + (relabelled.get(source)?.share ?? 0),
+          from,
+        });
+    }
+  }
+  return { outsiders: largestFirst(outsiders), relabelled: [...relabelled.values()] };
+}
+
+/** The label that a founder came under, where its line gives it another one without a document. */
+function relabelledFrom(
+  { sources, claims, lineOf }: RegisterGraph,
+  label: Label,
+  founder: number,
+  source: number,
+): string | null {
+  const received = sources[source]?.labelAsReceived ?? null;
+  const folded = foldedLabel(received);
+  if ((lineOf[founder] ?? -1) < 0 || received === null || folded === null || folded === foldedLabel(label.name))
+    return null;
+  const said = [...(claims.individual.get(founder) ?? []), ...(claims.source.get(source) ?? [])];
+  return isDocumented(label.name, said) ? null : received.trim();
 }
 
 function recordOf(origin: FounderShare): DenseRecord {
@@ -180,7 +277,12 @@ const sumOf = (records: readonly DenseRecord[]): number => records.reduce((sum, 
 const unnamed = { id: '', name: '', isPrivate: false };
 
 /** The evidence as the flags are judged by it, with names. */
-export function toFindings(snapshot: LineageSnapshot, evidence: LabelEvidence, names: RecordNames): LabelFindings {
+export function toFindings(
+  snapshot: LineageSnapshot,
+  evidence: LabelEvidence,
+  facts: LabelFacts,
+  names: RecordNames,
+): LabelFindings {
   const { graph } = snapshot;
   const record = (kind: DenseRecord['kind'], number: number, place: number): NamedRecord =>
     place < FLAG_RECORDS_MOST ? names.record(kind, number) : { ...unnamed, kind };
@@ -211,5 +313,34 @@ export function toFindings(snapshot: LineageSnapshot, evidence: LabelEvidence, n
     crossedLines: evidence.crossedLines,
     uncertainClutches: evidence.uncertainClutches.map((number, place) => record('clutch', number, place)),
     isProposalUncertain: evidence.isProposalUncertain,
+    claimants: claimantsIn(snapshot, evidence, facts, names),
+    relabelled: evidence.relabelled.map((one, place) => ({ ...named(one, place), from: one.from })),
+    nativeRange: facts.nativeRange,
   };
+}
+
+/** Those of which something is claimed; a source also where only its line is. */
+function claimantsIn(
+  { graph }: LineageSnapshot,
+  { claimants, line }: LabelEvidence,
+  facts: LabelFacts,
+  names: RecordNames,
+): Claimant[] {
+  const ofLine = graph.claims.line.get(line) ?? [];
+  const found = claimants.flatMap(({ kind, number }): Claimant[] => {
+    if (kind === 'clutch') return [];
+    const claims = graph.claims[kind].get(number) ?? [];
+    if (claims.length === 0 && ofLine.length === 0) return [];
+    const source = kind === 'source' ? number : (graph.pedigree.sourceOf[number] ?? -1);
+    return [
+      {
+        record: names.record(kind, number),
+        claims,
+        source: facts.sources.get(graph.sources[source]?.id ?? '') ?? null,
+      },
+    ];
+  });
+  if (ofLine.length === 0) return found;
+  const { id = '', name = '' } = graph.lines[line] ?? {};
+  return [...found, { record: { kind: 'line', id, name, isPrivate: false }, claims: ofLine, source: null }];
 }

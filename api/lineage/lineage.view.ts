@@ -42,13 +42,16 @@ export class AnimalRef {
 
 /** A record of any kind, named. */
 export class NamedRecordView {
-  @Shown({ description: 'What kind of record it is.', enum: ['individual', 'clutch', 'source'] })
-  kind: 'individual' | 'clutch' | 'source';
+  @Shown({ description: 'What kind of record it is.', enum: ['individual', 'clutch', 'source', 'line'] })
+  kind: 'individual' | 'clutch' | 'source' | 'line';
 
   @Shown({ description: 'Its id; "private-1" and so on where it may not be seen.' })
   id: string;
 
-  @Shown({ description: 'What it is called: code and registry number of an animal, title of a clutch or source.' })
+  @Shown({
+    description:
+      'What it is called: code and registry number of an animal, title of a clutch or source, name of a line.',
+  })
   name: string;
 
   @Shown({ description: 'Whether it is a private record that whoever asks may not see.' })

@@ -17,6 +17,9 @@ import {
 import type { IdTable } from './id-table.ts';
 import { sexOf, type RegisterGraph } from './register-graph.ts';
 
+/** Kinds of records that may be private, or are named by what stands for them. */
+type NamedKind = Exclude<NamedRecord['kind'], 'line'>;
+
 /** The records that an answer will name, by dense numbers. */
 export class WantedNames {
   readonly individuals = new Set<number>();
@@ -25,11 +28,11 @@ export class WantedNames {
 
   /** Asks for all that the flags and shares of a label may name or need to know of. */
   addEvidence(evidence: LabelEvidence): void {
-    const { untraced, gaps, outsiders, founderLabels, uncertainClutches } = evidence;
+    const { untraced, gaps, outsiders, founderLabels, claimants, relabelled, uncertainClutches } = evidence;
     const records = [untraced, gaps].map((list) => list.slice(0, FLAG_RECORDS_MOST));
     // which labels and lines may be told depends on every one of these
     records.push(
-      [...outsiders],
+      [...outsiders, ...claimants, ...relabelled],
       founderLabels.flatMap(({ sources }) => sources),
     );
     const kinds = { individual: this.individuals, clutch: this.clutches, source: this.sources };
@@ -90,13 +93,13 @@ export class RecordNames {
   }
 
   /** The id of a record, or what stands for it where it may not be seen. */
-  idOf(kind: NamedRecord['kind'], number: number): { id: string; isPrivate: boolean } {
+  idOf(kind: NamedKind, number: number): { id: string; isPrivate: boolean } {
     const id = this.#idsOf(kind, number);
     const names = { individual: this.#individuals, clutch: this.#clutches, source: this.#sources }[kind];
     return names.has(id) ? { id, isPrivate: false } : { id: this.#concealed.idOf(kind, id), isPrivate: true };
   }
 
-  #idsOf(kind: NamedRecord['kind'], number: number): string {
+  #idsOf(kind: NamedKind, number: number): string {
     if (kind === 'source') return this.#graph.sources[number]?.id ?? '';
     return (kind === 'individual' ? this.#graph.individuals : this.#graph.clutches).at(number) ?? '';
   }
@@ -124,12 +127,12 @@ export class RecordNames {
   }
 
   /** A record with the name that a reader knows it by: an animal by its code and number, else by its number alone. */
-  record(kind: NamedRecord['kind'], number: number): NamedRecord {
+  record(kind: NamedKind, number: number): NamedRecord {
     const { id, isPrivate } = this.idOf(kind, number);
     return { kind, id, name: isPrivate ? this.#concealedName(kind, number) : this.#shownName(kind, number), isPrivate };
   }
 
-  #shownName(kind: NamedRecord['kind'], number: number): string {
+  #shownName(kind: NamedKind, number: number): string {
     if (kind === 'clutch') return this.clutchTitle(number);
     if (kind === 'individual') {
       const { code, number: registryNumber } = this.refOf(number);
@@ -140,7 +143,7 @@ export class RecordNames {
   }
 
   /** Numbered, so that a sentence can count several of them. */
-  #concealedName(kind: NamedRecord['kind'], number: number): string {
+  #concealedName(kind: NamedKind, number: number): string {
     const words = { individual: 'private animal', clutch: privateClutch, source: privateSource };
     return `${words[kind]} ${this.#concealed.numberOf(kind, this.#idsOf(kind, number))}`;
   }

@@ -1,8 +1,10 @@
-import type { LabelKind } from '../../shared/vocabulary.ts';
+import type { DateBounds } from '../../shared/edtf.ts';
+import type { LabelKind, SourceKind } from '../../shared/vocabulary.ts';
+import type { ClaimFacts } from './claim-facts.ts';
 
 /** A record that a flag points to, with a name that a reader knows it by; one without an id is only counted. */
 export interface NamedRecord {
-  readonly kind: 'individual' | 'clutch' | 'source';
+  readonly kind: 'individual' | 'clutch' | 'source' | 'line';
   readonly id: string;
   readonly name: string;
   /** Whether whoever asks may not see it: then it has no other name. */
@@ -13,6 +15,22 @@ export interface NamedRecord {
 export interface SharedRecord extends NamedRecord {
   /** 0 to 1. */
   readonly share: number;
+}
+
+/** What is known of a source beside its claims. */
+export interface SourceFacts {
+  readonly kind: SourceKind;
+  /** ISO 3166-1 code. */
+  readonly countryOfExport: string | null;
+  readonly date: DateBounds | null;
+}
+
+/** A source or founder through which a share comes, the animal itself or its line, and what is claimed of it. */
+export interface Claimant {
+  readonly record: NamedRecord;
+  readonly claims: readonly ClaimFacts[];
+  /** The source, or that of the founder; null without one. */
+  readonly source: SourceFacts | null;
 }
 
 /** What the lineage of one animal says about its label: everything that the flags are judged by. */
@@ -41,4 +59,10 @@ export interface LabelFindings {
   readonly uncertainClutches: readonly NamedRecord[];
   /** Whether the animal's own parents are only proposed and there is more than one pair. */
   readonly isProposalUncertain: boolean;
+  /** All of which something is claimed. */
+  readonly claimants: readonly Claimant[];
+  /** Where its label took the place of another without a document that names it: sources, or the animal itself. */
+  readonly relabelled: readonly (NamedRecord & { readonly from: string })[];
+  /** ISO 3166-1 codes of the countries where its species lives; empty where the profile names none. */
+  readonly nativeRange: readonly string[];
 }
