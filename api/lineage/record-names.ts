@@ -18,7 +18,7 @@ import type { IdTable } from './id-table.ts';
 import { sexOf, type RegisterGraph } from './register-graph.ts';
 
 /** Kinds of records that may be private, or are named by what stands for them. */
-type NamedKind = Exclude<NamedRecord['kind'], 'line'>;
+export type NamedKind = Exclude<NamedRecord['kind'], 'line'>;
 
 /** The records that an answer will name, by dense numbers. */
 export class WantedNames {

@@ -1,10 +1,9 @@
 import { flagCodes, flagSeverities } from '../../../shared/vocabulary.ts';
-import type { NamedRecord } from '../../provenance/label-findings.ts';
 import type { LineView } from '../../register/lines/line.view.ts';
 import { FounderStandings } from '../founder-standings.ts';
 import type { LineageSnapshot } from '../lineage-snapshot.ts';
 import { originView, wantOrigins } from '../origin-views.ts';
-import { WantedNames, type RecordNames } from '../record-names.ts';
+import { WantedNames, type NamedKind, type RecordNames } from '../record-names.ts';
 import { auditCautions } from './audit-cautions.ts';
 import type { CarriedFlag, LineAudit } from './audit-line.ts';
 import type { AuditedGroup } from './audit-years.ts';
@@ -21,7 +20,7 @@ import type {
 import { flagWords, lineTold, type FlagWords } from './line-findings.ts';
 import type { OpenQuestion, QuestionKind } from './open-questions.ts';
 
-const recordOfQuestion: Readonly<Record<QuestionKind, NamedRecord['kind']>> = {
+const recordOfQuestion: Readonly<Record<QuestionKind, NamedKind>> = {
   'undocumented-source': 'source',
   'unknown-origin': 'individual',
   'unknown-parent': 'clutch',

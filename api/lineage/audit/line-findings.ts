@@ -1,6 +1,6 @@
 import type { FlagCode, FlagSeverity, LabelKind } from '../../../shared/vocabulary.ts';
 import { auditLabel } from '../../provenance/flags.ts';
-import type { LabelFindings, NamedRecord, SharedRecord } from '../../provenance/label-findings.ts';
+import type { Claimant, LabelFindings, NamedRecord, SharedRecord } from '../../provenance/label-findings.ts';
 import type { RegisterGraph } from '../register-graph.ts';
 import type { RecordNames } from '../record-names.ts';
 import type { LineAudit } from './audit-line.ts';
@@ -61,6 +61,14 @@ function findingsOf(
     crossedLines: [],
     uncertainClutches: causes('parents-uncertain').map((clutch): NamedRecord => clutch),
     isProposalUncertain: false,
+    claimants: (audit.flags.find(({ code }) => code === 'disputed-claim')?.causes ?? []).flatMap(
+      ({ kind, number }): Claimant[] =>
+        kind === 'clutch'
+          ? []
+          : [{ record: names.record(kind, number), claims: graph.claims[kind].get(number) ?? [], source: null }],
+    ),
+    relabelled: [],
+    nativeRange: [],
   };
 }
 

@@ -15,6 +15,9 @@ const clean: LabelFindings = {
   crossedLines: [],
   uncertainClutches: [],
   isProposalUncertain: false,
+  claimants: [],
+  relabelled: [],
+  nativeRange: ['EC'],
 };
 
 function record(kind: SharedRecord['kind'], name: string, share: number): SharedRecord {

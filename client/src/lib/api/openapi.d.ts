@@ -4306,10 +4306,10 @@ export interface components {
              * @description What kind of record it is.
              * @enum {string}
              */
-            kind: "individual" | "clutch" | "source";
+            kind: "individual" | "clutch" | "source" | "line";
             /** @description Its id; "private-1" and so on where it may not be seen. */
             id: string;
-            /** @description What it is called: code and registry number of an animal, title of a clutch or source. */
+            /** @description What it is called: code and registry number of an animal, title of a clutch or source, name of a line. */
             name: string;
             /** @description Whether it is a private record that whoever asks may not see. */
             isPrivate: boolean;
@@ -5190,10 +5190,10 @@ export interface components {
              * @description What kind of record it is.
              * @enum {string}
              */
-            kind: "individual" | "clutch" | "source";
+            kind: "individual" | "clutch" | "source" | "line";
             /** @description Its id; "private-1" and so on where it may not be seen. */
             id: string;
-            /** @description What it is called: code and registry number of an animal, title of a clutch or source. */
+            /** @description What it is called: code and registry number of an animal, title of a clutch or source, name of a line. */
             name: string;
             /** @description Whether it is a private record that whoever asks may not see. */
             isPrivate: boolean;
@@ -5269,10 +5269,10 @@ export interface components {
              * @description What kind of record it is.
              * @enum {string}
              */
-            kind: "individual" | "clutch" | "source";
+            kind: "individual" | "clutch" | "source" | "line";
             /** @description Its id; "private-1" and so on where it may not be seen. */
             id: string;
-            /** @description What it is called: code and registry number of an animal, title of a clutch or source. */
+            /** @description What it is called: code and registry number of an animal, title of a clutch or source, name of a line. */
             name: string;
             /** @description Whether it is a private record that whoever asks may not see. */
             isPrivate: boolean;

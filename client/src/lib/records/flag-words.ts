@@ -17,7 +17,7 @@ export const flagWords: Record<FlagCode, string> = {
 
 /** What a mark does to a label; what breaks a label of one origin is only worth knowing under one that says it is a cross. */
 export function severityOf(code: FlagCode, label: LabelKind | null): FlagSeverity {
-  if (code === 'parents-uncertain') return 'worth-knowing';
-  if (code === 'label-beyond-evidence' || code === 'origin-gap') return 'weakens';
+  if (code === 'parents-uncertain' || code === 'export-route') return 'worth-knowing';
+  if (['label-beyond-evidence', 'origin-gap', 'country-only', 'date-conflict'].includes(code)) return 'weakens';
   return label === 'cross' ? 'worth-knowing' : 'breaks';
 }
