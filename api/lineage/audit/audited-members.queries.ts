@@ -77,6 +77,7 @@ export function countByKeeper(manager: EntityManager, lineId: string, most: numb
 
 /** What a table of members says of each besides its figures. */
 export interface MemberRow {
+  readonly id: string;
   readonly number: string;
   readonly code: string | null;
   readonly sex: string;
@@ -89,7 +90,7 @@ export interface MemberRow {
 /** The same members for a table, in the order of their numbers (individual_line_index). */
 export function readMemberRows(manager: EntityManager, lineId: string): Promise<MemberRow[]> {
   return manager.query<MemberRow[]>(
-    `select i.number::text, i.code, i.sex, i.status, i.hatched, i.died, ${forMembers('k.name')} as keeper
+    `select i.id, i.number::text, i.code, i.sex, i.status, i.hatched, i.died, ${forMembers('k.name')} as keeper
      from individual i join keeper k on k.id = i.keeper_id
      where i.line_id = $1 and i.withdrawn_at is null and ${seen('individual', 'i')} order by i.number`,
     [lineId],

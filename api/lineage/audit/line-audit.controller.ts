@@ -1,6 +1,6 @@
-import { Controller, Get, Inject, Param, Req } from '@nestjs/common';
+import { Controller, Get, Inject, Param, Req, Res } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
-import type { Request } from 'express';
+import type { Request, Response } from 'express';
 import { Needs } from '../../people/permission.guard.ts';
 import { asking, Costs } from '../../platform/allowances.ts';
 import { ApiProblems } from '../../platform/api-problems.ts';
@@ -27,5 +27,29 @@ export class LineAuditController {
   @ApiProblems(404, 503)
   getAudit(@Param('id') id: string, @Req() request: Request): Promise<LineAuditView> {
     return this.audits.get(id, signalOf(request));
+  }
+
+  @Needs('ask', 'lineage')
+  @Costs(asking, () => 20)
+  @Get('audit.csv')
+  @ApiOperation({
+    summary: 'Members of a line with their flags, for a spreadsheet',
+    description:
+      'One row a member that whoever asks may see, in the order of their numbers. Shares from 0 to 1; a text that a spreadsheet would take for a formula has an apostrophe before it.',
+  })
+  @ApiOkResponse({
+    description: 'The members.',
+    content: { 'text/csv': { schema: { type: 'string', description: 'A row of names, then a row a member.' } } },
+  })
+  @ApiProblems(404, 503)
+  async getTable(
+    @Param('id') id: string,
+    @Req() request: Request,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<string> {
+    const table = await this.audits.table(id, signalOf(request));
+    response.setHeader('Content-Type', 'text/csv; charset=utf-8; header=present');
+    response.setHeader('Content-Disposition', 'attachment; filename="line-audit.csv"');
+    return table;
   }
 }

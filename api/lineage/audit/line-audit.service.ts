@@ -12,9 +12,10 @@ import { Snapshots } from '../snapshots.service.ts';
 import type { AuditInput } from './audit-input.ts';
 import type { LineAudit } from './audit-line.ts';
 import { auditView, namesWanted } from './audit-view.ts';
-import { countByKeeper, findAuditedMembers } from './audited-members.queries.ts';
+import { countByKeeper, findAuditedMembers, readMemberRows } from './audited-members.queries.ts';
 import { GivenUpProblem } from './given-up.ts';
 import { founderVerdicts } from './founder-verdicts.ts';
+import { membersCsv } from './members-csv.ts';
 import type { LineAuditView } from './line-audit.view.ts';
 
 /** Most keepers that an audit names. */
@@ -50,6 +51,12 @@ export class LineAuditService {
     const keepers = await countByKeeper(manager, audited.line.id, KEEPERS_MOST);
     const names = await RecordNames.read(manager, audited.snapshot.graph, namesWanted(audited.audit));
     return auditView({ ...audited, keepers, names });
+  }
+
+  /** Every member with its flags and shares, as CSV. Errors as for `get`. */
+  async table(id: string, signal?: AbortSignal): Promise<string> {
+    const { snapshot, line, audit } = await this.audit(id, true, signal);
+    return membersCsv(snapshot, audit.each ?? [], await readMemberRows(this.dataSource.manager, line.id));
   }
 
   /** What the lineage says of a line; `isEach` for every member too. Errors as for `get`. */

@@ -193,4 +193,18 @@ describe('the audit of a line', () => {
     expect(seen.outsideBlood).toEqual([having({ through: having({ id: 'private-1', code: null }), line: null })]);
     expect(JSON.stringify(seen)).not.toContain(idOf('stranger'));
   });
+
+  it('is there for a spreadsheet, a row a member, in which no text becomes a formula', async () => {
+    const [line, other] = ids.lines;
+    await api.dataSource.query(`update individual set code = '=1+1' where code = 'daughter'`);
+    const answer = await api.http.get(`/api/v1/lines/${line}/audit.csv`).expect(200);
+    expect(answer.headers['content-type']).toContain('text/csv');
+    const [head, ...rows] = answer.text.trimEnd().split('\r\n');
+    expect(head).toMatch(/^number,code,.*,tracedShare,tracedShareLeast,outsideShare,flags$/);
+    expect(rows).toHaveLength(7);
+    expect(rows.find((row) => row.includes('1+1'))).toContain(",'=1+1,");
+    expect(rows.find((row) => row.includes(',half stranger,'))).toMatch(/,0\.5,.*outside-line/);
+    await api.dataSource.query(`update individual set code = 'daughter' where code = '=1+1'`);
+    expect((await api.http.get(`/api/v1/lines/${other}/audit.csv`).expect(200)).text.split('\r\n')).toHaveLength(3);
+  });
 });

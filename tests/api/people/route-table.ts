@@ -354,6 +354,7 @@ export const table: Record<string, Row> = {
     body: { individuals: await animals(world) },
   })),
   'GET /api/v1/lineage/progress': row(membersReading),
+  'GET /api/v1/lines/{id}/audit.csv': row(membersReading, async ({ owner }) => ({ at: [(await owner.line()).id] })),
   'GET /api/v1/lines/{id}/audit': row(membersReading, async ({ owner }) => ({ at: [(await owner.line()).id] })),
   'GET /api/v1/lineage/set': row(membersReading),
   'POST /api/v1/lineage/set': row(membersReading, async (world) => ({

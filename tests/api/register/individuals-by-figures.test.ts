@@ -28,6 +28,12 @@ describe('the register by figures', () => {
       await edits.begin();
       await edits.make(25);
     }
+    // whatever was drawn, some live and some do not
+    const { items } = bodyOf<{ items: IndividualItemView[] }>(
+      await api.http.get('/api/v1/individuals?limit=5').expect(200),
+    );
+    for (const { id } of items)
+      await api.http.patch(`/api/v1/individuals/${id}`).set('If-Match', '*').send({ status: 'died' }).expect(200);
     await until(async () => !(await isWaiting()));
     rows = await api.dataSource.query<StoredRow[]>(
       `select i.id, i.sex, i.status, f.inbreeding, f.depth, f.mean_kinship as "meanKinship", f.traced_share as "tracedShare"

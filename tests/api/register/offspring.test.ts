@@ -108,15 +108,13 @@ describe('young are raised from a clutch', () => {
 
 describe('young come with their clutch in one request', () => {
   const add = (offspring: object, fields: object = {}) =>
-    api.http
-      .post('/api/v1/clutches')
-      .send({
-        laid: '2021-04-12',
-        sires: [{ individualId: sire.id }],
-        dams: [{ individualId: dam.id }],
-        offspring,
-        ...fields,
-      });
+    api.http.post('/api/v1/clutches').send({
+      laid: '2021-04-12',
+      sires: [{ individualId: sire.id }],
+      dams: [{ individualId: dam.id }],
+      offspring,
+      ...fields,
+    });
 
   it('with their figures in the answer, which is given again for the same key', async () => {
     const first = await make.clutchOf(sire.id, dam.id, { laid: '2020-02-01' });

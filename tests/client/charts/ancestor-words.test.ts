@@ -80,10 +80,12 @@ describe('printed shares', () => {
   it('of the sources add up to the printed share of their standing, and these to 100', () => {
     const third = (id: string) => ({
       source: { id, title: id, standing: 'stated' as const, label: 'Quebrada Tornasol', isPrivate: false },
+      standing: 'stated' as const,
       share: 1 / 6,
     });
     const founder = {
       founder: { id: 'f', number: '1-9', code: null, sex: 'male' as const, isPrivate: false },
+      standing: 'unknown' as const,
       share: 0.5,
     };
     const parts = standingParts([third('a'), third('b'), third('c'), founder]);

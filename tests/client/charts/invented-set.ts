@@ -62,10 +62,11 @@ export function inventedSet({ seed, sources, from, to, others = 0 }: Invented): 
         source: {
           id: `s-${at}`,
           title: at % 2 === 0 ? `Import, about ${1990 + at}` : `Purchase at a fair in the spring of ${1990 + at}`,
-          standing: at % 3 === 0 ? 'documented' : at % 3 === 1 ? 'stated' : 'unknown',
+          standing: standingAt(at),
           label: null,
           isPrivate: false,
         },
+        standing: standingAt(at),
         share,
       })),
       standings: [{ standing: 'stated', share: 1 }],
@@ -81,3 +82,5 @@ export function inventedSet({ seed, sources, from, to, others = 0 }: Invented): 
     asOf: { revision: 1, at: '2026-01-01T00:00:00Z' },
   };
 }
+
+const standingAt = (place: number) => (['documented', 'stated', 'unknown'] as const)[place % 3] ?? 'unknown';

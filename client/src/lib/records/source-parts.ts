@@ -1,4 +1,3 @@
-import type { Standing } from '$shared/vocabulary.ts';
 import { referenceName } from './reference-name.ts';
 import type { OriginShare } from '$lib/api/types.ts';
 import { partsOf, type Part } from '$lib/ui/shares.ts';
@@ -20,9 +19,9 @@ export interface StandingPart extends Part {
 
 /** The parts of a label bar with the origins that make them, both rounded so that what is printed adds up. */
 export function standingParts(shares: readonly OriginShare[]): StandingPart[] {
-  const parts = partsOf(shares.map((one) => ({ standing: standingOf(one), share: one.share })));
+  const parts = partsOf(shares.map((one) => ({ standing: one.standing, share: one.share })));
   return parts.map((part) => {
-    const origins = shares.filter((one) => standingOf(one) === part.standing);
+    const origins = shares.filter((one) => one.standing === part.standing);
     const tenths = roundTo(
       origins.map((one) => one.share),
       part.tenths,
@@ -34,13 +33,8 @@ export function standingParts(shares: readonly OriginShare[]): StandingPart[] {
   });
 }
 
-/** How well the label of an origin stands; a founder of unknown origin and an unknown parent have none. */
-export function standingOf(share: OriginShare): Standing {
-  return share.source?.standing ?? 'unknown';
-}
-
 /** Where genes begin, by name, with the page of its record if there is one. */
-export function originName({ source, founder, unknownParentOf }: Omit<OriginShare, 'share'>): {
+export function originName({ source, founder, unknownParentOf }: Omit<OriginShare, 'share' | 'standing'>): {
   key: string;
   name: string;
   href: string | null;

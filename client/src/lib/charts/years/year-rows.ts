@@ -1,6 +1,6 @@
 import { standings, type Standing } from '$shared/vocabulary.ts';
 import type { HatchYear, LineageSet } from '../../api/types.ts';
-import { originName, standingOf } from '../../records/source-parts.ts';
+import { originName } from '../../records/source-parts.ts';
 
 /** A source, founder or unknown parent of a set, as the chart and its key number it. */
 export interface NumberedOrigin {
@@ -30,7 +30,7 @@ export interface YearsData {
 /** Orders the answer's origins and years, whatever order they came in, so that the same set always gives the same picture. */
 export function yearsData(set: Pick<LineageSet, 'contributions' | 'years'>): YearsData {
   const sorted = set.contributions.items
-    .map((item, at) => ({ at, origin: { ...originName(item), standing: standingOf(item), share: item.share } }))
+    .map((item, at) => ({ at, origin: { ...originName(item), standing: item.standing, share: item.share } }))
     .sort(
       ({ origin: one }, { origin: other }) =>
         standings.indexOf(one.standing) - standings.indexOf(other.standing) ||
