@@ -135,6 +135,8 @@ async function earlyLand(make: Factory): Promise<string> {
 const animals = async ({ owner }: World): Promise<string[]> =>
   (await owner.individuals({ sex: 'male' }, { sex: 'female' })).map(({ id }) => id);
 
+const ofAnimals = async (world: World): Promise<Ask> => ({ body: { individuals: await animals(world) } });
+
 /** Two records of the owner that may be of one animal. */
 async function twoRecords({ owner }: World): Promise<[string, string]> {
   const { id: speciesId } = await owner.species();
@@ -347,19 +349,13 @@ export const table: Record<string, Row> = {
     return { at: [id] };
   }),
   // questions cost arithmetic, so they are for members; a token for reading may ask them
-  'POST /api/v1/lineage/kinship': row(membersReading, async (world) => ({
-    body: { individuals: await animals(world) },
-  })),
-  'POST /api/v1/lineage/figures': row(membersReading, async (world) => ({
-    body: { individuals: await animals(world) },
-  })),
+  'POST /api/v1/lineage/kinship': row(membersReading, ofAnimals),
+  'POST /api/v1/lineage/figures': row(membersReading, ofAnimals),
   'GET /api/v1/lineage/progress': row(membersReading),
   'GET /api/v1/lines/{id}/audit.csv': row(membersReading, async ({ owner }) => ({ at: [(await owner.line()).id] })),
   'GET /api/v1/lines/{id}/audit': row(membersReading, async ({ owner }) => ({ at: [(await owner.line()).id] })),
   'GET /api/v1/lineage/set': row(membersReading),
-  'POST /api/v1/lineage/set': row(membersReading, async (world) => ({
-    body: { individuals: await animals(world) },
-  })),
+  'POST /api/v1/lineage/set': row(membersReading, ofAnimals),
   'GET /api/v1/individuals/{id}/lineage/spread': row(membersReading, async ({ owner }) => ({
     at: [(await owner.individual()).id],
   })),
