@@ -52,6 +52,7 @@ describe('the lineage after a keeper’s entries', () => {
     expect(lineage.shares).toEqual([
       {
         source: { id: source.id, title: source.title, standing: 'stated', label: 'Quebrada Honda', isPrivate: false },
+        standing: 'stated',
         share: 1,
       },
     ]);

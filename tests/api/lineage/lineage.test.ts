@@ -226,8 +226,10 @@ describe('the lineage of an animal', () => {
     ]);
   });
 
-  it('raises no flag on an animal of a trade name with certain parents of its own line', async () => {
-    expect((await lineageOf('Q')).label.flags).toEqual([]);
+  it('asks an animal of a trade name with certain parents of its own line for no place, only why its founders were renamed', async () => {
+    expect((await lineageOf('Q')).label.flags).toMatchObject([
+      { code: 'label-changed', severity: 'breaks', records: [{ kind: 'source', id: ids.sources[1] }] },
+    ]);
   });
 
   it('says which state of the register it belongs to, and a newer one after a change', async () => {
