@@ -17,6 +17,13 @@ export interface DenseRecord {
   readonly share: number;
 }
 
+/** Where a label took the place of another. */
+interface Relabelled extends DenseRecord {
+  readonly from: string;
+  /** The records that the old label is known by: whoever may see one of them may know it. */
+  readonly knownBy: readonly Pick<DenseRecord, 'kind' | 'number'>[];
+}
+
 /** A label that founders carry, with their share. */
 interface LabelShare {
   readonly label: string;
@@ -45,7 +52,7 @@ export interface LabelEvidence {
   /** Sources through which a share comes, founders and the animal itself with claims of their own. */
   readonly claimants: readonly DenseRecord[];
   readonly line: number;
-  readonly relabelled: readonly (DenseRecord & { readonly from: string })[];
+  readonly relabelled: readonly Relabelled[];
 }
 
 /** What the lineage of a recorded animal says about its label. */
@@ -59,7 +66,7 @@ export function labelEvidenceOf(snapshot: LineageSnapshot, individual: number): 
   return {
     ...evidence,
     claimants: evidence.founders.apart.has(individual) ? [...evidence.claimants, own] : evidence.claimants,
-    relabelled: from === null ? evidence.relabelled : [{ ...own, from }, ...evidence.relabelled],
+    relabelled: from === null ? evidence.relabelled : [{ ...own, ...from }, ...evidence.relabelled],
   };
 }
 
@@ -67,21 +74,26 @@ export function labelEvidenceOf(snapshot: LineageSnapshot, individual: number): 
  * The label that an animal hatched under, where it carries another one without a document: the common label of all parents known, if they
  * have one. Animals kept without a label, or as a cross, claim nothing.
  */
-function labelOfParents(snapshot: LineageSnapshot, individual: number, line: number): string | null {
+function labelOfParents(
+  snapshot: LineageSnapshot,
+  individual: number,
+  line: number,
+): Pick<Relabelled, 'from' | 'knownBy'> | null {
   const { graph } = snapshot;
   const label = labelOfLine(graph, line);
   const claims = graph.claims.individual.get(individual) ?? [];
   if (label === null || !claimsOrigin(label) || isDocumented(label.name, claims)) return null;
-  const parents = snapshot.pairsOf(individual).flatMap(({ a, b }) => [a, b]);
+  const pairs = snapshot.pairsOf(individual);
+  const parents = new Set(pairs.flatMap(({ a, b }) => [a, b]).filter((parent) => parent >= 0));
   const names = new Map<string | null, string>();
-  for (const parent of parents)
-    if (parent >= 0) {
-      const name = labelOfLine(graph, graph.lineOf[parent] ?? -1)?.name ?? null;
-      names.set(foldedLabel(name), name ?? '');
-    }
+  for (const parent of parents) {
+    const name = labelOfLine(graph, graph.lineOf[parent] ?? -1)?.name ?? null;
+    names.set(foldedLabel(name), name ?? '');
+  }
   const [only] = [...names];
   if (names.size !== 1 || !only || only[0] === null || only[0] === foldedLabel(label.name)) return null;
-  return only[1];
+  const knownBy = [...parents].map((number) => ({ kind: 'individual' as const, number }));
+  return { from: only[1], knownBy: knownBy.slice(0, FLAG_RECORDS_MOST) };
 }
 
 const claimsOrigin = ({ kind }: Label): boolean => kind === 'locality' || kind === 'trade-name';
@@ -197,7 +209,7 @@ function insideAndOut(
     return other >= 0 && other !== line;
   };
   const outsiders: DenseRecord[] = [];
-  const relabelled = new Map<number, DenseRecord & { from: string }>();
+  const relabelled = new Map<number, Relabelled>();
   for (const [number, share] of flow.shares(isOutside).individuals) {
     if (isOutside(number)) outsiders.push({ kind: 'individual', number, share });
     else if (claimsOrigin(label)) {
@@ -208,6 +220,7 @@ function insideAndOut(
           kind: 'source',
           number: source,
           share: share + (relabelled.get(source)?.share ?? 0),
+          knownBy: [{ kind: 'source', number: source }],
           from,
         });
     }
@@ -314,7 +327,10 @@ export function toFindings(
     uncertainClutches: evidence.uncertainClutches.map((number, place) => record('clutch', number, place)),
     isProposalUncertain: evidence.isProposalUncertain,
     claimants: claimantsIn(snapshot, evidence, facts, names),
-    relabelled: evidence.relabelled.map((one, place) => ({ ...named(one, place), from: one.from })),
+    relabelled: evidence.relabelled.map((one, place) => ({
+      ...named(one, place),
+      from: one.knownBy.some(({ kind, number }) => !names.idOf(kind, number).isPrivate) ? one.from : null,
+    })),
     nativeRange: facts.nativeRange,
   };
 }

@@ -37,6 +37,7 @@ export class WantedNames {
     );
     const kinds = { individual: this.individuals, clutch: this.clutches, source: this.sources };
     for (const { kind, number } of records.flat()) kinds[kind].add(number);
+    for (const { kind, number } of relabelled.flatMap(({ knownBy }) => knownBy)) kinds[kind].add(number);
     for (const clutch of uncertainClutches.slice(0, FLAG_RECORDS_MOST)) this.clutches.add(clutch);
   }
 }

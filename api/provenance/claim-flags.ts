@@ -23,7 +23,7 @@ export const disputedClaim: Rule = ({ label, claimants }) => {
 /** The label took the place of another, and no accepted document of the animal or its source names it. */
 export const labelChanged: Rule = ({ label, relabelled }) => {
   if (relabelled.length === 0) return null;
-  const from = [...new Set(relabelled.filter(({ isPrivate }) => !isPrivate).map((one) => `“${one.from}”`))];
+  const from = [...new Set(relabelled.flatMap(({ from }) => (from === null ? [] : [`“${from}”`])))];
   const others = from.length > 0 ? from.slice(0, 4).join(', ') : 'another label';
   return {
     code: 'label-changed',

@@ -62,7 +62,10 @@ export interface LabelFindings {
   /** All of which something is claimed. */
   readonly claimants: readonly Claimant[];
   /** Where its label took the place of another without a document that names it: sources, or the animal itself. */
-  readonly relabelled: readonly (NamedRecord & { readonly from: string })[];
+  readonly relabelled: readonly (NamedRecord & {
+    /** The old label; null where whoever asks may not know it. */
+    readonly from: string | null;
+  })[];
   /** ISO 3166-1 codes of the countries where its species lives; empty where the profile names none. */
   readonly nativeRange: readonly string[];
 }

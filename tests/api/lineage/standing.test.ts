@@ -253,3 +253,25 @@ describe('uncertain parents', () => {
     expect(await storedShare(froglet?.id ?? '')).toBe(0.875);
   });
 });
+
+describe('a label that took the place of another', () => {
+  it('is told with the old one to whoever may see the parents, and without it to others', async () => {
+    const { speciesId, founders } = await family(0);
+    const clutch = await make.clutchOf(founders[0], founders[1]);
+    const [froglet] = await make.offspring(clutch.id, { count: 1, speciesId });
+    const { id: lineId } = await make.line({ speciesId, name: 'Río Verde' });
+    const change = (id: string, body: object) =>
+      keeper.http.patch(`/api/v1/individuals/${id}`).set('If-Match', '*').send(body).expect(200);
+    await change(froglet?.id ?? '', { lineId });
+    const other = await api.addKeeper('Somebody else');
+    const toldOf = async (http: TestKeeper['http']): Promise<string | undefined> => {
+      const answer = await http.get(`/api/v1/individuals/${froglet?.id ?? ''}/lineage`).expect(200);
+      return bodyOf<LineageView>(answer).label.flags.find(({ code }) => code === 'label-changed')?.detail;
+    };
+    expect(await toldOf(other.http)).toContain(label);
+    for (const founder of founders) await change(founder, { visibility: 'private' });
+    expect(await toldOf(keeper.http)).toContain(label);
+    expect(await toldOf(other.http)).toContain('another label');
+    expect(await toldOf(other.http)).not.toContain(label);
+  });
+});
