@@ -1,6 +1,6 @@
 import type { Ancestry } from '../kernel/ancestry.ts';
 import type { AuditInput } from './audit-input.ts';
-import { bitOf, verdictOf } from './founder-verdicts.ts';
+import { bitOf, isOfUnknownOrigin, verdictOf } from './founder-verdicts.ts';
 
 const GAP = bitOf('origin-gap');
 const OUTSIDE = bitOf('outside-line');
@@ -90,9 +90,11 @@ export class ClutchFindings {
     const own = this.isOutside(individual) ? OUTSIDE : 0;
     const local = this.#localOfAnimal(individual);
     if (local >= 0) return own | (this.#carried[local] as number);
-    const row = this.#verdictOf(individual);
-    const gap = (this.#input.pedigree.sourceOf[individual] as number) < 0 ? GAP : 0;
-    return own | gap | (row < 0 ? 0 : (this.#input.verdicts.flags[row] as number));
+    const { pedigree, verdicts } = this.#input;
+    if (isOfUnknownOrigin(verdicts, pedigree, individual)) return own | GAP;
+    // what is held against its source is held against a founder, whatever else is claimed of it
+    const rows = [pedigree.sourceOf[individual] as number, verdicts.apart.get(individual) ?? -1];
+    return rows.reduce((bits, row) => bits | (row < 0 ? 0 : (verdicts.flags[row] as number)), own);
   }
 
   #shareOf(shares: Float64Array, individual: number): number {

@@ -3,7 +3,7 @@ import type { Ancestry } from '../kernel/ancestry.ts';
 import type { GenePool } from '../kernel/gene-pool.ts';
 import type { AuditInput } from './audit-input.ts';
 import type { ClutchFindings } from './clutch-findings.ts';
-import { bitOf } from './founder-verdicts.ts';
+import { bitOf, isOfUnknownOrigin, verdictOf } from './founder-verdicts.ts';
 import type { Cause } from './touched-members.ts';
 
 /** Where the gene pool of a line begins, and what it came through that is uncertain or of another line. */
@@ -12,6 +12,8 @@ export interface PoolOrigins {
   readonly sources: ReadonlyMap<number, number>;
   /** Founders of unknown origin. */
   readonly founders: readonly Cause[];
+  /** Founders with claims of their own; the part of one from a source counts under that as well. */
+  readonly apart: readonly Cause[];
   /** Clutches of which a parent is unknown. */
   readonly unknownParents: readonly Cause[];
   /** Clutches with more than one candidate pair, with the part of the pool that came through them. */
@@ -27,19 +29,23 @@ export interface PoolOrigins {
  * @param outsiders as `outsideParts` finds them
  */
 export function poolOrigins(
-  { pedigree: { sourceOf, pairStart } }: AuditInput,
+  { pedigree, verdicts }: AuditInput,
   ancestry: Ancestry,
   pool: GenePool,
   outsiders: readonly Cause[],
 ): PoolOrigins {
+  const { sourceOf, pairStart } = pedigree;
   const sources = new Map<number, number>();
   const founders: Cause[] = [];
+  const apart: Cause[] = [];
   for (let founder = 0; founder < ancestry.founders; founder++) {
     const individual = ancestry.animals[founder] as number;
     const share = pool.through[founder] as number;
     const source = sourceOf[individual] as number;
     if (source >= 0) sources.set(source, (sources.get(source) ?? 0) + share);
-    else founders.push({ kind: 'individual', number: individual, share });
+    if (verdicts.apart.has(individual)) apart.push({ kind: 'individual', number: individual, share });
+    if (isOfUnknownOrigin(verdicts, pedigree, individual))
+      founders.push({ kind: 'individual', number: individual, share });
   }
   const unknownParents: Cause[] = [];
   const uncertain: Cause[] = [];
@@ -50,7 +56,7 @@ export function poolOrigins(
     if ((pairStart[clutch + 1] as number) - (pairStart[clutch] as number) > 1)
       uncertain.push({ kind: 'clutch', number: clutch, share: pool.ofClutch[local] as number });
   });
-  return { sources, founders, unknownParents, uncertain, outsiders };
+  return { sources, founders, apart, unknownParents, uncertain, outsiders };
 }
 
 function hasUnknownParent({ parentStart, weights }: Ancestry, local: number): boolean {
@@ -62,7 +68,10 @@ function hasUnknownParent({ parentStart, weights }: Ancestry, local: number): bo
 
 /** The records that cause a flag, those with the largest part of the pool first. */
 export function causesOf(code: FlagCode, input: AuditInput, origins: PoolOrigins): Cause[] {
-  const { traces, labels, flags } = input.verdicts;
+  const { pedigree, verdicts } = input;
+  const { traces, labels, flags } = verdicts;
+  const apart = (chosen: (row: number) => boolean): Cause[] =>
+    origins.apart.filter(({ number }) => chosen(verdictOf(verdicts, pedigree, number)));
   const bySource = (chosen: (source: number) => boolean): Cause[] =>
     [...origins.sources].flatMap(([number, share]): Cause[] =>
       chosen(number) ? [{ kind: 'source', number, share }] : [],
@@ -72,15 +81,22 @@ export function causesOf(code: FlagCode, input: AuditInput, origins: PoolOrigins
       case 'origin-gap':
         return [...origins.founders, ...origins.unknownParents];
       case 'label-beyond-evidence':
-        return [...bySource((source) => traces[source] !== 1), ...origins.founders, ...origins.unknownParents];
+        return [
+          ...bySource((source) => traces[source] !== 1),
+          ...apart((row) => traces[row] !== 1).filter(({ number }) => (pedigree.sourceOf[number] as number) < 0),
+          ...origins.founders,
+          ...origins.unknownParents,
+        ];
       case 'mixed-labels':
         return bySource((source) => (labels[source] ?? -1) >= 0);
       case 'outside-line':
         return [...origins.outsiders];
       case 'parents-uncertain':
         return [...origins.uncertain];
-      default:
-        return bySource((source) => ((flags[source] ?? 0) & bitOf(code)) !== 0);
+      default: {
+        const isRaised = (row: number): boolean => ((flags[row] ?? 0) & bitOf(code)) !== 0;
+        return [...bySource(isRaised), ...apart(isRaised)];
+      }
     }
   };
   return found().sort((one, other) => other.share - one.share || one.number - other.number);

@@ -1,4 +1,5 @@
 import { flagCodes, standings, type FlagCode } from '../../../shared/vocabulary.ts';
+import type { LabelClaim } from '../../provenance/standing.ts';
 import { FounderStandings, labelOfLine } from '../founder-standings.ts';
 import type { Pedigree } from '../kernel/pedigree.ts';
 import type { FounderShare } from '../kernel/shares.ts';
@@ -12,7 +13,7 @@ export interface FounderVerdicts {
   readonly standings: Uint8Array;
   /** Number of the label that the founders carry, −1 for none; labels that differ only by case and spaces are one. */
   readonly labels: Int32Array;
-  /** Bits of the flags that the founders themselves carry down, as `bitOf` has them. */
+  /** Bits of the flags that its claims raise, as `bitOf` has them: those of a source, or a founder's own. */
   readonly flags: Uint16Array;
   /** How many labels there are. */
   readonly labelCount: number;
@@ -28,6 +29,11 @@ export function bitOf(code: FlagCode): number {
 /** The place of a founder in the verdicts: its own where it has claims of its own, else that of its source; −1 without either. */
 export function verdictOf({ apart }: FounderVerdicts, { sourceOf }: Pedigree, founder: number): number {
   return apart.get(founder) ?? (sourceOf[founder] as number);
+}
+
+/** Whether nothing says where a founder came from: it has no source, and no claim of its own. */
+export function isOfUnknownOrigin(verdicts: FounderVerdicts, { sourceOf }: Pedigree, founder: number): boolean {
+  return (sourceOf[founder] as number) < 0 && !verdicts.apart.has(founder);
 }
 
 /** How founders of every source, and those with claims of their own, stand under the label of a line. */
@@ -52,13 +58,18 @@ export function founderVerdicts(graph: RegisterGraph, line: number): FounderVerd
     numbers.set(folded, number);
     return number;
   });
-  const standing = Uint8Array.from(origins, (origin) => standings.indexOf(founders.of(origin)));
-  const disputed = standings.indexOf('disputed');
+  const isDisputed = (claims: readonly LabelClaim[] = []): boolean =>
+    claims.some(({ standing }) => standing === 'disputed');
+  const flagsOf = (claims: readonly LabelClaim[] | undefined): number =>
+    isDisputed(claims) ? bitOf('disputed-claim') : 0;
   return {
     traces: Uint8Array.from(origins, (origin) => (founders.traces(origin) ? 1 : 0)),
-    standings: standing,
+    standings: Uint8Array.from(origins, (origin) => standings.indexOf(founders.of(origin))),
     labels,
-    flags: Uint16Array.from(standing, (of) => (of === disputed ? bitOf('disputed-claim') : 0)),
+    flags: Uint16Array.from([
+      ...graph.sources.map((_, source) => flagsOf(graph.claims.source.get(source))),
+      ...apart.map((founder) => flagsOf(founders.apart.get(founder))),
+    ]),
     labelCount: numbers.size,
     apart: new Map(apart.map((founder, place) => [founder, graph.sources.length + place])),
   };

@@ -11,14 +11,6 @@ export interface FlagWords {
   readonly clearedBy: string;
 }
 
-/** For flags whose rules are judged animal by animal. */
-const byCode: Partial<Record<FlagCode, FlagWords>> = {
-  'disputed-claim': {
-    severity: 'breaks',
-    clearedBy: 'Papers that settle what is disputed, or the withdrawal of the claim or of the evidence against it.',
-  },
-};
-
 /** Severity and remedy of the flags of a line, by the same rules that judge one animal, held against all that its members descend from. */
 export function flagWords(
   graph: RegisterGraph,
@@ -27,9 +19,7 @@ export function flagWords(
   names: RecordNames,
 ): (code: FlagCode) => FlagWords {
   const found = new Map(auditLabel(findingsOf(graph, label, audit, names)).map((flag) => [flag.code, flag]));
-  return (code) =>
-    found.get(code) ??
-    byCode[code] ?? { severity: 'weakens', clearedBy: 'See the flags of the animals that carry it.' };
+  return (code) => found.get(code) ?? { severity: 'weakens', clearedBy: 'See the flags of the animals that carry it.' };
 }
 
 function findingsOf(

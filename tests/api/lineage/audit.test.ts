@@ -4,6 +4,7 @@ import type { LineageSetView } from '../../../api/lineage/lineage-set.view.ts';
 import type { LineageView } from '../../../api/lineage/lineage.view.ts';
 import { bodyOf, having } from '../../support/answer.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
+import { Factory } from '../../support/factories.ts';
 import { writeSketch, type RegisterSketch, type SketchIds } from '../../support/register-sketch.ts';
 
 const certain = (individual: number) => [{ individual, probability: 1 }];
@@ -13,7 +14,7 @@ const certain = (individual: number) => [{ individual, probability: 1 }];
  * clutch has an unknown sire.
  */
 const sketch: RegisterSketch = {
-  lines: [{ name: 'Quebrada Inventada' }, { name: 'Rio Ajeno' }, { name: 'Without members' }],
+  lines: [{ name: 'Quebrada Inventada' }, { name: 'Rio Ajeno' }, { name: 'Without members' }, { name: 'Rio Contado' }],
   sources: [
     { label: 'Quebrada Inventada', date: '1994-03-01' },
     { label: 'Rio Ajeno', date: '1996-05-01' },
@@ -29,6 +30,7 @@ const sketch: RegisterSketch = {
       ],
     },
     { sires: certain(-1), dams: certain(4) },
+    { sires: certain(8), dams: certain(9) },
   ],
   individuals: [
     { code: 'old sire', source: 0, sex: 'male', line: 0, status: 'died' },
@@ -39,6 +41,9 @@ const sketch: RegisterSketch = {
     { code: 'half stranger', clutch: 1, line: 0 },
     { code: 'of one or the other', clutch: 2, line: 0 },
     { code: 'of an unknown sire', clutch: 3, line: 0 },
+    { code: 'claimed founder', sex: 'male', line: 3, status: 'died' },
+    { code: 'documented founder', sex: 'female', line: 3, status: 'died' },
+    { code: 'young of both', clutch: 4, line: 3 },
   ],
 };
 const codes = sketch.individuals.map(({ code }) => code ?? '');
@@ -70,6 +75,24 @@ beforeAll(async () => {
     [[idOf('old sire'), idOf('old dam')]],
   );
 });
+/** The flags that the members of a line carry by their own lineage, counted. */
+async function countedAnimalByAnimal(of: number): Promise<Map<string, { all: number; living: number }>> {
+  const counted = new Map<string, { all: number; living: number }>();
+  for (const [place, { line, status }] of sketch.individuals.entries()) {
+    if (line !== of) continue;
+    const { label } = bodyOf<LineageView>(
+      await api.http.get(`/api/v1/individuals/${ids.individuals[place]}/lineage`).expect(200),
+    );
+    for (const flag of label.flags) {
+      const count = counted.get(flag.code) ?? { all: 0, living: 0 };
+      count.all++;
+      if (status === undefined) count.living++;
+      counted.set(flag.code, count);
+    }
+  }
+  return counted;
+}
+
 beforeEach(() => api.dataSource.query('delete from rate_limit'));
 afterAll(() => api.close());
 
@@ -78,20 +101,7 @@ describe('the audit of a line', () => {
     const audit = await auditOf(0);
     expect(audit.members).toMatchObject({ all: 7, living: 5 });
     expect(audit.members.byKeeper).toEqual([having({ members: 7, living: 5 })]);
-    const counted = new Map<string, { all: number; living: number }>();
-    for (const [place, { line, status, code }] of sketch.individuals.entries()) {
-      if (line !== 0) continue;
-      const { label } = bodyOf<LineageView>(
-        await api.http.get(`/api/v1/individuals/${ids.individuals[place]}/lineage`).expect(200),
-      );
-      for (const flag of label.flags) {
-        const count = counted.get(flag.code) ?? { all: 0, living: 0 };
-        count.all++;
-        if (status === undefined) count.living++;
-        counted.set(flag.code, count);
-      }
-      expect(code).toBeDefined();
-    }
+    const counted = await countedAnimalByAnimal(0);
     expect(new Map(audit.flags.map(({ code, members, living }) => [code, { all: members, living }]))).toEqual(counted);
     expect(audit.flags.map(({ severity }) => severity)).toEqual([
       'breaks',
@@ -181,6 +191,29 @@ describe('the audit of a line', () => {
     await api.http.get('/api/v1/lines/no-line/audit').expect(404);
     await api.http.get(`/api/v1/lines/${ids.sources[0]}/audit`).expect(404);
     await api.stranger.get(`/api/v1/lines/${ids.lines[0]}/audit`).expect(401);
+  });
+
+  it('goes by the claims of single founders, as each of their descendants does', async () => {
+    const keeper = await api.addKeeper('Claimant');
+    const make = new Factory(keeper.http);
+    const accept = async (fields: object): Promise<void> => {
+      const { id } = await make.evidence({ kind: 'field-note', ...fields });
+      const review = { verdict: 'accepted', reason: 'read' };
+      await api.http.post(`/api/v1/evidence/${id}/review`).set('If-Match', '*').send(review).expect(201);
+    };
+    const contested = await make.claim({ individualId: idOf('claimed founder'), value: 'Rio Disputado' });
+    await accept({ claimId: contested.id, bearing: 'contradicts' });
+    const ofLine = await make.claim({ individualId: idOf('documented founder'), value: 'Rio Contado' });
+    await accept({ claimId: ofLine.id });
+    const audit = await auditOf(3);
+    expect(new Map(audit.flags.map(({ code, members, living }) => [code, { all: members, living }]))).toEqual(
+      await countedAnimalByAnimal(3),
+    );
+    expect(flagOf(audit, 'disputed-claim')?.causes).toEqual([
+      having({ kind: 'individual', id: idOf('claimed founder'), members: 2, share: 0.5 }),
+    ]);
+    expect(flagOf(audit, 'origin-gap')).toBeUndefined();
+    expect(audit.traced.expected).toBe(0.5);
   });
 
   it('conceals what whoever asks may not see', async () => {
