@@ -1,14 +1,10 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { InbreedingLoopsView } from '../../api/lineage/inbreeding-loops.view.ts';
-import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { askAs, signInToDemo, startService, type Service } from '../support/service.ts';
+import { expectAccessible, findChromium } from '../support/browser.ts';
+import { DemoClub } from '../support/demo-club.ts';
 
 const chromium = findChromium();
-const seen = process.env['LOOK_AT'];
 
 interface Made {
   id: string;
@@ -16,7 +12,8 @@ interface Made {
 }
 
 /** Ten generations of brother with sister, as their keeper would enter them; gives one of the last. */
-async function siblingLine(write: (path: string, body: object) => Promise<Made>): Promise<string> {
+async function siblingLine(club: DemoClub): Promise<string> {
+  const write = (path: string, body: object): Promise<Made> => club.write<Made>(path, body);
   const { id: speciesId } = await write('species', { scientificName: 'Inventus vetus' });
   const founder = (sex: string, code: string): Promise<Made> => write('individuals', { speciesId, sex, code });
   let [sire, dam] = [(await founder('male', 'OLD-M')).id, (await founder('female', 'OLD-F')).id];
@@ -30,24 +27,14 @@ async function siblingLine(write: (path: string, body: object) => Promise<Made>)
 
 /** On the page of RV-61 of the demo club, whose ancestors meet again on both sides, some of them perhaps. */
 describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-loops-'));
-  const faults: string[] = [];
-  let service: Service;
-  let browser: Browser;
+  let club: DemoClub;
   let page: Page;
   let id: string;
   let told: InbreedingLoopsView;
   /** The last of ten generations of brother with sister. */
   let old: string;
 
-  const look = async (name: string): Promise<void> => {
-    if (!seen) return;
-    await page.screenshot({ path: join(seen, `${name}.png`), fullPage: true });
-    await note().screenshot({ path: join(seen, `${name}-note.png`) });
-    await page
-      .getByRole('region', { name: 'Ancestors', exact: true })
-      .screenshot({ path: join(seen, `${name}-chart.png`) });
-  };
+  const look = (name: string): Promise<void> => club.look(page, name);
   const note = (): Locator => page.getByRole('region', { name: /^Why/ });
   const through = (code: string): Locator => note().getByRole('button', { name: new RegExp(`through ${code}$`) });
   /** Codes of the animals in red pencil. */
@@ -58,36 +45,21 @@ describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
   const codeOf = (animal: string | null): string => told.animals.find((one) => one.id === animal)?.code ?? '?';
 
   beforeAll(async () => {
-    service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
-    const cookie = await signInToDemo(service);
-    const ask = async (path: string): Promise<unknown> =>
-      (await askAs(cookie, `${service.url}/api/v1/individuals${path}`)).json();
-    id = ((await ask('?code=RV-61')) as { items: { id: string }[] }).items[0]?.id ?? '';
-    told = (await ask(`/${id}/lineage/loops?most=200`)) as InbreedingLoopsView;
-    old = await siblingLine(async (path, body) => {
-      const headers = { 'Content-Type': 'application/json' };
-      const sent = { method: 'POST', headers, body: JSON.stringify(body) };
-      return (await (await askAs(cookie, `${service.url}/api/v1/${path}`, sent)).json()) as Made;
-    });
-    browser = await openBrowser(chromium ?? '');
-    const context = await browser.newContext({ viewport: { width: 1440, height: 1000 } });
-    await bringCookie(context, service.url, cookie);
-    page = await openPage(context, faults);
+    club = await DemoClub.open(chromium);
+    id = (await club.read<{ items: { id: string }[] }>('individuals?code=RV-61')).items[0]?.id ?? '';
+    told = await club.read<InbreedingLoopsView>(`individuals/${id}/lineage/loops?most=200`);
+    old = await siblingLine(club);
+    page = await club.page();
   });
 
-  afterAll(async () => {
-    await browser.close();
-    service.process.kill('SIGTERM');
-    await service.ended;
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => club.close());
 
   beforeEach(async () => {
     await page.setViewportSize({ width: 1440, height: 1000 });
-    await page.goto(`${service.url}/animals/${id}`);
+    await page.goto(`${club.url}/animals/${id}`);
     await page.getByRole('region', { name: 'Ancestor chart' }).waitFor();
     await through('RV-41').waitFor();
-    faults.length = 0;
+    club.faults.length = 0;
   });
 
   it('open below their common ancestor, step by step, and light exactly what they lead through', async () => {
@@ -112,7 +84,7 @@ describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
     // pressed again it is put away, and the strongest ancestor is lit as before
     await note().getByRole('button', { name: 'Light it in the chart, loop 2' }).click();
     await page.getByText('RV-41 stands behind both parents').waitFor();
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('are walked by keyboard, and those of an unlit part of the chart say that they go on', async () => {
@@ -129,7 +101,7 @@ describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
     // with fewer generations the top of it is not drawn
     await page.getByRole('radio', { name: '3' }).check();
     await page.getByText('It goes on above what is drawn; choose more generations.').waitFor();
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('through founders that are kin by base kinship light two ways that do not meet', async () => {
@@ -142,11 +114,11 @@ describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
       .poll(async () => (await lit()).filter((code) => ['RV-41', 'RV-42'].includes(code)))
       .toEqual(['RV-41', 'RV-42']);
     await look('loops-of-founders-wide');
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('are listed up to a bound, and what is left is told by number and part', async () => {
-    await page.goto(`${service.url}/animals/${old}`);
+    await page.goto(`${club.url}/animals/${old}`);
     // the founders are ten generations back: 2^8 loops each
     await note()
       .getByRole('button', { name: /^Name \d+ more of them/ })
@@ -161,7 +133,7 @@ describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
     expect(await note().getByRole('listitem').count()).toBe(200);
     expect(await note().getByRole('button', { name: 'List more of them' }).count()).toBe(0);
     await expectAccessible(page, 'many loops');
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('go before what the chart points at until it is pointed at again', async () => {
@@ -188,6 +160,6 @@ describe.skipIf(chromium === null)('the loops of an inbred animal', () => {
     await page.setViewportSize({ width: 320, height: 700 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
     await page.emulateMedia({ colorScheme: 'light' });
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 });

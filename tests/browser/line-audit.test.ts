@@ -1,43 +1,26 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { signInToDemo, startService, type Service } from '../support/service.ts';
+import { expectAccessible, findChromium } from '../support/browser.ts';
+import { DemoClub } from '../support/demo-club.ts';
 
 const chromium = findChromium();
-const seen = process.env['LOOK_AT'];
 
 /** Of a line of the demo club. */
 describe.skipIf(chromium === null)('the audit of a line', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-audit-'));
-  const faults: string[] = [];
-  let service: Service;
-  let browser: Browser;
+  let club: DemoClub;
   let page: Page;
 
-  const look = async (name: string): Promise<void> => {
-    if (seen) await page.screenshot({ path: join(seen, `${name}.png`), fullPage: true });
-  };
+  const look = (name: string): Promise<void> => club.look(page, name);
 
   beforeAll(async () => {
-    service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
-    browser = await openBrowser(chromium ?? '');
-    const context = await browser.newContext({ viewport: { width: 1440, height: 1000 } });
-    await bringCookie(context, service.url, await signInToDemo(service));
-    page = await openPage(context, faults);
+    club = await DemoClub.open(chromium);
+    page = await club.page();
   });
 
-  afterAll(async () => {
-    await browser.close();
-    service.process.kill('SIGTERM');
-    await service.ended;
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => club.close());
 
   it('is opened from the page of the line and tells the flags, what clears them, and what to find out first', async () => {
-    await page.goto(`${service.url}/lines`);
+    await page.goto(`${club.url}/lines`);
     await page.getByRole('link', { name: 'Río Zancaval' }).first().click();
     await page.getByRole('link', { name: 'Audit' }).click();
     const flags = page.getByRole('region', { name: 'Flags' });
@@ -68,6 +51,6 @@ describe.skipIf(chromium === null)('the audit of a line', () => {
     expect(width).toBeLessThanOrEqual(320);
     await look('audit-phone');
     await expectAccessible(page, 'the audit of a line on a phone');
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 });

@@ -1,48 +1,23 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { askAs, signInToDemo, startService, type Service } from '../support/service.ts';
+import { expectAccessible, findChromium } from '../support/browser.ts';
+import { DemoClub } from '../support/demo-club.ts';
 
 const chromium = findChromium();
-const seen = process.env['LOOK_AT'];
 
 /** An invented line that came from one source, kept by full sibs for four generations. */
 describe.skipIf(chromium === null)('a keeper who writes down where a source came from', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-provenance-'));
-  const faults: string[] = [];
-  let service: Service;
-  let browser: Browser;
+  let club: DemoClub;
   let keeper: Page;
   let registrar: Page;
-  let cookie: string;
   let sourceId: string;
   let froglet: string;
 
-  const look = async (page: Page, name: string): Promise<void> => {
-    if (seen) await page.screenshot({ path: join(seen, `${name}.png`), fullPage: true });
-  };
-  const write = async <Answer>(path: string, body: object): Promise<Answer> => {
-    const answer = await askAs(cookie, `${service.url}/api/v1/${path}`, {
-      method: 'POST',
-      headers: { 'Content-Type': 'application/json' },
-      body: JSON.stringify(body),
-    });
-    expect([path, answer.status]).toEqual([path, 201]);
-    return (await answer.json()) as Answer;
-  };
-
-  const pageOf = async (name: string, size: { width: number; height: number }): Promise<Page> => {
-    const context = await browser.newContext({ viewport: size });
-    await bringCookie(context, service.url, await signInToDemo(service, name));
-    return openPage(context, faults);
-  };
+  const saskia = 'Saskia Brunmoor';
+  const write = <Answer>(path: string, body: object): Promise<Answer> => club.write<Answer>(path, body, saskia);
 
   beforeAll(async () => {
-    service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
-    cookie = await signInToDemo(service, 'Saskia Brunmoor');
+    club = await DemoClub.open(chromium);
     const { id: speciesId } = await write<{ id: string }>('species', { scientificName: 'Inventus viator' });
     const line = { speciesId, name: 'Quebrada Nublada', labelKind: 'locality' };
     const { id: lineId } = await write<{ id: string }>('lines', line);
@@ -58,28 +33,22 @@ describe.skipIf(chromium === null)('a keeper who writes down where a source came
       [sire, dam] = [items[0]?.id ?? '', items[1]?.id ?? ''];
     }
     froglet = dam;
-    browser = await openBrowser(chromium ?? '');
-    keeper = await pageOf('Saskia Brunmoor', { width: 390, height: 844 });
-    registrar = await pageOf('Orla Venndrick', { width: 1440, height: 1000 });
+    keeper = await club.page({ width: 390, height: 844 }, saskia);
+    registrar = await club.page();
   });
 
-  afterAll(async () => {
-    await browser.close();
-    service.process.kill('SIGTERM');
-    await service.ended;
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => club.close());
 
   it('finds the young of the source resting on somebody’s word', async () => {
-    await registrar.goto(`${service.url}/animals/${froglet}`);
+    await registrar.goto(`${club.url}/animals/${froglet}`);
     await registrar.getByText(/rests on somebody’s word/).waitFor();
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('writes a claim on a phone, and is told at once what is missing', async () => {
-    await keeper.goto(`${service.url}/sources/${sourceId}`);
+    await keeper.goto(`${club.url}/sources/${sourceId}`);
     await keeper.getByRole('heading', { level: 1, name: /Import/ }).waitFor();
-    await look(keeper, 'source-phone-empty');
+    await club.look(keeper, 'source-phone-empty');
     await keeper.getByRole('button', { name: 'Add a claim' }).click();
     await keeper.getByRole('button', { name: 'Write it down' }).click();
     await keeper.getByText('Write the name that is claimed, as it stood on the label.').waitFor();
@@ -88,7 +57,7 @@ describe.skipIf(chromium === null)('a keeper who writes down where a source came
     await keeper.getByLabel('the words of the label or list').fill('Q. Nublada, 17 pcs');
     await keeper.getByText('The place on the map').click();
     await keeper.getByLabel('country').fill('ec');
-    await look(keeper, 'claim-form-phone');
+    await club.look(keeper, 'claim-form-phone');
     await expectAccessible(keeper, 'the form of a claim on a phone');
     await keeper.getByRole('button', { name: 'Write it down' }).click();
     await keeper.getByText(/^Stated, because it is somebody’s word/).waitFor();
@@ -101,22 +70,22 @@ describe.skipIf(chromium === null)('a keeper who writes down where a source came
     await keeper.getByLabel('number, title or first words').fill('No. 17-94');
     await keeper.getByLabel('issued by').fill('an invented ministry');
     await keeper.getByLabel('dated').fill('1994');
-    await look(keeper, 'evidence-form-phone');
+    await club.look(keeper, 'evidence-form-phone');
     await keeper.getByRole('button', { name: 'Bring it' }).click();
     await keeper.getByText(/waits for a review, and does not count yet/).waitFor();
     expect(await keeper.getByRole('button', { name: /^Review it/ }).count()).toBe(0);
-    await look(keeper, 'source-phone');
+    await club.look(keeper, 'source-phone');
     await expectAccessible(keeper, 'a source on a phone');
   });
 
   it('is reviewed by a registrar, with a reason', async () => {
-    await registrar.goto(`${service.url}/sources`);
+    await registrar.goto(`${club.url}/sources`);
     await registrar
       .getByRole('link', { name: 'Quebrada Nublada' })
       .or(registrar.getByText('Quebrada Nublada'))
       .first()
       .waitFor();
-    await look(registrar, 'sources-wide');
+    await club.look(registrar, 'sources-wide');
     await expectAccessible(registrar, 'the sources');
     await registrar.getByRole('link', { name: 'Evidence to review' }).click();
     const waiting = registrar.getByRole('listitem').filter({ hasText: 'No. 17-94' }).first();
@@ -124,23 +93,23 @@ describe.skipIf(chromium === null)('a keeper who writes down where a source came
     await waiting.getByRole('button', { name: 'Accept' }).click();
     await waiting.getByText('Say why, for whoever reads it later.').waitFor();
     await waiting.getByLabel('why it counts, or why not').fill('saw the stamped paper');
-    await look(registrar, 'review-wide');
+    await club.look(registrar, 'review-wide');
     await expectAccessible(registrar, 'evidence to review');
     await waiting.getByRole('button', { name: 'Accept' }).click();
     await registrar.getByText('Accepted: “No. 17-94”.').waitFor();
-    await registrar.goto(`${service.url}/sources/${sourceId}`);
+    await registrar.goto(`${club.url}/sources/${sourceId}`);
     await registrar.getByText('Documented, because a collecting permit names it.').waitFor();
     await registrar.getByText(/accepted by Orla Venndrick: saw the stamped paper/).waitFor();
-    await look(registrar, 'source-wide');
+    await club.look(registrar, 'source-wide');
     await registrar.evaluate(() => (document.documentElement.dataset['theme'] = 'night'));
-    await look(registrar, 'source-wide-night');
+    await club.look(registrar, 'source-wide-night');
     await expectAccessible(registrar, 'a source at night');
   });
 
   it('finds a froglet four generations on documented', async () => {
-    await registrar.goto(`${service.url}/animals/${froglet}`);
+    await registrar.goto(`${club.url}/animals/${froglet}`);
     await registrar.getByText(/100\s% of its genome traces to papers that name it/).waitFor();
-    await look(registrar, 'froglet-documented');
-    expect(faults).toEqual([]);
+    await club.look(registrar, 'froglet-documented');
+    expect(club.faults).toEqual([]);
   });
 });

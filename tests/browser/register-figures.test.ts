@@ -1,10 +1,7 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { askAs, signInToDemo, startService, type Service } from '../support/service.ts';
+import { expectAccessible, findChromium } from '../support/browser.ts';
+import { DemoClub } from '../support/demo-club.ts';
 
 const chromium = findChromium();
 
@@ -15,18 +12,11 @@ interface List {
 
 /** The register of the demo club, by the figures of its animals. */
 describe.skipIf(chromium === null)('the register by figures', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-register-'));
-  const faults: string[] = [];
-  let service: Service;
-  let browser: Browser;
-  let context: BrowserContext;
+  let club: DemoClub;
   let page: Page;
-  let cookie: string;
 
-  const read = async <T>(path: string): Promise<T> =>
-    (await (await askAs(cookie, `${service.url}/api/v1${path}`)).json()) as T;
-  const list = (query: string): Promise<List> => read(`/individuals?limit=50&total=true&${query}`);
-  const go = (path: string) => page.goto(`${service.url}${path}`);
+  const list = (query: string): Promise<List> => club.read(`individuals?limit=50&total=true&${query}`);
+  const go = (path: string) => page.goto(`${club.url}${path}`);
   const head = (name: string) => page.getByRole('columnheader', { name });
   const codes = (): Promise<string[]> => page.locator('tbody .code').allTextContents();
   const codesOf = ({ items }: List): string[] => items.map(({ code }) => code ?? 'no code');
@@ -39,28 +29,19 @@ describe.skipIf(chromium === null)('the register by figures', () => {
   };
 
   beforeAll(async () => {
-    service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
-    cookie = await signInToDemo(service);
+    club = await DemoClub.open(chromium);
     for (let look = 0; look < 120; look++) {
-      if ((await read<{ current: boolean }>('/lineage/progress')).current) break;
+      if ((await club.read<{ current: boolean }>('lineage/progress')).current) break;
       await new Promise((resolve) => setTimeout(resolve, 500));
     }
-    expect(await read('/lineage/progress')).toMatchObject({ current: true });
-    browser = await openBrowser(chromium ?? '');
-    context = await browser.newContext({ viewport: { width: 1440, height: 1000 } });
-    await bringCookie(context, service.url, cookie);
-    page = await openPage(context, faults);
+    expect(await club.read('lineage/progress')).toMatchObject({ current: true });
+    page = await club.page();
   });
 
-  afterAll(async () => {
-    await browser.close();
-    service.process.kill('SIGTERM');
-    await service.ended;
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => club.close());
 
   beforeEach(() => {
-    faults.length = 0;
+    club.faults.length = 0;
   });
 
   it.each([
@@ -79,7 +60,7 @@ describe.skipIf(chromium === null)('the register by figures', () => {
     await page.waitForURL(new RegExp(`sort=${sort}&order=desc$`));
     await expect.poll(() => head(name).getAttribute('aria-sort')).toBe('descending');
     expect(await codes()).toEqual(codesOf(await list(`sort=${sort}&order=desc`)));
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('F never stands without its depth: in the next column, or beside it where that is hidden, which stays so', async () => {
@@ -105,24 +86,22 @@ describe.skipIf(chromium === null)('the register by figures', () => {
       .waitFor();
     for (const text of await cell.allTextContents()) expect(text).toMatch(/depth \d+|founder|nothing known/);
     await turn('depth');
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('the usual columns fit a desk, and the form of all bounds shows its button', async () => {
-    const fresh = await browser.newContext({ viewport: { width: 1440, height: 900 } });
-    await bringCookie(fresh, service.url, cookie);
-    const desk = await openPage(fresh, faults);
-    await desk.goto(`${service.url}/register?sort=inbreeding&order=desc&depthFrom=3&status=alive`);
+    const desk = await club.page({ width: 1440, height: 900 });
+    await desk.goto(`${club.url}/register?sort=inbreeding&order=desc&depthFrom=3&status=alive`);
     await desk.locator('tbody .of-depth').first().getByText(/^\d+$/).waitFor();
     const pan = await desk.locator('.pan-x').evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth);
     expect(pan).toBeLessThanOrEqual(0);
-    await desk.goto(`${service.url}/register`);
+    await desk.goto(`${club.url}/register`);
     await desk.getByRole('button', { name: 'and by figures…' }).click();
     const choices = desk.locator('.choices');
     const hidden = await choices.evaluate(({ scrollHeight, clientHeight }) => scrollHeight - clientHeight);
     expect(hidden).toBeLessThanOrEqual(0);
-    await fresh.close();
-    expect(faults).toEqual([]);
+    await desk.close();
+    expect(club.faults).toEqual([]);
   });
 
   it('the sentence takes bounds, says what is wrong with one, and carries them in the address', async () => {
@@ -158,7 +137,7 @@ describe.skipIf(chromium === null)('the register by figures', () => {
     await page.locator('.choices').getByRole('button', { name: 'any figures' }).click();
     await page.waitForURL(/register\?depthFrom=1$/);
     await page.getByRole('button', { name: 'at least 1', exact: true }).waitFor();
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('pages by a figure follow each other without a gap', async () => {
@@ -191,6 +170,6 @@ describe.skipIf(chromium === null)('the register by figures', () => {
     await page.locator('.choices form').waitFor();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
     await expectAccessible(page, 'register on a phone');
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 });

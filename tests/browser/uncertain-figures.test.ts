@@ -1,43 +1,22 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { askAs, signInToDemo, startService, type Service } from '../support/service.ts';
+import { expectAccessible, findChromium } from '../support/browser.ts';
+import { DemoClub } from '../support/demo-club.ts';
 
 const chromium = findChromium();
-const seen = process.env['LOOK_AT'];
 
 /** On the page of GT-41 of the demo club, whose parents are one of three pairs. */
 describe.skipIf(chromium === null)('on the page of an animal with uncertain ancestors', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-uncertain-'));
-  const faults: string[] = [];
-  let service: Service;
-  let browser: Browser;
+  let club: DemoClub;
   let page: Page;
-  let cookie: string;
   let id: string;
 
-  const look = async (name: string): Promise<void> => {
-    if (seen) await page.screenshot({ path: join(seen, `${name}.png`), fullPage: true });
-  };
-  const revision = async (): Promise<unknown> => {
-    const answer = await askAs(cookie, `${service.url}/api/v1/individuals/${id}/lineage`);
-    return ((await answer.json()) as { asOf: unknown }).asOf;
-  };
+  const look = (name: string): Promise<void> => club.look(page, name);
+  const revision = async (): Promise<unknown> => (await club.read<{ asOf: unknown }>(`individuals/${id}/lineage`)).asOf;
   const spread = () => page.getByRole('region', { name: 'What F can be' });
   const whatIf = () => page.getByRole('region', { name: 'What if' });
 
-  const write = async <Answer>(path: string, body: object): Promise<Answer> => {
-    const answer = await askAs(cookie, `${service.url}/api/v1/${path}`, {
-      method: 'POST',
-      headers: { 'Content-Type': 'application/json' },
-      body: JSON.stringify(body),
-    });
-    expect([path, answer.status]).toEqual([path, 201]);
-    return (await answer.json()) as Answer;
-  };
+  const write = <Answer>(path: string, body: object): Promise<Answer> => club.write<Answer>(path, body);
   /** Thirty generations of a group in which any of four males and four females may be the parents of a clutch. */
   const vagueAnimal = async (): Promise<string> => {
     const species = await write<{ id: string }>('species', { scientificName: 'Inventus vagus' });
@@ -65,30 +44,20 @@ describe.skipIf(chromium === null)('on the page of an animal with uncertain ance
   };
 
   beforeAll(async () => {
-    service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
-    cookie = await signInToDemo(service);
-    const answer = await askAs(cookie, `${service.url}/api/v1/individuals?code=GT-41`);
-    id = ((await answer.json()) as { items: { id: string }[] }).items[0]?.id ?? '';
-    browser = await openBrowser(chromium ?? '');
-    const context = await browser.newContext({ viewport: { width: 1440, height: 1000 } });
-    await bringCookie(context, service.url, cookie);
-    page = await openPage(context, faults);
+    club = await DemoClub.open(chromium);
+    id = (await club.read<{ items: { id: string }[] }>('individuals?code=GT-41')).items[0]?.id ?? '';
+    page = await club.page();
   });
 
-  afterAll(async () => {
-    await browser.close();
-    service.process.kill('SIGTERM');
-    await service.ended;
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => club.close());
 
   beforeEach(async () => {
     await page.setViewportSize({ width: 1440, height: 1000 });
-    await page.goto(`${service.url}/animals/${id}`);
+    await page.goto(`${club.url}/animals/${id}`);
     await spread()
       .getByRole('img', { name: /^Distribution of F/ })
       .waitFor();
-    faults.length = 0;
+    club.faults.length = 0;
   });
 
   it('what F can be is drawn and told in words and in a table', async () => {
@@ -102,7 +71,7 @@ describe.skipIf(chromium === null)('on the page of an animal with uncertain ance
         .count(),
     ).toBe(1);
     await look('spread-table');
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('other parents and another base kinship are assumed, worked out in words and figures, and written nowhere', async () => {
@@ -132,7 +101,7 @@ describe.skipIf(chromium === null)('on the page of an animal with uncertain ance
     await page.reload();
     await whatIf().getByRole('button', { name: 'Assume something else' }).click();
     expect(await sources.inputValue()).toBe('0.25');
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('a clutch is not given to parents younger than itself', async () => {
@@ -146,11 +115,11 @@ describe.skipIf(chromium === null)('on the page of an animal with uncertain ance
       .getByText(/laid before its possible parent .* hatched/)
       .waitFor();
     await look('what-if-refused');
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it('a distribution is drawn, drawn again with another seed, enlarged, and stopped', async () => {
-    await page.goto(`${service.url}/animals/${await vagueAnimal()}`);
+    await page.goto(`${club.url}/animals/${await vagueAnimal()}`);
     const basis = spread().getByText(/ways; [\d\u2009]+ of them were drawn, seed/u);
     await basis.waitFor();
     expect(await basis.textContent()).toMatch(/× 10[⁰¹²³⁴⁵⁶⁷⁸⁹]+ ways; 2\u2009000 of them were drawn, seed 1\./u);
@@ -174,7 +143,7 @@ describe.skipIf(chromium === null)('on the page of an animal with uncertain ance
     await spread().getByRole('button', { name: 'Stop drawing' }).click();
     await spread().getByText('Stopped. The drawing is the one before.').waitFor();
     expect(await basis.textContent()).toBe(drawn);
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 
   it.each([
@@ -197,6 +166,6 @@ describe.skipIf(chromium === null)('on the page of an animal with uncertain ance
     await expectAccessible(page, `${size} ${theme}`);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
     await look(`uncertain-${size}-${theme}-${width}`);
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   });
 });
