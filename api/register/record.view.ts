@@ -31,6 +31,24 @@ export class RecordView {
   withdrawn: WithdrawnView | null;
 }
 
+/** A record that tells members of the club who entered it. */
+export class KeptRecordView extends RecordView {
+  @Shown({
+    description: 'Name of the keeper who entered it; null where a stranger asks.',
+    type: String,
+    nullable: true,
+  })
+  keeper: string | null;
+
+  @Shown({
+    description: 'Id of that keeper; null where a stranger asks.',
+    type: String,
+    format: 'uuid',
+    nullable: true,
+  })
+  keeperId: string | null;
+}
+
 /** The columns of `recordColumns`, as the driver gives them. */
 export interface RecordRow {
   readonly id: string;

@@ -1,6 +1,6 @@
 import { claimAspects, standings, type ClaimAspect, type Standing } from '../../../shared/vocabulary.ts';
 import { Shown } from '../../platform/fields.ts';
-import { RecordView } from '../../register/record.view.ts';
+import { KeptRecordView } from '../../register/record.view.ts';
 
 const text = (description: string): PropertyDecorator => Shown({ description, type: String, nullable: true });
 const number = (description: string, bounds: { minimum: number; maximum: number }): PropertyDecorator =>
@@ -82,22 +82,7 @@ export class PlaceView {
 }
 
 /** A statement about where a source, a line or an animal comes from. */
-export class ClaimView extends RecordView {
-  @Shown({
-    description: 'Name of the keeper who entered it; null where a stranger asks.',
-    type: String,
-    nullable: true,
-  })
-  keeper: string | null;
-
-  @Shown({
-    description: 'Id of that keeper; null where a stranger asks.',
-    type: String,
-    format: 'uuid',
-    nullable: true,
-  })
-  keeperId: string | null;
-
+export class ClaimView extends KeptRecordView {
   @Shown({ description: 'The source that it is about.', type: String, format: 'uuid', nullable: true })
   sourceId: string | null;
 

@@ -1,22 +1,11 @@
 import { photographViews, type PhotographView } from '../../../shared/vocabulary.ts';
 import { Shown } from '../../platform/fields.ts';
-import { RecordView } from '../../register/record.view.ts';
+import { KeptRecordView } from '../../register/record.view.ts';
 
 /** A dated photograph of an animal; the picture itself is at its address with `/file`. */
-export class PhotographRecordView extends RecordView {
+export class PhotographRecordView extends KeptRecordView {
   @Shown({ description: 'The animal that it shows.', format: 'uuid' })
   individualId: string;
-
-  @Shown({ description: 'Name of the keeper who added it; null where a stranger asks.', type: String, nullable: true })
-  keeper: string | null;
-
-  @Shown({
-    description: 'Id of that keeper; null where a stranger asks.',
-    type: String,
-    format: 'uuid',
-    nullable: true,
-  })
-  keeperId: string | null;
 
   @Shown({ description: 'The side of the animal that it shows.', enum: photographViews })
   view: PhotographView;

@@ -1,23 +1,12 @@
 import { observationKinds, type ObservationKind, type Visibility } from '../../../shared/vocabulary.ts';
 import { Shown, ShownVisibility } from '../../platform/fields.ts';
-import { RecordView } from '../record.view.ts';
+import { KeptRecordView } from '../record.view.ts';
 
 const subject = (description: string): PropertyDecorator =>
   Shown({ description, type: String, format: 'uuid', nullable: true });
 
 /** A dated remark on exactly one animal, pairing, clutch or source. */
-export class ObservationView extends RecordView {
-  @Shown({ description: 'Name of the keeper who made it; null where a stranger asks.', type: String, nullable: true })
-  keeper: string | null;
-
-  @Shown({
-    description: 'Id of that keeper; null where a stranger asks.',
-    type: String,
-    format: 'uuid',
-    nullable: true,
-  })
-  keeperId: string | null;
-
+export class ObservationView extends KeptRecordView {
   @subject('The animal that it is about.')
   individualId: string | null;
 

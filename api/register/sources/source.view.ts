@@ -1,29 +1,14 @@
 import { sourceKinds, type SourceKind, type Visibility } from '../../../shared/vocabulary.ts';
 import { Shown, ShownVisibility } from '../../platform/fields.ts';
-import { RecordView } from '../record.view.ts';
+import { KeptRecordView } from '../record.view.ts';
 
 /** How founders entered captivity together. */
-export class SourceView extends RecordView {
+export class SourceView extends KeptRecordView {
   @Shown({ description: 'What people call it, such as "Import, about 1994"; computed.' })
   title: string;
 
   @Shown({ description: "The keeper's own code, at most 40 characters.", type: String, nullable: true })
   code: string | null;
-
-  @Shown({
-    description: 'Name of the keeper who entered it; null where a stranger asks.',
-    type: String,
-    nullable: true,
-  })
-  keeper: string | null;
-
-  @Shown({
-    description: 'Id of that keeper; null where a stranger asks.',
-    type: String,
-    format: 'uuid',
-    nullable: true,
-  })
-  keeperId: string | null;
 
   @Shown({ description: 'Kind of source.', enum: sourceKinds })
   kind: SourceKind;

@@ -2239,10 +2239,6 @@ export interface components {
             updatedAt: string;
             /** @description Set when the record was withdrawn; null while it stands. */
             withdrawn: components["schemas"]["WithdrawnView"] | null;
-            /** @description What people call it, such as "Import, about 1994"; computed. */
-            title: string;
-            /** @description The keeper's own code, at most 40 characters. */
-            code: string | null;
             /** @description Name of the keeper who entered it; null where a stranger asks. */
             keeper: string | null;
             /**
@@ -2250,6 +2246,10 @@ export interface components {
              * @description Id of that keeper; null where a stranger asks.
              */
             keeperId: string | null;
+            /** @description What people call it, such as "Import, about 1994"; computed. */
+            title: string;
+            /** @description The keeper's own code, at most 40 characters. */
+            code: string | null;
             /**
              * @description Kind of source.
              * @enum {string}
@@ -3420,7 +3420,7 @@ export interface components {
             updatedAt: string;
             /** @description Set when the record was withdrawn; null while it stands. */
             withdrawn: components["schemas"]["WithdrawnView"] | null;
-            /** @description Name of the keeper who made it; null where a stranger asks. */
+            /** @description Name of the keeper who entered it; null where a stranger asks. */
             keeper: string | null;
             /**
              * Format: uuid
@@ -4075,18 +4075,18 @@ export interface components {
             updatedAt: string;
             /** @description Set when the record was withdrawn; null while it stands. */
             withdrawn: components["schemas"]["WithdrawnView"] | null;
-            /**
-             * Format: uuid
-             * @description The animal that it shows.
-             */
-            individualId: string;
-            /** @description Name of the keeper who added it; null where a stranger asks. */
+            /** @description Name of the keeper who entered it; null where a stranger asks. */
             keeper: string | null;
             /**
              * Format: uuid
              * @description Id of that keeper; null where a stranger asks.
              */
             keeperId: string | null;
+            /**
+             * Format: uuid
+             * @description The animal that it shows.
+             */
+            individualId: string;
             /**
              * @description The side of the animal that it shows.
              * @enum {string}
