@@ -78,6 +78,19 @@ const isOpen = (end: string): boolean => end === '..' || end === '';
 function pointBounds(text: string): DateBounds | null {
   const day = calendarDay.exec(text);
   if (day) return isCalendarDay(text) ? { earliest: text, latest: text } : null;
+  const known = parsed.get(text);
+  if (known !== undefined) return known;
+  const bounds = parsePoint(text);
+  if (parsed.size >= PARSED_MOST) parsed.clear();
+  parsed.set(text, bounds);
+  return bounds;
+}
+
+/** Vague dates already parsed: a register holds few different ones, and the grammar takes most of a millisecond for each. */
+const parsed = new Map<string, DateBounds | null>();
+const PARSED_MOST = 2000;
+
+function parsePoint(text: string): DateBounds | null {
   try {
     const date = parse(text, { level: 1 });
     // By class, not by `type`: that is the class's name, which a minified client has shortened.

@@ -38,7 +38,8 @@ export class FiguresInterceptor implements NestInterceptor {
 
   async #settle(): Promise<void> {
     const isSettled = await this.keeper.settle().catch(() => false);
-    await this.upkeep.wanted(!isSettled).catch(() => undefined);
+    // not waited for: where it is lost, the next look of any copy finds what is due
+    void this.upkeep.wanted(!isSettled).catch(() => undefined);
   }
 
   async #withFigures(answer: AnswerWithYoung): Promise<AnswerWithYoung> {
