@@ -232,31 +232,35 @@ describe('what is private', () => {
 describe('a filter by something private', () => {
   const listed = (): Route[] => gets.filter((one) => isList(one) && one.path.startsWith('/api/v1/'));
 
-  it.each(['other', 'stranger'] as const)('answers %s as one by something that does not exist', async (asker) => {
-    let asked = 0;
-    for (const route of listed())
-      for (const { name, schema } of route.parameters.filter((one) => one.in === 'query')) {
-        const byId = schema?.format === 'uuid';
-        if (!byId && !['q', 'code', 'number', 'line', 'species', 'keeper'].includes(name)) continue;
-        for (const secret of concealedFrom(asker)) {
-          if (secret.isId !== byId || /^the name of/.test(secret.what)) continue;
-          const bare = { id: newId(), text: name === 'number' ? formatRegistryNumber(999_999) : 'stands nowhere' };
-          const address = (value: string) => `${route.path}?total=true&${name}=${encodeURIComponent(value)}`;
-          const [found, nothing] = [
-            await agentOf(asker).get(address(secret.text)),
-            await agentOf(asker).get(address(byId ? bare.id : bare.text)),
-          ];
-          if (name === 'number' && found.status === 422) continue; // no registry number at all
-          if (asked % 20 === 0) await api.dataSource.query('delete from rate_limit');
-          asked += 1;
-          const what = `${address(secret.text)} (${secret.what})`;
-          expect([what, found.status, found.body]).toEqual([
-            what,
-            nothing.status,
-            inPlaceOf(nothing.body as object, found.body as object),
-          ]);
+  it.each(['other', 'stranger'] as const)(
+    'answers %s as one by something that does not exist',
+    async (asker) => {
+      let asked = 0;
+      for (const route of listed())
+        for (const { name, schema } of route.parameters.filter((one) => one.in === 'query')) {
+          const byId = schema?.format === 'uuid';
+          if (!byId && !['q', 'code', 'number', 'line', 'species', 'keeper'].includes(name)) continue;
+          for (const secret of concealedFrom(asker)) {
+            if (secret.isId !== byId || /^the name of/.test(secret.what)) continue;
+            const bare = { id: newId(), text: name === 'number' ? formatRegistryNumber(999_999) : 'stands nowhere' };
+            const address = (value: string) => `${route.path}?total=true&${name}=${encodeURIComponent(value)}`;
+            const [found, nothing] = [
+              await agentOf(asker).get(address(secret.text)),
+              await agentOf(asker).get(address(byId ? bare.id : bare.text)),
+            ];
+            if (name === 'number' && found.status === 422) continue; // no registry number at all
+            if (asked % 20 === 0) await api.dataSource.query('delete from rate_limit');
+            asked += 1;
+            const what = `${address(secret.text)} (${secret.what})`;
+            expect([what, found.status, found.body]).toEqual([
+              what,
+              nothing.status,
+              inPlaceOf(nothing.body as object, found.body as object),
+            ]);
+          }
         }
-      }
-    expect(asked).toBeGreaterThan(asker === 'other' ? 200 : 20);
-  });
+      expect(asked).toBeGreaterThan(asker === 'other' ? 200 : 20);
+    },
+    walkTime,
+  );
 });
