@@ -6,6 +6,7 @@ const rooms = {
   register: ['platform', 'people', 'journal'],
   provenance: ['platform', 'people', 'journal', 'register'],
   lineage: ['platform', 'people', 'journal', 'register', 'provenance'],
+  match: ['platform', 'people', 'journal', 'register', 'provenance', 'lineage'],
   exchange: ['platform', 'people', 'journal', 'register', 'provenance', 'lineage'],
 };
 

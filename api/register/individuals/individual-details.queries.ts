@@ -27,11 +27,11 @@ interface YoungRow {
 }
 
 /** Clutches that name an animal as a possible parent: clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index. */
-const ownClutches = `
-  select clutch_id, role, probability from clutch_candidate where individual_id = $1
+const ownClutchesOf = (animal: string): string => `
+  select clutch_id, role, probability from clutch_candidate where individual_id = ${animal}
   union all select clutch_id, 'either', sum(probability) from (
-    select clutch_id, probability from clutch_pair where a_id = $1
-    union all select clutch_id, probability from clutch_pair where b_id = $1) p group by clutch_id`;
+    select clutch_id, probability from clutch_pair where a_id = ${animal}
+    union all select clutch_id, probability from clutch_pair where b_id = ${animal}) p group by clutch_id`;
 
 /** Pairings that an animal lives or lived in and that may be seen, newest first (pairing_member_individual_index, pairing_member_pairing_index). */
 export async function readStays(manager: EntityManager, id: string): Promise<StayView[]> {
@@ -60,7 +60,7 @@ export async function readYoung(manager: EntityManager, id: string, concealed: P
        coalesce((select json_agg(json_build_object('id', y.id, 'number', y.number::text, 'code', y.code, 'sex', y.sex, 'status', y.status,
          'isSeen', ${seen('individual', 'y')}) order by ${seen('individual', 'y')} desc, y.number)
          from individual y where y.clutch_id = c.id and y.withdrawn_at is null), '[]') as animals
-     from (${ownClutches}) o join clutch c on c.id = o.clutch_id
+     from (${ownClutchesOf('$1')}) o join clutch c on c.id = o.clutch_id
      where c.withdrawn_at is null and ${seenClutch('c')} order by c.laid_earliest desc nulls last, c.id desc`,
     [id],
   );
@@ -85,15 +85,19 @@ const withCheck = <Animal extends ReferredAnimal>(animal: Animal): Animal => ({
   number: formatRegistryNumber(animal.number ?? ''),
 });
 
-/** Whether a clutch that is certainly the animal's own has hatched, as far as may be seen: it says so, or a young of it stands. */
-export async function isProven(manager: EntityManager, id: string): Promise<boolean> {
-  const [row] = await manager.query<{ proven: boolean }[]>(
-    `select exists (select from (${ownClutches}) o join clutch c on c.id = o.clutch_id
+/**
+ * Those of some animals that are proven: a clutch that is certainly their own has hatched, as far as may be seen. The clutch says so, or a
+ * young of it stands.
+ */
+export async function readProven(manager: EntityManager, ids: readonly string[]): Promise<Set<string>> {
+  const rows = await manager.query<{ id: string }[]>(
+    `select animal.id from unnest($1::uuid[]) as animal (id)
+     where exists (select from (${ownClutchesOf('animal.id')}) o join clutch c on c.id = o.clutch_id
        where o.probability > 1 - 1e-9 and c.withdrawn_at is null and ${seenClutch('c')}
-         and (c.hatched > 0 or exists (select from individual y where y.clutch_id = c.id and y.withdrawn_at is null and ${seen('individual', 'y')}))) as proven`,
-    [id],
+         and (c.hatched > 0 or exists (select from individual y where y.clutch_id = c.id and y.withdrawn_at is null and ${seen('individual', 'y')})))`,
+    [ids],
   );
-  return row?.proven ?? false;
+  return new Set(rows.map(({ id }) => id));
 }
 
 /** The last 50 remarks on an animal that may be seen, newest first (observation_individual_index). */

@@ -8,7 +8,7 @@ import { recordColumns, toRecordView, type RecordRow } from '../record.view.ts';
 import { seenClutch } from '../seen-records.ts';
 import { clutchTitle, sourceTitle } from '../titles.ts';
 import { readMerged, readMergedInto } from './merged-records.queries.ts';
-import { readRemarks, readStays, readYoung, isProven } from './individual-details.queries.ts';
+import { readProven, readRemarks, readStays, readYoung } from './individual-details.queries.ts';
 import type { IndividualItemView, IndividualView } from './individual.view.ts';
 import { readIndividualWarnings } from '../warnings/warning.queries.ts';
 
@@ -96,7 +96,7 @@ export async function findIndividual(manager: EntityManager, id: string): Promis
     clutch: originClutch(row, concealed),
     died: row.died,
     notes: row.notes,
-    proven: await isProven(manager, id),
+    proven: (await readProven(manager, [id])).has(id),
     warnings: await readIndividualWarnings(manager, id),
     pairings: await readStays(manager, id),
     young: await readYoung(manager, id, concealed),
