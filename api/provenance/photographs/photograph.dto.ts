@@ -31,7 +31,10 @@ export class PhotographChangeRequest extends PartialType(OmitType(NewPhotographR
 
 /** Which photographs to list. */
 export class PhotographQuery extends PageQuery {
-  @IdField({ optional: true, description: 'Photographs of this animal.' })
+  @IdField({
+    optional: true,
+    description: 'Photographs of this animal, also those of records that were merged into it.',
+  })
   individualId?: string;
 
   @ChoiceField(photographViews, { optional: true, description: 'The side that they show.' })

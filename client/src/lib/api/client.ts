@@ -85,7 +85,9 @@ export class ApiClient {
 
   async #send<T>(method: string, path: string, body: unknown, options: Options): Promise<T> {
     const headers = new Headers({ Accept: 'application/json' });
-    if (body !== undefined) headers.set('Content-Type', 'application/json');
+    // of a form the browser says the type itself, with the edge between its parts
+    const isForm = body instanceof FormData;
+    if (body !== undefined && !isForm) headers.set('Content-Type', 'application/json');
     if (options.idempotencyKey) headers.set('Idempotency-Key', options.idempotencyKey);
     const match = method === 'GET' ? undefined : this.#match(path, options.version);
     if (match) headers.set('If-Match', match);
@@ -94,7 +96,7 @@ export class ApiClient {
       headers,
       // A record can change without a new version of its own, as a clutch does when young are raised from it.
       cache: 'no-store',
-      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      ...(body === undefined ? {} : { body: isForm ? body : JSON.stringify(body) }),
       ...(options.signal ? { signal: options.signal } : {}),
     };
     const address = this.#base + path + queryText(options.query);

@@ -13456,7 +13456,7 @@ export interface operations {
                 after?: string;
                 /** @description Also count all items that match. */
                 total?: boolean;
-                /** @description Photographs of this animal. */
+                /** @description Photographs of this animal, also those of records that were merged into it. */
                 individualId?: string;
                 /** @description The side that they show. */
                 view?: "back" | "side" | "belly" | "other";

@@ -17,6 +17,8 @@ export type Source = Sent['SourceView'];
 export type Claim = Sent['ClaimView'];
 /** What the register says of a whole line. */
 export type LineAudit = Sent['LineAuditView'];
+/** A dated photograph of an animal. */
+export type Photograph = Sent['PhotographRecordView'];
 /** What bears on a claim. */
 export type Evidence = Sent['EvidenceView'];
 /** Places that claims speak of. */
