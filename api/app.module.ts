@@ -6,6 +6,7 @@ import { RegisterImport } from './exchange/register-import.entity.ts';
 import { journalEntities } from './journal/journal.entities.ts';
 import { JournalModule } from './journal/journal.module.ts';
 import { LineageModule } from './lineage/lineage.module.ts';
+import { MatchModule } from './match/match.module.ts';
 import { PermissionGuard } from './people/permission.guard.ts';
 import { peopleEntities } from './people/people.entities.ts';
 import { PeopleModule } from './people/people.module.ts';
@@ -41,6 +42,7 @@ export class AppModule {
         RegisterModule,
         ProvenanceModule,
         LineageModule,
+        MatchModule,
         ExchangeModule,
       ],
       // in this order: first who asks, then how much

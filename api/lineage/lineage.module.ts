@@ -56,5 +56,6 @@ import { WhatIfService } from './what-if.service.ts';
     LineageSetService,
     LineAuditService,
   ],
+  exports: [Snapshots],
 })
 export class LineageModule {}

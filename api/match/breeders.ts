@@ -43,6 +43,7 @@ export interface Breeder {
 /** An animal that may not. */
 export interface ExcludedAnimal {
   readonly animal: number;
+  readonly speciesId: string;
   readonly reason: ExclusionReason;
 }
 
@@ -88,7 +89,7 @@ export async function findBreeders(
     const reason =
       whyNot(snapshot, breeder, row, ranges.get(row.speciesId) ?? {}, today, leave) ??
       (isDisputed && leave.disputed !== true ? 'disputed-label' : null);
-    if (reason !== null) excluded.push({ animal, reason });
+    if (reason !== null) excluded.push({ animal, speciesId: row.speciesId, reason });
     else breeders.push({ ...breeder, speciesId: row.speciesId, keeperId: row.keeperId, isDisputed });
   });
   return { breeders, excluded };

@@ -1,6 +1,8 @@
 import type { Factory } from '../../support/factories.ts';
 import { trio } from '../../support/factories.ts';
 import { fileRoutes } from './file-routes.ts';
+import { lineageRoutes } from './lineage-routes.ts';
+import { matchRoutes } from './match-routes.ts';
 import type { World } from './route-world.ts';
 
 /** Who comes to a route: the columns of the table. */
@@ -286,6 +288,8 @@ export const table: Record<string, Row> = {
     { notes: 'read' },
   ),
   ...fileRoutes,
+  ...lineageRoutes,
+  ...matchRoutes,
   'GET /api/v1/places': row(reading),
   'GET /api/v1/individuals/{id}/provenance': row(reading, publicAnimal),
   'GET /api/v1/individuals/{id}/occurrence': row(reading, publicAnimal),
@@ -328,26 +332,6 @@ export const table: Record<string, Row> = {
     return { at: [id, code] };
   }),
 
-  'GET /api/v1/individuals/{id}/lineage/common-ancestors': row(reading, async (world) => {
-    const { id } = await world.owner.individual();
-    await world.publish();
-    return { at: [id] };
-  }),
-  'GET /api/v1/individuals/{id}/lineage/loops': row(reading, async (world) => {
-    const { id } = await world.owner.individual();
-    await world.publish();
-    return { at: [id] };
-  }),
-  'GET /api/v1/individuals/{id}/lineage': row(reading, async (world) => {
-    const { id } = await world.owner.individual();
-    await world.publish();
-    return { at: [id] };
-  }),
-  'GET /api/v1/individuals/{id}/pedigree': row(reading, async (world) => {
-    const { id } = await world.owner.individual();
-    await world.publish();
-    return { at: [id] };
-  }),
   // questions cost arithmetic, so they are for members; a token for reading may ask them
   'POST /api/v1/lineage/kinship': row(membersReading, ofAnimals),
   'POST /api/v1/lineage/figures': row(membersReading, ofAnimals),

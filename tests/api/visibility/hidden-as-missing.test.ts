@@ -81,7 +81,9 @@ const read =
 
 const routes: Record<keyof typeof kinds, Ask[]> = {
   individuals: [
-    ...['individuals/{id}', 'individuals/{id}/lineage', 'individuals/{id}/pedigree'].map(read),
+    ...['individuals/{id}', 'individuals/{id}/lineage', 'individuals/{id}/pedigree', 'individuals/{id}/mates'].map(
+      read,
+    ),
     ...changed('individuals', { notes: 'a try' }),
     (http, id) => http.post(`/api/v1/individuals/${id}/warnings/size/confirmation`).send({ reason: 'a try' }),
     (http, id) => http.delete(`/api/v1/individuals/${id}/warnings/size/confirmation`),

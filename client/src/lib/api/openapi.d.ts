@@ -1520,6 +1520,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/individuals/{id}/mates": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Who for this one: possible mates of an animal, ranked
+         * @description Animals of the other sex in the same line that whoever asks may see, with what the young would be: F with its range, label, and what they would add to the diversity of the line. Who is left out is told with the reason. Other lines, unsexed animals and disputed labels are taken only where they are asked for, and say so. The figures advise; the animals' welfare and the keeper's eye decide.
+         */
+        get: operations["listMates"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/imports": {
         parameters: {
             query?: never;
@@ -5413,6 +5433,39 @@ export interface components {
             done: number;
             /** @description Records that it has to write; 0 where none is under way. */
             total: number;
+        };
+        ExcludedMatesView: {
+            /**
+             * @description The reason; of several the plainest.
+             * @enum {string}
+             */
+            reason: "not-living" | "keeper-left" | "unsexed" | "too-young" | "beyond-lifespan" | "disputed-label" | "other-species" | "related" | "other-line";
+            /** @description The reason in words, and what would let these animals in. */
+            detail: string;
+            /** @description How many there are, of those that may be seen; null for animals of other lines, which are not counted. */
+            count: number | null;
+            /** @description The first of them, at most 12. */
+            animals: components["schemas"]["AnimalRef"][];
+        };
+        MatesView: {
+            /** @description The animal that was asked about. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description What speaks against breeding from the animal itself; empty where nothing does. */
+            cautions: string[];
+            /** @description Greatest kinship that was taken. */
+            kinshipTo: number;
+            /** @description One page of the mates, in the order asked for. */
+            items: components["schemas"]["MateView"][];
+            /** @description Send it as `after` to go on; null at the end. */
+            next: string | null;
+            /** @description How many mates there are in all. */
+            total: number;
+            /** @description Who was left out, by reason. */
+            excluded: components["schemas"]["ExcludedMatesView"][];
+            /** @description Gene diversity of the living of the animal's line, 0 to 1; null where none lives. */
+            geneDiversity: number | null;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
         };
         CreatedCounts: {
             /** @description Animals. */
@@ -15555,6 +15608,107 @@ export interface operations {
             };
             /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
             429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listMates: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Order: `kinship`, the least related first, if left out; `diversity`, first those whose young would add most to the gene diversity of the line. */
+                sort?: "kinship" | "diversity";
+                /** @description Greatest kinship with the animal, which is F of the young, 0 to 1; 0.125 if left out, that of half-sibs. Those above it are told as excluded. */
+                kinshipTo?: number;
+                /** @description Only mates of this line; if it is not the line of the animal, the young would be a cross. */
+                lineId?: string;
+                /** @description Also mates of other lines and of none: the young would be a cross, and each says so. */
+                crossLines?: boolean;
+                /** @description Only mates of this keeper. */
+                keeperId?: string;
+                /** @description Only mates that have bred, or only those that have not: a clutch that is certainly theirs hatched. */
+                proven?: boolean;
+                /** @description Only mates that are certainly this old, in months of 30.4375 days. */
+                monthsFrom?: number;
+                /** @description Also animals that were not sexed yet. */
+                unsexed?: boolean;
+                /** @description Also animals whose label is disputed; each says so. */
+                disputed?: boolean;
+            };
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MatesView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
                 headers: {
                     [name: string]: unknown;
                 };

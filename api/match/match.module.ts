@@ -1,0 +1,12 @@
+import { Module } from '@nestjs/common';
+import { LineageModule } from '../lineage/lineage.module.ts';
+import { MatesController } from './mates/mates.controller.ts';
+import { MatesService } from './mates/mates.service.ts';
+
+/** Choosing pairings: who for whom, and what would come of it. */
+@Module({
+  imports: [LineageModule],
+  controllers: [MatesController],
+  providers: [MatesService],
+})
+export class MatchModule {}

@@ -1,0 +1,84 @@
+import type { EntityManager } from 'typeorm';
+import { kinshipRangesWith } from '../../lineage/kernel/kinship-with.ts';
+import { labelEvidenceOfYoung, toFindings } from '../../lineage/label-evidence.ts';
+import { factsFor, readLabelFacts } from '../../lineage/label-facts.queries.ts';
+import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
+import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
+import { sexOf } from '../../lineage/register-graph.ts';
+import { auditLabel } from '../../provenance/flags.ts';
+import { readProven } from '../../register/individuals/individual-details.queries.ts';
+import { readKeeperNames } from './keeper-names.queries.ts';
+import type { MateView } from './mates.view.ts';
+import type { RankedMate } from './rank-mates.ts';
+
+/** What the young of an animal with each of some mates would be. */
+export async function mateViews(
+  manager: EntityManager,
+  snapshot: LineageSnapshot,
+  animal: number,
+  mates: readonly RankedMate[],
+): Promise<MateView[]> {
+  const { graph } = snapshot;
+  const numbers = mates.map(({ breeder }) => breeder.animal);
+  const ids = numbers.map((number) => snapshot.idOf(number));
+  const wanted = new WantedNames();
+  for (const number of numbers) wanted.individuals.add(number);
+  const evidence = numbers.map((mate) => {
+    const isSire = sexOf(graph, animal) === 'male' || sexOf(graph, mate) === 'female';
+    return labelEvidenceOfYoung(snapshot, [{ a: isSire ? animal : mate, b: isSire ? mate : animal, probability: 1 }]);
+  });
+  const asked = snapshot.idOf(animal);
+  const [names, facts, proven, keepers] = await Promise.all([
+    RecordNames.read(manager, graph, wanted),
+    readLabelFacts(manager, snapshot, evidence, [asked]),
+    readProven(manager, ids),
+    readKeeperNames(manager, [...new Set(mates.map(({ breeder }) => breeder.keeperId))]),
+  ]);
+  const ranges = kinshipRangesWith(graph.pedigree, snapshot.inbreeding, animal, Int32Array.from(numbers));
+  return mates.map(({ breeder, kinship, youngMean, gain }, place): MateView => {
+    const { animal: mate, keeperId, age } = breeder;
+    const line = graph.lines[graph.lineOf[mate] ?? -1];
+    const label = evidence[place];
+    return {
+      animal: names.refOf(mate),
+      line: line ? { id: line.id, name: line.name } : null,
+      keeper: keepers.get(keeperId) ?? '',
+      keeperId,
+      hatched: names.individual(mate)?.hatched ?? null,
+      age: age && { least: age.least === null ? null : Math.max(0, age.least), greatest: age.greatest },
+      proven: proven.has(ids[place] ?? ''),
+      inbreeding: ranges[place] ?? { expected: kinship, least: kinship, greatest: kinship },
+      youngMeanKinship: youngMean,
+      diversityGain: gain,
+      label: label
+        ? {
+            shares: [...label.standings],
+            tracedShare: label.tracedShare,
+            flags: auditLabel(toFindings(snapshot, label, factsFor(facts, asked), names)).map(({ code, severity }) => ({
+              code,
+              severity,
+            })),
+          }
+        : { shares: [], tracedShare: { expected: 0, least: 0 }, flags: [] },
+      warnings: warningsFor(snapshot, animal, breeder),
+    };
+  });
+}
+
+function warningsFor(
+  snapshot: LineageSnapshot,
+  animal: number,
+  { animal: mate, age, isDisputed, sex }: RankedMate['breeder'],
+): string[] {
+  const { lineOf, lines } = snapshot.graph;
+  const isCross = lineOf[animal] !== lineOf[mate];
+  const named = (line: number | undefined): string => lines[line ?? -1]?.name ?? 'no line';
+  return [
+    ...(isCross
+      ? [`The young would be a cross of ${named(lineOf[animal])} and ${named(lineOf[mate])}, and belong to neither.`]
+      : []),
+    ...(isDisputed ? ['The label of this animal is disputed: the young would carry that on.'] : []),
+    ...(sex === 'unsexed' ? ['Its sex is not known yet: it may turn out to be no mate.'] : []),
+    ...(age === null ? ['Its hatching date is not recorded: check that it is grown.'] : []),
+  ];
+}

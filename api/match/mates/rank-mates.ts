@@ -1,0 +1,70 @@
+import { kinshipWith } from '../../lineage/kernel/kinship-with.ts';
+import { meanKinshipOf } from '../../lineage/kernel/mean-kinship.ts';
+import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
+import { isLiving } from '../../lineage/register-graph.ts';
+import type { Breeder } from '../breeders.ts';
+import { diversityGain, type LivingLine } from './diversity-gain.ts';
+import type { MateOrder } from './mates.dto.ts';
+
+/** A possible mate with the figures that it is ranked by. */
+export interface RankedMate {
+  readonly breeder: Breeder;
+  /** Kinship of the two, which is F of their young. */
+  readonly kinship: number;
+  /** Mean kinship of the young with the living of the line; null where none lives. */
+  readonly youngMean: number | null;
+  readonly gain: number | null;
+  /** Registry serial: tells equals apart. */
+  readonly serial: number;
+}
+
+/** The living of the line of an animal; null without a line or where none lives. */
+export function livingLine(snapshot: LineageSnapshot, animal: number): (LivingLine & { living: Int32Array }) | null {
+  const line = snapshot.graph.lineOf[animal] ?? -1;
+  if (line < 0) return null;
+  const living = snapshot.membersOfLine(line).filter((member) => isLiving(snapshot.graph, member));
+  if (living.length === 0) return null;
+  const means = snapshot.meanKinshipsOfLine(line);
+  const meanKinship = living.reduce((sum, member) => sum + (means.get(member) ?? 0), 0) / living.length;
+  return { living, count: living.length, meanKinship };
+}
+
+/** Ranks mates for an animal: three passes over their ancestry at most, whatever their number. */
+export function rankMates(
+  snapshot: LineageSnapshot,
+  animal: number,
+  breeders: readonly Breeder[],
+  order: MateOrder,
+): RankedMate[] {
+  const { pedigree } = snapshot.graph;
+  const numbers = Int32Array.from(breeders, (breeder) => breeder.animal);
+  const kinships = kinshipWith(pedigree, snapshot.inbreeding, animal, numbers);
+  const line = livingLine(snapshot, animal);
+  const means = line
+    ? meanKinshipOf(pedigree, snapshot.inbreeding, line.living, Int32Array.of(animal, ...numbers))
+    : null;
+  return breeders
+    .map((breeder, place): RankedMate => {
+      const kinship = kinships[place] ?? 0;
+      const youngMean = means ? ((means[0] ?? 0) + (means[place + 1] ?? 0)) / 2 : null;
+      const gain = line && youngMean !== null ? diversityGain(line, youngMean, kinship) : null;
+      const serial = snapshot.graph.serials[breeder.animal] ?? 0;
+      return { breeder, kinship, youngMean, gain, serial };
+    })
+    .sort((one, other) => compare(rankOf(one, order), rankOf(other, order)));
+}
+
+/** What mates are ordered by, the first value first, the least the best. */
+export function rankOf({ kinship, gain, serial }: RankedMate, order: MateOrder): [number, number, number] {
+  const loss = -(gain ?? 0);
+  return order === 'kinship' ? [kinship, loss, serial] : [loss, kinship, serial];
+}
+
+/** Compares two ranks as a list compares its rows: below 0 where the first comes first. */
+export function compare(one: readonly number[], other: readonly number[]): number {
+  for (const [place, value] of one.entries()) {
+    const difference = value - (other[place] ?? 0);
+    if (difference !== 0) return difference;
+  }
+  return 0;
+}

@@ -1,0 +1,20 @@
+import type { Row } from './route-table.ts';
+import type { World } from './route-world.ts';
+
+/** In the order of the columns of the table. */
+const reading: Row['outcomes'] = [401, '✓', '✓', '✓', '✓', '✓', '✓'];
+
+/** A public animal of the owner. */
+async function shown(world: World): Promise<{ at: string[] }> {
+  const { id } = await world.owner.individual();
+  await world.publish();
+  return { at: [id] };
+}
+
+/** The routes of one animal's lineage. */
+export const lineageRoutes: Readonly<Record<string, Row>> = {
+  'GET /api/v1/individuals/{id}/lineage/common-ancestors': { outcomes: reading, ask: shown },
+  'GET /api/v1/individuals/{id}/lineage/loops': { outcomes: reading, ask: shown },
+  'GET /api/v1/individuals/{id}/lineage': { outcomes: reading, ask: shown },
+  'GET /api/v1/individuals/{id}/pedigree': { outcomes: reading, ask: shown },
+};

@@ -1,0 +1,12 @@
+import type { Row } from './route-table.ts';
+
+/** In the order of the columns of the table. */
+const membersReading: Row['outcomes'] = [401, 401, '✓', '✓', '✓', '✓', '✓'];
+
+/** The routes of choosing pairings. */
+export const matchRoutes: Readonly<Record<string, Row>> = {
+  'GET /api/v1/individuals/{id}/mates': {
+    outcomes: membersReading,
+    ask: async ({ owner }) => ({ at: [(await owner.individual()).id] }),
+  },
+};
