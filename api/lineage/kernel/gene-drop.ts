@@ -226,14 +226,25 @@ class GeneDrop implements Descent {
 }
 
 function chancesShared(pedigree: Pedigree, { animals, founders }: Ancestry): Float64Array {
-  const { baseKinship, founderInbreeding, sourceKinships = [], sourceOf } = pedigree;
+  requireDroppable(pedigree);
+  return Float64Array.from(animals.subarray(0, founders), (individual) => chanceShared(pedigree, individual));
+}
+
+/**
+ * Checks that the genes of founders can be drawn one by one.
+ *
+ * @throws RangeError where sources are kin or founders are not as inbred as their base kinship says
+ */
+export function requireDroppable({ baseKinship, founderInbreeding, sourceKinships = [] }: Pedigree): void {
   const differs = founderInbreeding?.some((value, source) => value !== baseKinship[source]) ?? false;
   if (differs || sourceKinships.some(({ kinship }) => kinship > 0))
     throw new RangeError(
       'Genes can only be dropped from sources that are kin to no other and whose founders are as inbred as they are kin.',
     );
-  return Float64Array.from(animals.subarray(0, founders), (individual) => {
-    const source = sourceOf[individual] as number;
-    return source < 0 ? 0 : Math.sqrt(baseKinship[source] as number);
-  });
+}
+
+/** Chance that a gene of a founder is the one that its source shares: √θ, so that two genes are the same with probability θ. */
+export function chanceShared({ baseKinship, sourceOf }: Pedigree, founder: number): number {
+  const source = sourceOf[founder] as number;
+  return source < 0 ? 0 : Math.sqrt(baseKinship[source] as number);
 }
