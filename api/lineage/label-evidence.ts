@@ -96,10 +96,11 @@ function labelOfParents(
   return { from: only[1], knownBy: knownBy.slice(0, FLAG_RECORDS_MOST) };
 }
 
-const claimsOrigin = ({ kind }: Label): boolean => kind === 'locality' || kind === 'trade-name';
+/** Whether a label says where its animals come from. */
+export const claimsOrigin = ({ kind }: Label): boolean => kind === 'locality' || kind === 'trade-name';
 
 /** Whether a document stands behind some claim that names the label. */
-const isDocumented = (label: string, claims: readonly ClaimFacts[]): boolean =>
+export const isDocumented = (label: string, claims: readonly ClaimFacts[]): boolean =>
   claimsNaming(label, claims).some(
     ({ standing, decidedBy }) => decidedBy.length > 0 && standing !== 'disputed' && standing !== 'by-looks',
   );

@@ -4,6 +4,7 @@ import type { SourceKind } from '../../shared/vocabulary.ts';
 import type { SourceFacts } from '../provenance/label-findings.ts';
 import type { LabelEvidence } from './label-evidence.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
+import type { RegisterGraph } from './register-graph.ts';
 
 /** What flags ask of records besides claims. The flags are the same for all who may see the animal, so nothing is left out here. */
 export interface LabelFacts {
@@ -45,20 +46,50 @@ export async function readLabelFacts(
     ),
   );
   const [sources, ranges] = await Promise.all([
-    manager.query<SourceRow[]>(
-      `select id, kind, country_of_export as country, date_earliest::text as earliest, date_latest::text as latest
-       from source where id = any($1::uuid[])`,
-      [[...numbers].flatMap((number) => graph.sources[number]?.id ?? [])],
-    ),
+    readSourceFacts(manager, graph, numbers),
     manager.query<{ id: string; range: string[] }[]>(
       `select i.id, s.native_range as range from individual i join species s on s.id = i.species_id where i.id = any($1::uuid[])`,
       [animals],
     ),
   ]);
   return {
-    sources: new Map(sources.map((row) => [row.id, factsOf(row)])),
+    sources,
     nativeRanges: new Map(ranges.map(({ id, range }) => [id, range])),
   };
+}
+
+/** What the flags of all members of a line ask for; nothing where nothing is claimed that may raise one. */
+export async function readLineFacts(
+  manager: EntityManager,
+  { graph }: LineageSnapshot,
+  line: number,
+): Promise<LabelFacts> {
+  const { source, individual, line: ofLines } = graph.claims;
+  const isLineClaimed = ofLines.has(line);
+  const numbers = new Set(isLineClaimed ? graph.sources.keys() : source.keys());
+  for (const animal of individual.keys()) numbers.add(graph.pedigree.sourceOf[animal] ?? -1);
+  if (numbers.size === 0 && !isLineClaimed) return { sources: new Map(), nativeRange: [] };
+  const [sources, ranges] = await Promise.all([
+    readSourceFacts(manager, graph, numbers),
+    manager.query<{ range: string[] }[]>(
+      `select s.native_range as range from line l join species s on s.id = l.species_id where l.id = $1`,
+      [graph.lines[line]?.id ?? null],
+    ),
+  ]);
+  return { sources, nativeRange: ranges[0]?.range ?? [] };
+}
+
+async function readSourceFacts(
+  manager: EntityManager,
+  { sources }: RegisterGraph,
+  numbers: ReadonlySet<number>,
+): Promise<ReadonlyMap<string, SourceFacts>> {
+  const rows = await manager.query<SourceRow[]>(
+    `select id, kind, country_of_export as country, date_earliest::text as earliest, date_latest::text as latest
+     from source where id = any($1::uuid[])`,
+    [[...numbers].flatMap((number) => sources[number]?.id ?? [])],
+  );
+  return new Map(rows.map((row) => [row.id, factsOf(row)]));
 }
 
 /** The facts about one animal. */

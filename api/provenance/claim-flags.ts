@@ -1,15 +1,14 @@
-import { isCertainlyBefore, type DateBounds } from '../../shared/edtf.ts';
-import { evidenceKinds, type FlagCode, type FlagSeverity } from '../../shared/vocabulary.ts';
-import type { ClaimFacts, EvidenceFacts } from './claim-facts.ts';
+import type { FlagCode, FlagSeverity } from '../../shared/vocabulary.ts';
+import { claimCauses } from './claim-causes.ts';
 import { listed, named, type Flag, type Rule } from './flag-words.ts';
-import type { Claimant, LabelFindings, NamedRecord, SourceFacts } from './label-findings.ts';
+import type { Claimant, NamedRecord } from './label-findings.ts';
 import { claimsNaming } from './standing.ts';
 
 /** Accepted evidence contradicts what is claimed: of this label it breaks it, of another it is worth knowing. */
-export const disputedClaim: Rule = ({ label, claimants }) => {
-  const disputed = claimants.filter(({ claims }) => claims.some(({ standing }) => standing === 'disputed'));
+export const disputedClaim: Rule = (findings) => {
+  const disputed = claimCauses['disputed-claim'](findings);
   const isOwn = disputed.some(({ claims }) =>
-    claimsNaming(label?.name ?? null, claims).some(({ standing }) => standing === 'disputed'),
+    claimsNaming(findings.label?.name ?? null, claims).some(({ standing }) => standing === 'disputed'),
   );
   return flag(
     'disputed-claim',
@@ -35,32 +34,22 @@ export const labelChanged: Rule = ({ label, relabelled }) => {
 };
 
 /** The claimed place lies in a country where the species is not known to live; silent where the profile names no country. */
-export const outsideRange: Rule = (findings) => {
-  const { nativeRange } = findings;
-  const outside = claimants(findings, ({ countryCode }) => countryCode !== null && !nativeRange.includes(countryCode));
-  if (nativeRange.length === 0) return null;
-  return flag(
+export const outsideRange: Rule = (findings) =>
+  flag(
     'outside-range',
     'breaks',
-    outside,
+    claimCauses['outside-range'](findings),
     (names) => `The place that is claimed of ${names} lies in a country where the species is not known to live.`,
     (names) =>
       `Correct the country of the place for ${names}, or the native range in the species profile, whichever is wrong.`,
   );
-};
 
 /**
  * Exported from another country than that of every place claimed of it. Trade through a third country is common, so it is worth knowing;
  * it weakens a wild collection, which leaves from where it was made.
  */
 export const exportRoute: Rule = (findings) => {
-  const ofLine = findings.claimants.filter(({ record }) => record.kind === 'line').flatMap(({ claims }) => claims);
-  const route = findings.claimants.filter(({ source, claims }) => {
-    const own = countriesOf(claims);
-    const claimed = own.length > 0 ? own : countriesOf(ofLine);
-    const from = source?.countryOfExport ?? null;
-    return from !== null && claimed.length > 0 && !claimed.includes(from);
-  });
+  const route = claimCauses['export-route'](findings);
   return flag(
     'export-route',
     route.some(({ source }) => source?.kind === 'wild-collection') ? 'weakens' : 'worth-knowing',
@@ -72,69 +61,25 @@ export const exportRoute: Rule = (findings) => {
 };
 
 /** Papers or statements whose dates cannot fit the source that they tell of. */
-export const dateConflict: Rule = ({ claimants }) => {
-  const wrong = claimants.filter(({ source, claims }) =>
-    claims.some((claim) => source !== null && claim.evidence.some((evidence) => isOutOfTime(evidence, source))),
-  );
-  return flag(
+export const dateConflict: Rule = (findings) =>
+  flag(
     'date-conflict',
     'weakens',
-    wrong,
+    claimCauses['date-conflict'](findings),
     (names) =>
       `A paper on ${names} is dated so that it cannot tell of these animals: issued after they came, or years before.`,
     (names) => `Correct the date of the paper or of ${names}, or withdraw the paper.`,
   );
-};
 
 /** Papers are there, but they name the country of export and no place. */
-export const countryOnly: Rule = ({ label, claimants }) => {
-  const only = claimants.filter(({ claims }) => {
-    const naming = claimsNaming(label?.name ?? null, claims);
-    const judged = naming.length > 0 ? naming : claims.filter(({ aspect }) => aspect === 'locality');
-    const papers = judged.flatMap(({ evidence }) => evidence).filter(isSupportingPaper);
-    return papers.length > 0 && papers.every(({ names }) => names === 'country');
-  });
-  return flag(
+export const countryOnly: Rule = (findings) =>
+  flag(
     'country-only',
     'weakens',
-    only,
+    claimCauses['country-only'](findings),
     (names) => `The papers on ${names} name the country of export, and no place.`,
     (names) => `A paper that names the place itself for ${names}.`,
   );
-};
-
-/** How many years before animals came the papers of their shipment may have been issued. */
-const YEARS_BEFORE = 2;
-
-/**
- * Whether evidence certainly cannot tell of a source: a permit or field note dated after an import or wild collection came, since it precedes
- * it; an export permit, list or invoice of an import dated over two years before. Letters and publications may be of any date, and a
- * purchase may have papers of any shipment before it. Uncertain dates count only where every day that they allow is wrong.
- */
-function isOutOfTime({ kind, dated, bearing }: EvidenceFacts, source: SourceFacts): boolean {
-  if (bearing !== 'supports' || dated === null || source.date === null) return false;
-  if (source.kind !== 'import' && source.kind !== 'wild-collection') return false;
-  const precedes =
-    kind === 'collecting-permit' || kind === 'export-permit' || (kind === 'field-note' && source.kind === 'import');
-  if (precedes && isCertainlyBefore(source.date, dated)) return true;
-  const ofShipment = kind === 'export-permit' || kind === 'importers-list' || kind === 'invoice';
-  return source.kind === 'import' && ofShipment && isCertainlyBefore(yearsLater(dated), source.date);
-}
-
-function yearsLater({ earliest, latest }: DateBounds): DateBounds {
-  const later = (day: string | null): string | null =>
-    day === null ? null : `${Number(day.slice(0, 4)) + YEARS_BEFORE}${day.slice(4)}`;
-  return { earliest: later(earliest), latest: later(latest) };
-}
-
-const isSupportingPaper = ({ kind, bearing }: EvidenceFacts): boolean =>
-  bearing === 'supports' && evidenceKinds[kind] !== 'appearance';
-
-const countriesOf = (claims: readonly ClaimFacts[]): string[] =>
-  claims.flatMap(({ countryCode, standing }) => (countryCode === null || standing === 'disputed' ? [] : [countryCode]));
-
-const claimants = (findings: LabelFindings, has: (claim: ClaimFacts) => boolean): Claimant[] =>
-  findings.claimants.filter(({ claims }) => claims.some((claim) => claim.standing !== 'disputed' && has(claim)));
 
 function flag(
   code: FlagCode,

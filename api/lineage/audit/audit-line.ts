@@ -1,15 +1,17 @@
 import { flagCodes, standings, type FlagCode, type Standing } from '../../../shared/vocabulary.ts';
+import { claimFlagCodes } from '../../provenance/claim-causes.ts';
 import { collectAncestry, type Ancestry } from '../kernel/ancestry.ts';
 import { founderContributions } from '../kernel/founders.ts';
 import { genePool, type GenePool } from '../kernel/gene-pool.ts';
 import type { FounderShare } from '../kernel/shares.ts';
 import type { AuditInput } from './audit-input.ts';
 import { auditYears, measureGroup, type AuditedGroup, type AuditedYears } from './audit-years.ts';
-import { ClutchFindings, type Finding } from './clutch-findings.ts';
-import { causesOf, outsideParts, poolOrigins, type PoolOrigins } from './flag-causes.ts';
+import { ClutchFindings, OTHER_LABEL, type Finding } from './clutch-findings.ts';
+import { causesOf, poolOrigins, type PoolOrigins } from './flag-causes.ts';
 import { bitOf, verdictOf } from './founder-verdicts.ts';
 import { openQuestions, type OpenQuestion } from './open-questions.ts';
 import {
+  aboveCarriers,
   countTouched,
   FOLLOWED_MOST,
   groupMembers,
@@ -24,12 +26,17 @@ const QUESTIONS_MOST = 25;
 /** Most animals that a list names. */
 export const ANIMALS_MOST = 100;
 
+/** A record that causes a flag. */
+export type CauseOfFlag = Pick<Cause, 'kind' | 'number' | 'share'>;
+
 /** A flag as members of the line carry it. */
 export interface CarriedFlag {
   readonly code: FlagCode;
   readonly members: number;
   readonly living: number;
-  readonly causes: readonly (Cause & Touched)[];
+  readonly causes: readonly (CauseOfFlag & Touched)[];
+  /** Records beyond these whose claims cause it: how grave it is depends on all. */
+  readonly furtherClaims: readonly CauseOfFlag[];
   /** How many records cause it in all, and the part of the gene pool that came through all of them. */
   readonly causeCount: number;
   readonly causeShare: number;
@@ -81,8 +88,7 @@ export function auditLine(input: AuditInput): LineAudit {
   const isAnyAlive = alive.length > 0;
   const pool = genePool(pedigree, ancestry, isAnyAlive ? alive : members);
   const counted = isAnyAlive ? input.living : new Uint8Array(members.length).fill(1);
-  const outsiders = outsideParts(ancestry, findings, members, counted);
-  const origins = poolOrigins(input, ancestry, pool, outsiders);
+  const origins = poolOrigins(input, ancestry, findings, pool, counted);
   const begins = founderContributions(pedigree, ancestry, genePool(pedigree, ancestry, members)).sort(
     (one, other) => other.share - one.share,
   );
@@ -118,9 +124,11 @@ function flagsOf(
     const bit = bitOf(code);
     const carriers = groups.filter(({ bits }) => (bits & bit) !== 0);
     if (carriers.length === 0) return [];
-    const causes = causesOf(code, input, origins);
+    const above = aboveCarriers(ancestry, groups, bit);
+    const causes = causesOf(code, input, findings, origins, (founder) => above[ancestry.find(founder)] === 1);
     const followed = causes.slice(0, FOLLOWED_MOST);
-    const touched = countTouched(input, ancestry, findings, groups, bit, followed, code === 'outside-line');
+    const isEnding = code === 'outside-line' || code === 'label-changed';
+    const touched = countTouched(input, ancestry, findings, groups, bit, followed, isEnding);
     return [
       {
         code,
@@ -128,8 +136,9 @@ function flagsOf(
         living: carriers.reduce((sum, group) => sum + group.living, 0),
         causes: followed.flatMap((cause, place) => {
           const found = touched[place];
-          return found && found.members > 0 ? [{ ...cause, ...found }] : [];
+          return found ? [{ ...shownCause(cause), ...found }] : [];
         }),
+        furtherClaims: isOfClaims(code) ? causes.slice(FOLLOWED_MOST).map(shownCause) : [],
         causeCount: causes.length,
         causeShare: Math.min(
           1,
@@ -139,6 +148,10 @@ function flagsOf(
     ];
   });
 }
+
+const isOfClaims = (code: FlagCode): boolean => claimFlagCodes.some((one) => one === code);
+
+const shownCause = ({ kind, number, share }: Cause): CauseOfFlag => ({ kind, number, share });
 
 /** Parts of a gene pool by the standing of the founders that they come from, best first; they sum to 1. */
 function standingsOf(
@@ -163,7 +176,10 @@ function standingsOf(
   });
 }
 
-/** Under a cross foreign blood is no fault: nothing is to be restored. */
+/**
+ * Foreign is blood of other lines, and of founders that carry another label, also where they all carry the same one. Under a cross it is no
+ * fault: nothing is to be restored. A name that claims nothing is broken by several labels only.
+ */
 function removalOf(
   input: AuditInput,
   ancestry: Ancestry,
@@ -171,7 +187,8 @@ function removalOf(
   alive: Int32Array,
   before: AuditedGroup,
 ): Removal {
-  const foreign = input.labelKind === 'cross' ? 0 : bitOf('outside-line') | bitOf('mixed-labels');
+  const otherLabels = input.labelKind === 'unlabelled' ? bitOf('mixed-labels') : OTHER_LABEL;
+  const foreign = input.labelKind === 'cross' ? 0 : bitOf('outside-line') | otherLabels;
   const kept: number[] = [];
   const gone: AuditedMember[] = [];
   for (const individual of alive) {

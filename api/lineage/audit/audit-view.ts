@@ -1,6 +1,7 @@
 import { flagCodes, flagSeverities } from '../../../shared/vocabulary.ts';
 import type { LineView } from '../../register/lines/line.view.ts';
 import { FounderStandings } from '../founder-standings.ts';
+import type { LabelFacts } from '../label-facts.queries.ts';
 import type { LineageSnapshot } from '../lineage-snapshot.ts';
 import { originView, wantOrigins } from '../origin-views.ts';
 import { WantedNames, type NamedKind, type RecordNames } from '../record-names.ts';
@@ -17,7 +18,7 @@ import type {
   OpenQuestionView,
   OutsideBloodView,
 } from './line-audit.view.ts';
-import { flagWords, lineTold, type FlagWords } from './line-findings.ts';
+import { flagWords, lineTold, recordOf, type FlagWords } from './line-findings.ts';
 import type { OpenQuestion, QuestionKind } from './open-questions.ts';
 
 const recordOfQuestion: Readonly<Record<QuestionKind, NamedKind>> = {
@@ -32,7 +33,8 @@ export function namesWanted(audit: LineAudit): WantedNames {
   const wanted = new WantedNames();
   const kinds = { individual: wanted.individuals, clutch: wanted.clutches, source: wanted.sources };
   wantOrigins(wanted, audit.origins);
-  for (const { kind, number } of audit.flags.flatMap(({ causes }) => causes)) kinds[kind].add(number);
+  for (const { kind, number } of audit.flags.flatMap(({ causes }) => causes))
+    if (kind !== 'line') kinds[kind].add(number);
   for (const { kind, number } of audit.questions) kinds[recordOfQuestion[kind]].add(number);
   for (const { individual } of [...audit.outrunning, ...audit.removal.animals]) wanted.individuals.add(individual);
   return wanted;
@@ -45,19 +47,21 @@ export interface AuditParts {
   readonly audit: LineAudit;
   readonly keepers: readonly KeeperCount[];
   readonly names: RecordNames;
+  /** What flags ask of records besides claims. */
+  readonly facts: LabelFacts;
 }
 
 /** The audit of a line as an answer shows it. */
 export function auditView(parts: AuditParts): LineAuditView {
   const { snapshot, line, audit, keepers, names } = parts;
   const founders = new FounderStandings(snapshot.graph, { name: line.name, kind: line.labelKind });
-  const words = flagWords(snapshot.graph, { name: line.name, kind: line.labelKind }, audit, names);
+  const words = flagWords(parts);
   const gaps = audit.flags.find(({ code }) => code === 'origin-gap');
   return {
     line: { id: line.id, name: line.name, species: line.species, labelKind: line.labelKind },
     members: { all: audit.members, living: audit.living, byKeeper: keepers.map((keeper) => ({ ...keeper })) },
     flags: audit.flags
-      .map((flag) => flagView(flag, audit, words(flag.code), names))
+      .map((flag) => flagView(flag, words(flag), parts))
       .sort((one, other) => flagSeverities.indexOf(one.severity) - flagSeverities.indexOf(other.severity)),
     standings: [...audit.standings],
     origins: audit.origins.map((origin) => ({ ...originView(snapshot, founders, origin, names), share: origin.share })),
@@ -73,7 +77,7 @@ export function auditView(parts: AuditParts): LineAuditView {
     untold: audit.years.untold,
     outsideBlood: outsideBlood(parts),
     gaps: {
-      items: (gaps?.causes ?? []).map((cause) => causeView(cause, names)),
+      items: (gaps?.causes ?? []).map((cause) => causeView(cause, parts)),
       count: gaps?.causeCount ?? 0,
       share: gaps?.causeShare ?? 0,
     },
@@ -88,7 +92,8 @@ export function auditView(parts: AuditParts): LineAuditView {
   };
 }
 
-function flagView(flag: CarriedFlag, audit: LineAudit, words: FlagWords, names: RecordNames): LineFlagView {
+function flagView(flag: CarriedFlag, words: FlagWords, parts: AuditParts): LineFlagView {
+  const { audit } = parts;
   const living = `${flag.living} of ${audit.living} living animals`;
   return {
     code: flag.code,
@@ -96,17 +101,15 @@ function flagView(flag: CarriedFlag, audit: LineAudit, words: FlagWords, names: 
     detail: `${living} carry it, and ${flag.members} of all ${audit.members} members.`,
     members: flag.members,
     living: flag.living,
-    causes: flag.causes.map((cause) => causeView(cause, names)),
+    causes: flag.causes.map((cause) => causeView(cause, parts)),
     causeCount: flag.causeCount,
     clearedBy: words.clearedBy,
   };
 }
 
-function causeView(
-  { kind, number, share, members, living }: CarriedFlag['causes'][number],
-  names: RecordNames,
-): FlagCauseView {
-  return { ...names.record(kind, number), members, living, share };
+function causeView(cause: CarriedFlag['causes'][number], { line, names }: AuditParts): FlagCauseView {
+  const { share, members, living } = cause;
+  return { ...recordOf(cause, line, names), members, living, share };
 }
 
 function outsideBlood({ snapshot, audit, names }: AuditParts): OutsideBloodView[] {
@@ -135,7 +138,7 @@ function tracedView({ traced, outrunning, flags }: LineAudit, names: RecordNames
 }
 
 function removalView({ removal }: LineAudit, names: RecordNames): LineAuditView['removal'] {
-  const foreign = ['mixed-labels', 'outside-line'] as const;
+  const foreign = ['mixed-labels', 'outside-line', 'label-changed'] as const;
   return {
     count: removal.count,
     animals: removal.animals.map(({ individual, bits, outside }) => ({

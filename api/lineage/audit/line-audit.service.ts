@@ -6,6 +6,7 @@ import { NotFoundProblem } from '../../platform/problem.ts';
 import { findLine } from '../../register/lines/line.queries.ts';
 import type { LineView } from '../../register/lines/line.view.ts';
 import { present } from '../../register/present.ts';
+import { readLineFacts, type LabelFacts } from '../label-facts.queries.ts';
 import type { LineageSnapshot } from '../lineage-snapshot.ts';
 import { RecordNames } from '../record-names.ts';
 import { Snapshots } from '../snapshots.service.ts';
@@ -28,6 +29,7 @@ export interface Audited {
   readonly snapshot: LineageSnapshot;
   readonly line: LineView;
   readonly audit: LineAudit;
+  readonly facts: LabelFacts;
 }
 
 /** Audits lines. */
@@ -68,6 +70,7 @@ export class LineAuditService {
     const snapshot = await this.snapshots.current();
     const { graph } = snapshot;
     const number = graph.lines.findIndex((node) => node.id === line.id);
+    const facts = await readLineFacts(manager, snapshot, number);
     const input: AuditInput = {
       ...found(snapshot),
       pedigree: graph.pedigree,
@@ -75,12 +78,12 @@ export class LineAuditService {
       lineOf: graph.lineOf,
       line: number,
       labelKind: line.labelKind,
-      verdicts: founderVerdicts(graph, number),
+      verdicts: founderVerdicts(graph, number, facts),
       isEach,
     };
     const audit = await this.work.run(lineAudit, input, signal ? { signal } : {}).catch((error: unknown) => {
       throw signal?.aborted ? new GivenUpProblem() : error;
     });
-    return { snapshot, line, audit };
+    return { snapshot, line, audit, facts };
   }
 }

@@ -214,12 +214,17 @@ export class RemovalAnimalView {
 
   @Shown({
     description:
-      'Expected share of its genome from other lines, 0 to 1; 0 where only founders of several labels are mixed.',
+      'Expected share of its genome from other lines, 0 to 1; 0 where it only has founders that carry other labels.',
     ...share,
   })
   outside: number;
 
-  @Shown({ description: 'Which of the flags it carries.', enum: flagCodes, isArray: true })
+  @Shown({
+    description:
+      'Which of the flags about foreign blood it carries; none where its founders all carry one other label.',
+    enum: flagCodes,
+    isArray: true,
+  })
   flags: FlagCode[];
 }
 
@@ -227,7 +232,7 @@ export class RemovalAnimalView {
 export class RemovalView {
   @Shown({
     description:
-      'How many of the living carry blood of another line or of founders of several labels: the least that would have to leave breeding. 0 for a cross, which is no fault.',
+      'How many of the living carry blood of another line, or of founders that carry another label (under a name that claims nothing: of several labels): the least that would have to leave breeding. 0 for a cross, which is no fault.',
     ...count,
   })
   count: number;

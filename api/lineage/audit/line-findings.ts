@@ -1,9 +1,12 @@
-import type { FlagCode, FlagSeverity, LabelKind } from '../../../shared/vocabulary.ts';
+import type { FlagCode, FlagSeverity } from '../../../shared/vocabulary.ts';
 import { auditLabel } from '../../provenance/flags.ts';
 import type { Claimant, LabelFindings, NamedRecord, SharedRecord } from '../../provenance/label-findings.ts';
 import type { RegisterGraph } from '../register-graph.ts';
 import type { RecordNames } from '../record-names.ts';
-import type { LineAudit } from './audit-line.ts';
+import type { LineView } from '../../register/lines/line.view.ts';
+import type { CarriedFlag, CauseOfFlag } from './audit-line.ts';
+import type { AuditParts } from './audit-view.ts';
+import { claimantOf } from './founder-verdicts.ts';
 
 /** What a flag weighs, and what would clear it. */
 export interface FlagWords {
@@ -12,54 +15,71 @@ export interface FlagWords {
 }
 
 /** Severity and remedy of the flags of a line, by the same rules that judge one animal, held against all that its members descend from. */
-export function flagWords(
-  graph: RegisterGraph,
-  label: { readonly name: string; readonly kind: LabelKind },
-  audit: LineAudit,
-  names: RecordNames,
-): (code: FlagCode) => FlagWords {
-  const found = new Map(auditLabel(findingsOf(graph, label, audit, names)).map((flag) => [flag.code, flag]));
-  return (code) => found.get(code) ?? { severity: 'weakens', clearedBy: 'See the flags of the animals that carry it.' };
+export function flagWords(parts: Omit<AuditParts, 'keepers'>): (flag: CarriedFlag) => FlagWords {
+  const findings = findingsOf(parts);
+  return (flag) => {
+    const judged = { ...findings, claimants: claimantsOf(flag, parts) };
+    const found = auditLabel(judged).find(({ code }) => code === flag.code);
+    return found ?? { severity: 'weakens', clearedBy: 'See the flags of the animals that carry it.' };
+  };
 }
 
-function findingsOf(
-  graph: RegisterGraph,
-  label: LabelFindings['label'],
-  audit: LineAudit,
-  names: RecordNames,
-): LabelFindings {
-  const causes = (code: FlagCode): SharedRecord[] =>
-    (audit.flags.find((flag) => flag.code === code)?.causes ?? []).map(({ kind, number, share }) => ({
-      ...names.record(kind, number),
-      share,
-    }));
+/** A record beyond those that a flag names: it is only counted. */
+const unnamed = { id: '', name: '', isPrivate: false };
+
+function findingsOf({ line, audit, names, facts }: Omit<AuditParts, 'keepers'>): Omit<LabelFindings, 'claimants'> {
+  const flagOf = (code: FlagCode) => audit.flags.find((flag) => flag.code === code);
+  const causes = (code: FlagCode): SharedRecord[] => {
+    const flag = flagOf(code);
+    const named = (flag?.causes ?? []).map((cause) => ({ ...recordOf(cause, line, names), share: cause.share }));
+    const further = (flag?.causeCount ?? 0) - named.length;
+    return [...named, ...Array.from({ length: further }, () => ({ ...unnamed, kind: 'source' as const, share: 0 }))];
+  };
   const labels = causes('mixed-labels');
   return {
-    label,
-    tracedShare: { expected: audit.traced.expected ?? 0, least: audit.traced.least ?? 0 },
+    label: { name: line.name, kind: line.labelKind },
+    // a flag that only the dead carry is judged too, so it is not the traced share of the living that decides
+    tracedShare: flagOf('label-beyond-evidence') ? { expected: 0, least: 0 } : { expected: 1, least: 1 },
     untraced: causes('label-beyond-evidence'),
     labelCount: labels.length > 0 ? Math.max(2, labels.length) : 0,
     founderLabels: labels.map((source) => ({ label: null, share: source.share, sources: [source] })),
     gaps: causes('origin-gap').map((gap) =>
       gap.kind === 'clutch' ? { ...gap, name: `an unknown parent of the ${gap.name}` } : gap,
     ),
-    outsiders: (audit.flags.find(({ code }) => code === 'outside-line')?.causes ?? []).map(({ number, share }) => ({
-      ...names.record('individual', number),
-      share,
-      line: lineTold(graph, names, number) ?? 'a line that is not told',
-    })),
+    outsiders: causes('outside-line').map((outsider) => ({ ...outsider, line: '' })),
     crossedLines: [],
-    uncertainClutches: causes('parents-uncertain').map((clutch): NamedRecord => clutch),
+    uncertainClutches: causes('parents-uncertain'),
     isProposalUncertain: false,
-    claimants: (audit.flags.find(({ code }) => code === 'disputed-claim')?.causes ?? []).flatMap(
-      ({ kind, number }): Claimant[] =>
-        kind === 'clutch'
-          ? []
-          : [{ record: names.record(kind, number), claims: graph.claims[kind].get(number) ?? [], source: null }],
-    ),
-    relabelled: [],
-    nativeRange: [],
+    relabelled: causes('label-changed').map((record) => ({ ...record, from: null })),
+    nativeRange: facts.nativeRange,
   };
+}
+
+/**
+ * Those whose claims cause a flag, also beyond those that it names, since how grave it is may follow from any; and the line, since what is
+ * claimed of it stands in for what is not claimed of them.
+ */
+function claimantsOf(
+  { causes, furtherClaims }: CarriedFlag,
+  { snapshot: { graph }, line, names, facts }: Omit<AuditParts, 'keepers'>,
+): Claimant[] {
+  const claimants = ({ kind, number }: CauseOfFlag, record: NamedRecord): Claimant[] =>
+    kind === 'clutch' || kind === 'line' ? [] : [{ ...claimantOf(graph, facts, kind, number), record }];
+  return [
+    ...causes.flatMap((cause) => claimants(cause, recordOf(cause, line, names))),
+    ...furtherClaims.flatMap((cause) => claimants(cause, { ...unnamed, kind: cause.kind })),
+    claimantOf(
+      graph,
+      facts,
+      'line',
+      graph.lines.findIndex(({ id }) => id === line.id),
+    ),
+  ];
+}
+
+/** A record that causes a flag, by name. */
+export function recordOf({ kind, number }: CauseOfFlag, line: LineView, names: RecordNames): NamedRecord {
+  return kind === 'line' ? { kind, id: line.id, name: line.name, isPrivate: false } : names.record(kind, number);
 }
 
 /** Name of the line of an animal; null where whoever asks may not see the animal. */

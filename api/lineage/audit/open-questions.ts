@@ -2,6 +2,7 @@ import { standings } from '../../../shared/vocabulary.ts';
 import type { Ancestry } from '../kernel/ancestry.ts';
 import type { AuditInput } from './audit-input.ts';
 import type { PoolOrigins } from './flag-causes.ts';
+import { isOfUnknownOrigin } from './founder-verdicts.ts';
 
 /** What is not known yet, and what an answer would make of it. */
 export type QuestionKind = 'undocumented-source' | 'unknown-origin' | 'unknown-parent' | 'uncertain-clutch';
@@ -36,17 +37,18 @@ export function openQuestions(input: AuditInput, ancestry: Ancestry, origins: Po
   const sources = [...origins.sources].flatMap(([number, settles]): OpenQuestion[] =>
     isOpen(number) ? [{ kind: 'undocumented-source', number, settles }] : [],
   );
-  const asked = (kind: QuestionKind, list: PoolOrigins['founders']): OpenQuestion[] =>
-    list.map(({ number, share }) => ({ kind, number, settles: share }));
+  const founders = origins.founders.flatMap(({ individual, share }): OpenQuestion[] =>
+    isOfUnknownOrigin(input.verdicts, input.pedigree, individual)
+      ? [{ kind: 'unknown-origin', number: individual, settles: share }]
+      : [],
+  );
+  const unknownParents = origins.unknownParents.map(({ number, share }): OpenQuestion => {
+    return { kind: 'unknown-parent', number, settles: share };
+  });
   const uncertain = origins.uncertain.map(({ number, share }): OpenQuestion => {
     return { kind: 'uncertain-clutch', number, settles: share * candidatePart(ancestry, number) };
   });
-  return [
-    ...sources,
-    ...asked('unknown-origin', origins.founders),
-    ...asked('unknown-parent', origins.unknownParents),
-    ...uncertain,
-  ]
+  return [...sources, ...founders, ...unknownParents, ...uncertain]
     .filter(({ settles }) => settles > 1e-12)
     .sort(bySettled);
 }

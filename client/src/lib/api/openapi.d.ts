@@ -5354,13 +5354,13 @@ export interface components {
         RemovalAnimalView: {
             /** @description The animal. */
             animal: components["schemas"]["AnimalRef"];
-            /** @description Expected share of its genome from other lines, 0 to 1; 0 where only founders of several labels are mixed. */
+            /** @description Expected share of its genome from other lines, 0 to 1; 0 where it only has founders that carry other labels. */
             outside: number;
-            /** @description Which of the flags it carries. */
+            /** @description Which of the flags about foreign blood it carries; none where its founders all carry one other label. */
             flags: ("disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain")[];
         };
         RemovalView: {
-            /** @description How many of the living carry blood of another line or of founders of several labels: the least that would have to leave breeding. 0 for a cross, which is no fault. */
+            /** @description How many of the living carry blood of another line, or of founders that carry another label (under a name that claims nothing: of several labels): the least that would have to leave breeding. 0 for a cross, which is no fault. */
             count: number;
             /** @description Some of them, those with the most foreign blood first, at most 100. */
             animals: components["schemas"]["RemovalAnimalView"][];
