@@ -9,6 +9,7 @@ import { benchImport } from './import.ts';
 import { benchKernel } from './kernel.ts';
 import { benchMeasures } from './measures.ts';
 import { benchScale } from './kernel-scale.ts';
+import { benchPlan } from './plan.ts';
 import { benchReads } from './reads.ts';
 import { benchMillion } from './service-million.ts';
 import { benchWriters } from './writers.ts';
@@ -52,6 +53,7 @@ async function benchService(): Promise<void> {
 console.log(`Node ${process.version}, ${availableParallelism()} cores, ${new Date().toISOString().slice(0, 10)}`);
 print('The kernel, in milliseconds', await benchKernel());
 print('Measures of one animal and of sets, in milliseconds', await benchMeasures());
+print('Plans with their reasons and the trade-off', await benchPlan());
 print('Inbreeding of all as registers grow, in milliseconds', await benchScale());
 await benchService();
 print('A register of a million animals, in milliseconds', await benchMillion());
