@@ -25,6 +25,10 @@ const references: Readonly<Record<string, string>> = {
   pairingId: 'pairing',
   keeperId: 'keeper',
   importId: 'import',
+  claimId: 'claim',
+  repeatsId: 'evidence',
+  photographId: 'photograph',
+  reviewerId: 'keeper',
 };
 
 /** Every record that a state names, however deep: kind and id. */

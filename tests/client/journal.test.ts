@@ -85,13 +85,17 @@ describe('the filters of the journal', () => {
 });
 
 describe('what moves when two records are merged', () => {
-  const none = { clutches: 0, stays: 0, remarks: 0, confirmations: 0, records: 0 };
+  const provenance = { claims: 0, photographs: 0, acknowledgements: 0 };
+  const none = { clutches: 0, stays: 0, remarks: 0, confirmations: 0, records: 0, ...provenance };
 
   it('is told in one sentence', () => {
     expect(movesInWords({ ...none, clutches: 2, stays: 1, remarks: 3 }, 'RV-61')).toBe(
       '2 clutches, 1 stay in pairings and 3 remarks move to RV-61.',
     );
     expect(movesInWords({ ...none, clutches: 1 }, 'RV-61')).toBe('1 clutch moves to RV-61.');
+    expect(movesInWords({ ...none, claims: 2, photographs: 1 }, 'RV-61')).toBe(
+      '2 claims and 1 photograph move to RV-61.',
+    );
     expect(movesInWords(none, 'RV-61')).toBe('Nothing hangs on the duplicate; nothing moves to RV-61.');
   });
 });

@@ -33,7 +33,7 @@ export class PhotographChangeRequest extends PartialType(OmitType(NewPhotographR
 export class PhotographQuery extends PageQuery {
   @IdField({
     optional: true,
-    description: 'Photographs of this animal, also those of records that were merged into it.',
+    description: 'Photographs of this animal.',
   })
   individualId?: string;
 

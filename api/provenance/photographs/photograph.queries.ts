@@ -35,7 +35,7 @@ export async function findPhotograph(manager: EntityManager, id: string): Promis
   return row ? toPhotographView(row) : null;
 }
 
-/** A page of photographs, those taken last first (photograph_individual_index, individual_merged_into_index); all of the club are read and sorted. */
+/** A page of photographs, those taken last first (photograph_individual_index); all of the club are read and sorted. */
 export async function listPhotographs(
   manager: EntityManager,
   query: PhotographQuery,
@@ -43,13 +43,7 @@ export async function listPhotographs(
   const conditions = new Conditions();
   conditions.add('p.withdrawn_at is null');
   conditions.add(seenIn.photograph('p'));
-  if (query.individualId !== undefined) {
-    const animal = conditions.bind(query.individualId);
-    // photographs stay with the record that they came with, and are shown with the one in which it goes on
-    conditions.add(
-      `p.individual_id in (select ${animal}::uuid union all select m.id from individual m where m.merged_into_id = ${animal})`,
-    );
-  }
+  if (query.individualId !== undefined) conditions.add(`p.individual_id = ${conditions.bind(query.individualId)}`);
   if (query.view !== undefined) conditions.add(`p.view = ${conditions.bind(query.view)}`);
   const after = query.after === undefined ? null : decodeCursor('taken', newestFirst.columns.length, query.after);
   const places = await findPlaces(manager, newestFirst, conditions, after, query.limit + 1);

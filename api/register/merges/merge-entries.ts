@@ -55,8 +55,21 @@ const recordsIn = (moved: Moved): string[] => [
     ...moved.stays.map(({ pairingId }) => pairingId),
     ...moved.joinedStays.map(({ id }) => id),
     ...moved.remarks,
+    ...Object.values(provenanceIn(moved)).flat(),
   ]),
 ];
+
+/** What is said and shown of the animal, by ids. */
+function provenanceIn({
+  provenance,
+}: Moved): Record<'claims' | 'joined' | 'photographs' | 'acknowledgements', string[]> {
+  return {
+    claims: [...(provenance?.claims ?? [])],
+    joined: (provenance?.joinedClaims ?? []).flatMap(({ id, keptId, evidence }) => [id, keptId, ...evidence]),
+    photographs: [...(provenance?.photographs ?? [])],
+    acknowledgements: [...(provenance?.acknowledgements ?? [])],
+  };
+}
 
 /** What moved, a row each, so that the journal can tell it and holds what each of them was and became. */
 function movedRows(moved: Moved): readonly KeptForm[] {
@@ -67,5 +80,14 @@ function movedRows(moved: Moved): readonly KeptForm[] {
     ...moved.remarks.map((id) => ({ remark: id })),
     ...moved.confirmations.map((id) => ({ confirmation: id })),
     ...moved.followers.map((id) => ({ individualId: id })),
+    ...provenanceIn(moved).claims.map((id) => ({ claimId: id })),
+    ...(moved.provenance?.joinedClaims ?? []).map(({ id, keptId, evidence, filled }) => ({
+      claimId: id,
+      withdrawnFor: keptId,
+      evidenceMoved: evidence,
+      filled,
+    })),
+    ...provenanceIn(moved).photographs.map((id) => ({ photographId: id })),
+    ...provenanceIn(moved).acknowledgements.map((id) => ({ acknowledgement: id })),
   ];
 }

@@ -1,7 +1,8 @@
 import type { EntityManager } from 'typeorm';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import { isId } from '../../platform/ids.ts';
-import type { MergeView, MergedRecordView } from './merge.view.ts';
+import type { MergeView, MergedRecordView, MovedCountsView } from './merge.view.ts';
+import { notAcknowledgedOf } from './merged-provenance.queries.ts';
 import type { Moved } from './moved.ts';
 
 interface MergeRow {
@@ -30,6 +31,7 @@ export async function findMerge(manager: EntityManager, id: string): Promise<Mer
   );
   if (!row) return null;
   const { moved, createdAt, undoneAt, kept, duplicate, ...rest } = row;
+  const { provenance } = moved;
   return {
     ...rest,
     kept: withCheck(kept),
@@ -41,6 +43,9 @@ export async function findMerge(manager: EntityManager, id: string): Promise<Mer
       remarks: moved.remarks.length,
       confirmations: moved.confirmations.length,
       records: moved.followers.length,
+      claims: (provenance?.claims.length ?? 0) + (provenance?.joinedClaims.length ?? 0),
+      photographs: provenance?.photographs.length ?? 0,
+      acknowledgements: provenance?.acknowledgements.length ?? 0,
     },
     createdAt: createdAt.toISOString(),
     undoneAt: undoneAt?.toISOString() ?? null,
@@ -83,13 +88,16 @@ export async function countMoves(
   manager: EntityManager,
   keptId: string,
   duplicateId: string,
-): Promise<{ stays: number; remarks: number; confirmations: number; records: number }> {
-  const [row] = await manager.query<{ stays: number; remarks: number; confirmations: number; records: number }[]>(
+): Promise<Omit<MovedCountsView, 'clutches'>> {
+  const [row] = await manager.query<Omit<MovedCountsView, 'clutches'>[]>(
     `select (select count(*)::integer from pairing_member where individual_id = $2) as stays,
        (select count(*)::integer from observation where individual_id = $2) as remarks,
        (select count(*)::integer from confirmed_warning where individual_id = $2
           and code not in (select code from confirmed_warning where individual_id = $1)) as confirmations,
-       (select count(*)::integer from individual where merged_into_id = $2) as records`,
+       (select count(*)::integer from individual where merged_into_id = $2) as records,
+       (select count(*)::integer from claim where individual_id = $2) as claims,
+       (select count(*)::integer from photograph where individual_id = $2) as photographs,
+       (select count(*)::integer from flag_acknowledgement r where individual_id = $2 and ${notAcknowledgedOf('$1')}) as acknowledgements`,
     [keptId, duplicateId],
   );
   if (!row) throw new Error('the database did not count');

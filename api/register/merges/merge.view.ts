@@ -34,6 +34,19 @@ export class MovedCountsView {
 
   @Shown({ description: 'Records that were merged into it before.', type: 'integer', minimum: 0 })
   records: number;
+
+  @Shown({
+    description: 'Claims about the animal; one that both have goes on as one, with the evidence of both.',
+    type: 'integer',
+    minimum: 0,
+  })
+  claims: number;
+
+  @Shown({ description: 'Photographs.', type: 'integer', minimum: 0 })
+  photographs: number;
+
+  @Shown({ description: 'Acknowledged flags.', type: 'integer', minimum: 0 })
+  acknowledgements: number;
 }
 
 /** A record that an obstacle is about. */
@@ -59,6 +72,7 @@ export const obstacleCodes = [
   'one-clutch',
   'origin',
   'keeper',
+  'visibility',
 ] as const;
 export type ObstacleCode = (typeof obstacleCodes)[number];
 

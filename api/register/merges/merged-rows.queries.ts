@@ -135,19 +135,38 @@ export async function touchPairings(manager: EntityManager, ids: readonly string
   await manager.query('update pairing set version = version + 1, updated_at = now() where id = any($1::uuid[])', [ids]);
 }
 
-/** Gives all remarks about one animal to another, withdrawn ones too, and names them (observation_individual_index). */
-export async function moveRemarks(manager: EntityManager, from: string, to: string): Promise<string[]> {
+/** Records of their own about an animal. */
+export type RecordAbout = 'observation' | 'claim' | 'photograph' | 'flag_acknowledgement';
+
+/**
+ * Gives records about one animal to another, withdrawn ones too, and names them (observation_individual_index, claim_individual_index,
+ * photograph_individual_index; of acknowledged flags, which are few, all are read).
+ *
+ * @param which a condition in SQL, where not all of them move
+ */
+export async function moveAbout(
+  manager: EntityManager,
+  table: RecordAbout,
+  from: string,
+  to: string,
+  which = 'true',
+): Promise<string[]> {
   return idsOf(
     manager,
-    'update observation set individual_id = $2, version = version + 1, updated_at = now() where individual_id = $1 returning id',
+    `update ${table} r set individual_id = $2, version = version + 1, updated_at = now() where individual_id = $1 and ${which} returning id`,
     [from, to],
   );
 }
 
-/** Gives these remarks to another animal (primary key). */
-export async function moveTheseRemarks(manager: EntityManager, ids: readonly string[], to: string): Promise<void> {
+/** Gives these records to another animal (primary key). */
+export async function moveThese(
+  manager: EntityManager,
+  table: RecordAbout,
+  ids: readonly string[],
+  to: string,
+): Promise<void> {
   await manager.query(
-    'update observation set individual_id = $2, version = version + 1, updated_at = now() where id = any($1::uuid[])',
+    `update ${table} set individual_id = $2, version = version + 1, updated_at = now() where id = any($1::uuid[])`,
     [ids, to],
   );
 }
@@ -188,7 +207,8 @@ export async function moveTheseFollowers(manager: EntityManager, ids: readonly s
   );
 }
 
-async function idsOf(manager: EntityManager, statement: string, parameters: unknown[]): Promise<string[]> {
+/** Names the rows that a statement changed. */
+export async function idsOf(manager: EntityManager, statement: string, parameters: unknown[]): Promise<string[]> {
   const [rows] = await manager.query<[{ id: string }[], number]>(statement, parameters);
   return rows.map(({ id }) => id).sort();
 }

@@ -11,7 +11,7 @@ import {
   clutchesNaming,
   moveConfirmations,
   moveFollowers,
-  moveRemarks,
+  moveAbout,
   moveStays,
   readParentRows,
   readStayRows,
@@ -19,6 +19,7 @@ import {
   touchPairings,
   writeParentRows,
 } from './merged-rows.queries.ts';
+import { moveProvenance } from './merged-provenance.ts';
 import { isOverlap, joinedStays, type StayRow } from './merged-stays.ts';
 import type { Moved } from './moved.ts';
 
@@ -54,9 +55,10 @@ export async function moveRecords(
     after: taken,
     clutches,
     ...(await moveHousing(manager, kept.id, duplicate.id)),
-    remarks: await moveRemarks(manager, duplicate.id, kept.id),
+    remarks: await moveAbout(manager, 'observation', duplicate.id, kept.id),
     confirmations: await moveConfirmations(manager, duplicate.id, kept.id),
     followers: await moveFollowers(manager, duplicate.id, kept.id),
+    provenance: await moveProvenance(manager, kept, duplicate),
   };
 }
 

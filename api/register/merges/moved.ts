@@ -33,4 +33,33 @@ export interface Moved {
   readonly confirmations: readonly string[];
   /** Ids of records that were merged into the duplicate before. */
   readonly followers: readonly string[];
+  /** Left out in mergings that were made before these moved. */
+  readonly provenance?: MovedProvenance;
 }
+
+/** What is said and shown of the duplicate, as it moved. */
+export interface MovedProvenance {
+  /** Ids of claims that only changed their animal. */
+  readonly claims: readonly string[];
+  /** Standing claims that both records had. */
+  readonly joinedClaims: readonly JoinedClaim[];
+  /** Ids of photographs. */
+  readonly photographs: readonly string[];
+  /** Ids of acknowledged flags. */
+  readonly acknowledgements: readonly string[];
+}
+
+/** A claim of the duplicate that the kept record had as well: withdrawn, and its evidence given to the one that goes on. */
+export interface JoinedClaim {
+  readonly id: string;
+  /** The claim that goes on. */
+  readonly keptId: string;
+  /** When it was withdrawn; by this it is known again. */
+  readonly withdrawnAt: string;
+  /** Ids of its evidence. */
+  readonly evidence: readonly string[];
+  /** Columns of the claim that goes on, by their names in SQL, which were empty and were filled from this one. */
+  readonly filled: FilledColumns;
+}
+
+export type FilledColumns = Readonly<Record<string, string | number>>;

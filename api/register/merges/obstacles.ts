@@ -1,5 +1,5 @@
 import { In, type EntityManager } from 'typeorm';
-import type { Sex } from '../../../shared/vocabulary.ts';
+import type { Sex, Visibility } from '../../../shared/vocabulary.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import { dateInWords } from '../../../shared/edtf.ts';
 import { pathOfDescent } from '../ancestor-path.ts';
@@ -59,8 +59,21 @@ function ofRecords(kept: Individual, duplicate: Individual): ObstacleView[] {
     add('origin', false, 'Both have an origin, and not the same. Only one can be right; choose whose.');
   if (kept.keeperId !== duplicate.keeperId)
     add('keeper', false, 'They belong to two keepers. Choose whose animal it is.');
+  if (kept.visibility !== duplicate.visibility)
+    add(
+      'visibility',
+      false,
+      `The one that goes on is seen by ${seenBy[kept.visibility]}, the other by ${seenBy[duplicate.visibility]}. ` +
+        'Claims, their evidence and photographs that move are seen with the record that goes on. Choose who sees it.',
+    );
   return obstacles;
 }
+
+const seenBy = {
+  private: 'its keeper and registrars',
+  club: 'every member',
+  public: 'anyone',
+} satisfies Record<Visibility, string>;
 
 const hasOrigin = ({ sourceId, clutchId }: Individual): boolean => sourceId !== null || clutchId !== null;
 const isSameOrigin = (one: Individual, other: Individual): boolean =>

@@ -12,13 +12,15 @@ import { missingBeneath } from '../withdrawal.queries.ts';
 import type { Merge } from './merge.entity.ts';
 import { changedFields } from './merge-fields.ts';
 import { holderOfCode, laterMerges } from './merge.queries.ts';
+import { putProvenanceBack } from './merged-provenance.ts';
+import { repeatedAcross } from './merged-provenance.queries.ts';
 import { isSameRows } from './merged-parents.ts';
 import {
   clearParentRows,
   moveStays,
   moveTheseConfirmations,
   moveTheseFollowers,
-  moveTheseRemarks,
+  moveThese,
   readParentRows,
   readStayRows,
   replaceStays,
@@ -30,7 +32,7 @@ import { plain } from './move-records.ts';
 
 /** Something that was changed since a merging. */
 interface Changed {
-  readonly kind: 'individual' | 'clutch' | 'pairing' | 'merge';
+  readonly kind: 'individual' | 'clutch' | 'pairing' | 'merge' | 'evidence';
   readonly id: string;
   readonly name: string;
   readonly detail: string;
@@ -59,6 +61,7 @@ export async function refuseChanged(
       ...(await ofClutches(manager, merge)),
       ...(await ofStays(manager, merge)),
       ...(await ofCode(manager, merge, kept, duplicate)),
+      ...(await ofEvidence(manager, merge)),
     );
   const [first] = changed;
   if (first)
@@ -122,6 +125,17 @@ async function ofStays(manager: EntityManager, { moved, keptId }: Merge): Promis
   }));
 }
 
+async function ofEvidence(manager: EntityManager, { moved }: Merge): Promise<Changed[]> {
+  const found = await repeatedAcross(manager, moved.provenance?.joinedClaims ?? []);
+  return found.map(({ id, reference }) => ({
+    kind: 'evidence',
+    id,
+    name: reference,
+    detail:
+      'It repeats evidence that would be with the other record. Withdraw it first, and bring it again afterwards.',
+  }));
+}
+
 async function ofCode(
   manager: EntityManager,
   { moved }: Merge,
@@ -162,9 +176,10 @@ export async function putBack(
   const parents = new Map(moved.clutches.map(({ id, before }) => [id, before]));
   await writeParentRows(manager, parents);
   await putStaysBack(manager, moved, kept.id, duplicate.id);
-  await moveTheseRemarks(manager, moved.remarks, duplicate.id);
+  await moveThese(manager, 'observation', moved.remarks, duplicate.id);
   await moveTheseConfirmations(manager, moved.confirmations, duplicate.id);
   await moveTheseFollowers(manager, moved.followers, duplicate.id);
+  await putProvenanceBack(manager, moved.provenance, duplicate.id);
 }
 
 async function putStaysBack(

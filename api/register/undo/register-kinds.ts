@@ -50,10 +50,13 @@ const warnings: ToldRows = {
 /** What a merging moved from one record of an animal to the other. */
 const moved: ToldRows = {
   field: 'moved',
-  line: ({ clutchId, pairingId, individualId, remark }, nameOf) => {
+  line: ({ clutchId, pairingId, individualId, claimId, photographId, remark, acknowledgement }, nameOf) => {
     if (typeof clutchId === 'string') return nameOf('clutch', clutchId);
     if (typeof pairingId === 'string') return `stay in ${nameOf('pairing', pairingId)}`;
     if (typeof individualId === 'string') return `record ${nameOf('individual', individualId)}`;
+    if (typeof claimId === 'string') return nameOf('claim', claimId);
+    if (typeof photographId === 'string') return nameOf('photograph', photographId);
+    if (typeof acknowledgement === 'string') return 'acknowledged flag';
     return typeof remark === 'string' ? 'remark' : 'confirmed warning';
   },
 };

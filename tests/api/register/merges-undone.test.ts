@@ -176,21 +176,25 @@ describe('at the same moment', () => {
     }
   });
 
-  it('a merging and a clutch, a stay or a remark of the duplicate: it is with the kept record, or was refused', async () => {
-    for (let round = 0; round < 9; round++) {
+  it('a merging and a clutch, a stay, a remark or a claim of the duplicate: it is with the kept record, or was refused', async () => {
+    for (let round = 0; round < 12; round++) {
       const [kept, duplicate] = await registrar.twice();
       const individualId = duplicate.id;
       const other = [
         () => api.http.post('/api/v1/clutches').send({ sires: [{ individualId }] }),
         () => api.http.post('/api/v1/pairings').send({ name: 'At once', members: [{ individualId }] }),
         () => api.http.post('/api/v1/observations').send({ individualId, kind: 'note', observedOn: '2024', text: 'x' }),
-      ][round % 3];
-      if (!other) throw new Error('there are three');
+        () => api.http.post('/api/v1/claims').send({ individualId, aspect: 'locality', value: 'Quebrada' }),
+      ][round % 4];
+      if (!other) throw new Error('there are four');
       const [merged, written] = await Promise.all([registrar.post(kept, duplicate), other()]);
       expect(merged.status).toBe(201);
       expect([201, 422]).toContain(written.status);
       const now = await registrar.animal(kept);
-      const count = now.young.length + now.pairings.length + now.observations.length;
+      const claims = (await api.http.get(`/api/v1/claims?individualId=${kept.id}`).expect(200)).body as {
+        items: unknown[];
+      };
+      const count = now.young.length + now.pairings.length + now.observations.length + claims.items.length;
       expect(count).toBe(written.status === 201 ? 1 : 0);
     }
   });

@@ -9,6 +9,8 @@ let api: TestApi;
 let registrar: Registrar;
 let keeper: TestKeeper;
 
+const noProvenance = { claims: 0, photographs: 0, acknowledgements: 0 };
+
 beforeAll(async () => {
   api = await startApi();
   registrar = new Registrar(api);
@@ -27,7 +29,7 @@ describe('two records of one animal, side by side', () => {
     await registrar.factory.pairing({ members: [{ individualId: duplicate.id, joined: '2021', left: '2022' }] });
     await registrar.factory.observation({ individualId: duplicate.id });
     const { fields, moves, obstacles } = await registrar.compare(kept, duplicate);
-    expect(moves).toEqual({ clutches: 1, stays: 1, remarks: 1, confirmations: 0, records: 0 });
+    expect(moves).toEqual({ clutches: 1, stays: 1, remarks: 1, confirmations: 0, records: 0, ...noProvenance });
     expect(obstacles).toEqual([]);
     expect(fields.filter((field) => field.isDifferent)).toEqual([
       { field: 'code', kept: 'K-1', duplicate: 'D-1', isDifferent: true },

@@ -87,4 +87,8 @@ const tables = [
   'pairing_member',
   'observation',
   'confirmed_warning',
+  'claim',
+  'evidence',
+  'photograph',
+  'flag_acknowledgement',
 ];

@@ -3580,6 +3580,12 @@ export interface components {
             confirmations: number;
             /** @description Records that were merged into it before. */
             records: number;
+            /** @description Claims about the animal; one that both have goes on as one, with the evidence of both. */
+            claims: number;
+            /** @description Photographs. */
+            photographs: number;
+            /** @description Acknowledged flags. */
+            acknowledgements: number;
         };
         ObstacleRecordView: {
             /**
@@ -3600,7 +3606,7 @@ export interface components {
              * @description What it is. one-clutch: both are candidates of one clutch; origin: both have one, and not the same.
              * @enum {string}
              */
-            code: "species" | "sex" | "role" | "ancestor" | "pair-of-both" | "both-sides" | "stays" | "one-clutch" | "origin" | "keeper";
+            code: "species" | "sex" | "role" | "ancestor" | "pair-of-both" | "both-sides" | "stays" | "one-clutch" | "origin" | "keeper" | "visibility";
             /** @description Whether merging is refused while it stands; else it is there to be thought of. */
             blocks: boolean;
             /** @description What stands against it, and what to do, in words. */
@@ -13509,7 +13515,7 @@ export interface operations {
                 after?: string;
                 /** @description Also count all items that match. */
                 total?: boolean;
-                /** @description Photographs of this animal, also those of records that were merged into it. */
+                /** @description Photographs of this animal. */
                 individualId?: string;
                 /** @description The side that they show. */
                 view?: "back" | "side" | "belly" | "other";

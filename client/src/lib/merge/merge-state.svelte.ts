@@ -54,17 +54,20 @@ export class MergeState {
   }
 }
 
-/** What moves, as a sentence: "2 clutches, 1 stay and 3 remarks move to RV-61." */
+/** What moves, as a sentence: "2 clutches, 1 stay and 3 claims move to RV-61." */
 export function movesInWords(moves: MovedCounts, name: string): string {
   const parts = [
     moves.clutches > 0 ? counted(moves.clutches, 'clutch', 'clutches') : '',
     moves.stays > 0 ? counted(moves.stays, 'stay in pairings', 'stays in pairings') : '',
     moves.remarks > 0 ? counted(moves.remarks, 'remark') : '',
+    moves.claims > 0 ? counted(moves.claims, 'claim') : '',
+    moves.photographs > 0 ? counted(moves.photographs, 'photograph') : '',
     moves.confirmations > 0 ? counted(moves.confirmations, 'confirmed warning') : '',
+    moves.acknowledgements > 0 ? counted(moves.acknowledgements, 'acknowledged mark') : '',
     moves.records > 0 ? counted(moves.records, 'record merged before', 'records merged before') : '',
   ].filter((part) => part !== '');
   const last = parts.pop();
   if (last === undefined) return `Nothing hangs on the duplicate; nothing moves to ${name}.`;
-  const total = moves.clutches + moves.stays + moves.remarks + moves.confirmations + moves.records;
+  const total = Object.values(moves).reduce((sum, count) => sum + count, 0);
   return `${parts.length > 0 ? `${parts.join(', ')} and ` : ''}${last} ${total === 1 ? 'moves' : 'move'} to ${name}.`;
 }
