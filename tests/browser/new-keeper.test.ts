@@ -37,7 +37,8 @@ describe.skipIf(chromium === null)('a new keeper', () => {
     const answer = await askAs(cookie, `${service.url}/api/v1/individuals?code=RV-61`);
     const { items } = (await answer.json()) as { items: { id: string }[] };
     await page.goto(`${service.url}/animals/${items[0]?.id}`);
-    await page.getByRole('main').getByRole('link', { name: 'Match', exact: true }).first().click();
+    await page.getByRole('link', { name: 'Who for this one?' }).click();
+    await page.getByRole('link', { name: 'Compare in a grid' }).click();
     await page.getByRole('button', { name: 'Compare with the living females of Cerro Velisqua' }).click();
     const young = page.getByRole('region', { name: /The young of RV-61 × / });
     await young.getByText('label of the young').waitFor();

@@ -8,7 +8,7 @@ import { sexOf } from '../../lineage/register-graph.ts';
 import { auditLabel } from '../../provenance/flags.ts';
 import { readProven } from '../../register/individuals/individual-details.queries.ts';
 import { readKeeperNames } from './keeper-names.queries.ts';
-import type { MateView } from './mates.view.ts';
+import type { PossibleMateView } from './mates.view.ts';
 import type { RankedMate } from './rank-mates.ts';
 
 /** What the young of an animal with each of some mates would be. */
@@ -17,7 +17,7 @@ export async function mateViews(
   snapshot: LineageSnapshot,
   animal: number,
   mates: readonly RankedMate[],
-): Promise<MateView[]> {
+): Promise<PossibleMateView[]> {
   const { graph } = snapshot;
   const numbers = mates.map(({ breeder }) => breeder.animal);
   const ids = numbers.map((number) => snapshot.idOf(number));
@@ -35,7 +35,7 @@ export async function mateViews(
     readKeeperNames(manager, [...new Set(mates.map(({ breeder }) => breeder.keeperId))]),
   ]);
   const ranges = kinshipRangesWith(graph.pedigree, snapshot.inbreeding, animal, Int32Array.from(numbers));
-  return mates.map(({ breeder, kinship, youngMean, gain }, place): MateView => {
+  return mates.map(({ breeder, kinship, youngMean, gain }, place): PossibleMateView => {
     const { animal: mate, keeperId, age } = breeder;
     const line = graph.lines[graph.lineOf[mate] ?? -1];
     const label = evidence[place];

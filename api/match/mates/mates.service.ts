@@ -52,7 +52,8 @@ export class MatesService {
     const species = (own.breeders[0] ?? own.excluded[0])?.speciesId;
     const fitting = found.breeders.filter((breeder) => {
       const fits = breeder.speciesId === species;
-      if (!fits) exclude('other-species', breeder.animal);
+      // whoever asks for other lines does not ask for other species
+      if (!fits && !query.crossLines) exclude('other-species', breeder.animal);
       return fits;
     });
     const ranked = rankMates(snapshot, animal, fitting, query.sort).filter(({ breeder, kinship }) => {

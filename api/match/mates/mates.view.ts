@@ -61,7 +61,7 @@ export class YoungLabelView {
 }
 
 /** An animal that may be the mate of another, and what their young would be. */
-export class MateView {
+export class PossibleMateView {
   @Shown({ description: 'The animal.', type: AnimalRef })
   animal: AnimalRef;
 
@@ -155,8 +155,8 @@ export class MatesView {
   @Shown({ description: 'Greatest kinship that was taken.', minimum: 0, maximum: 1 })
   kinshipTo: number;
 
-  @Shown({ description: 'One page of the mates, in the order asked for.', type: [MateView] })
-  items: MateView[];
+  @Shown({ description: 'One page of the mates, in the order asked for.', type: [PossibleMateView] })
+  items: PossibleMateView[];
 
   @Shown({ description: 'Send it as `after` to go on; null at the end.', type: String, nullable: true })
   next: string | null;

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { LineageSetView } from '../../../api/lineage/lineage-set.view.ts';
-import type { MatesView, MateView } from '../../../api/match/mates/mates.view.ts';
+import type { MatesView, PossibleMateView } from '../../../api/match/mates/mates.view.ts';
 import { newId } from '../../../api/platform/ids.ts';
 import { bodyOf, having, textWith, type ProblemBody } from '../../support/answer.ts';
 import { startApi, type TestApi, type TestKeeper } from '../../support/api.ts';
@@ -19,7 +19,7 @@ const codeOf = (id: string): string => [...made].find(([, known]) => known === i
 
 const mates = async (code: string, query = '', http = api.http): Promise<MatesView> =>
   bodyOf<MatesView>(await http.get(`/api/v1/individuals/${idOf(code)}/mates?${query}`).expect(200));
-const codesOf = (items: readonly MateView[]): string[] => items.map(({ animal }) => codeOf(animal.id));
+const codesOf = (items: readonly PossibleMateView[]): string[] => items.map(({ animal }) => codeOf(animal.id));
 const excludedOf = (view: MatesView): Record<string, string[]> =>
   Object.fromEntries(view.excluded.map(({ reason, animals }) => [reason, animals.map(({ id }) => codeOf(id)).sort()]));
 const diversityOf = async (line: string): Promise<number> =>

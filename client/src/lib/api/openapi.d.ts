@@ -5440,6 +5440,78 @@ export interface components {
             /** @description Records that it has to write; 0 where none is under way. */
             total: number;
         };
+        MateLineView: {
+            /**
+             * Format: uuid
+             * @description Id of the line.
+             */
+            id: string;
+            /** @description Its name. */
+            name: string;
+        };
+        AgeView: {
+            /** @description At least so many months of 30.4375 days; null where the date is open. */
+            least: number | null;
+            /** @description At most so many months of 30.4375 days; null where the date is open. */
+            greatest: number | null;
+        };
+        InbreedingRangeView: {
+            /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
+            expected: number;
+            /** @description F if the least related candidate pair are the parents, 0 to 1. */
+            least: number;
+            /** @description F if the most related candidate pair are the parents, 0 to 1. */
+            greatest: number;
+        };
+        YoungFlagView: {
+            /**
+             * @description Which flag.
+             * @enum {string}
+             */
+            code: "disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain";
+            /**
+             * @description How grave it is.
+             * @enum {string}
+             */
+            severity: "breaks" | "weakens" | "worth-knowing";
+        };
+        YoungLabelView: {
+            /** @description Expected genome shares of the young by standing, best first; they sum to 1. */
+            shares: components["schemas"]["StandingShareView"][];
+            /** @description How much of the young would be traced to founders that carry their label on paper. */
+            tracedShare: components["schemas"]["TracedShareView"];
+            /** @description What an audit would hold against it, the gravest first. */
+            flags: components["schemas"]["YoungFlagView"][];
+        };
+        PossibleMateView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Its line; null without one. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description Its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+            /** @description Its hatching date (EDTF); null where none is recorded. */
+            hatched: string | null;
+            /** @description Its age; null without a hatching date. */
+            age: components["schemas"]["AgeView"] | null;
+            /** @description Whether a clutch that is certainly its own has hatched. */
+            proven: boolean;
+            /** @description F of the young, which is the kinship of the two (Malécot 1948), with its range over the candidate parents of whichever of the two hatched later. */
+            inbreeding: components["schemas"]["InbreedingRangeView"];
+            /** @description Mean kinship of the young with the living animals of the asked animal's line, 0 to 1: the mean of their parents' (Ballou & Lacy 1995). Null where none lives. */
+            youngMeanKinship: number | null;
+            /** @description What one young of the two would add to the gene diversity of the asked animal's line, 1 minus its mean kinship; below 0 where it would take from it. Null where none of the line lives. */
+            diversityGain: number | null;
+            /** @description The label of the young. */
+            label: components["schemas"]["YoungLabelView"];
+            /** @description What a keeper must know before such a pairing: a cross, a disputed label, an age that nobody knows. */
+            warnings: string[];
+        };
         ExcludedMatesView: {
             /**
              * @description The reason; of several the plainest.
@@ -5461,7 +5533,7 @@ export interface components {
             /** @description Greatest kinship that was taken. */
             kinshipTo: number;
             /** @description One page of the mates, in the order asked for. */
-            items: components["schemas"]["MateView"][];
+            items: components["schemas"]["PossibleMateView"][];
             /** @description Send it as `after` to go on; null at the end. */
             next: string | null;
             /** @description How many mates there are in all. */

@@ -17,6 +17,9 @@ export type Source = Sent['SourceView'];
 export type Claim = Sent['ClaimView'];
 /** What the register says of a whole line. */
 export type LineAudit = Sent['LineAuditView'];
+/** Who may be the mate of an animal. */
+export type Mates = Sent['MatesView'];
+export type Mate = Sent['PossibleMateView'];
 /** A dated photograph of an animal. */
 export type Photograph = Sent['PhotographRecordView'];
 /** What bears on a claim. */

@@ -195,7 +195,7 @@ function actionsOn(animal: { id: string; code: string | null; number: string }):
       verb: 'match',
       words: `who for ${name}`,
       needs: ['ask', 'lineage'],
-      run: go(`/match?animals=${animal.id}`),
+      run: go(`/animals/${animal.id}/mates`),
     },
   ];
 }

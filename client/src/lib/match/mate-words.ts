@@ -1,0 +1,29 @@
+import type { Mate } from '../api/types.ts';
+import { counted, percent, percentRange } from '../ui/figures.ts';
+
+/** F of the young, with its range where the parents are uncertain: `6.3 % (0 to 12.5 %)`. */
+export function inbreedingInWords({ expected, least, greatest }: Mate['inbreeding']): string {
+  return greatest - least > 1e-9 ? `${percent(expected)} (${percentRange(least, greatest)})` : percent(expected);
+}
+
+/** What a young adds to the diversity of the line, or takes from it, in percentage points: `+0.21`. */
+export function gainInWords(gain: number | null): string {
+  if (gain === null) return '';
+  const points = gain * 100;
+  const digits = Math.abs(points) < 0.005 ? '0' : String(Number(Math.abs(points).toPrecision(2)));
+  if (digits === '0') return '0';
+  return `${points < 0 ? '−' : '+'}${digits}`;
+}
+
+/** Age in the words of a keeper: months up to two years, then years. */
+export function ageInWords(age: Mate['age']): string {
+  if (!age) return 'not known';
+  const [least, greatest] = [age.least, age.greatest].map((months) => (months === null ? null : Math.floor(months)));
+  if (least === null || least === undefined)
+    return greatest === null ? 'not known' : `at most ${amount(greatest ?? 0)}`;
+  if (greatest === null || greatest === undefined) return `at least ${amount(least)}`;
+  return amount(least) === amount(greatest) ? amount(least) : `${amount(least)} to ${amount(greatest)}`;
+}
+
+const amount = (months: number): string =>
+  months < 24 ? counted(months, 'month') : counted(Math.floor(months / 12), 'year');
