@@ -1,4 +1,4 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { RouteParamtypes } from '@nestjs/common/enums/route-paramtypes.enum.js';
 import { ModulesContainer } from '@nestjs/core';
 import type { OpenAPIObject } from '@nestjs/swagger';
@@ -55,6 +55,17 @@ describe('the description of the API', () => {
     expect(all.filter(([, operation]) => !operation.summary).map(([name]) => name)).toEqual([]);
     const ids = all.map(([, operation]) => operation.operationId);
     expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it('knows each shape by a name of its own, since of two with one name the second would be told for both', async () => {
+    const api = new URL('../../../api/', import.meta.url);
+    const files = (await readdir(api, { recursive: true })).filter((file) => /\.(view|dto)\.ts$/.test(file));
+    const texts = await Promise.all(files.map((file) => readFile(new URL(file, api), 'utf8')));
+    const names = texts.flatMap((text) =>
+      [...text.matchAll(/^export (?:abstract )?class (\w+)/gm)].map(([, name]) => name),
+    );
+    expect(names.length).toBeGreaterThan(100);
+    expect(names.filter((name, place) => names.indexOf(name) !== place)).toEqual([]);
   });
 
   it('describes every field that goes in or out', () => {
