@@ -47,6 +47,8 @@ export interface JournalKind {
   readonly dates?: readonly string[];
   /** Properties that hold rows. */
   readonly rows?: Readonly<Record<string, ToldRows>>;
+  /** Properties that are told in words of their own. */
+  readonly words?: Readonly<Record<string, (value: unknown) => string>>;
   /** How changes are undone; what is not here cannot be. */
   readonly undo?: Partial<Record<JournalAction, Undo>>;
 }

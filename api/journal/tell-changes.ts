@@ -77,6 +77,8 @@ function tellRows(
 
 function tellValue(kind: JournalKind | undefined, property: string, value: unknown, nameOf: NameOf): string {
   if (value === null || value === undefined) return '';
+  const words = kind?.words?.[property];
+  if (words !== undefined) return words(value);
   const reference = references[property];
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value)) return value.map((inner) => tellValue(kind, property, inner, nameOf)).join(', ');

@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
+import { readKnownFlags } from '../provenance/acknowledgements/acknowledgement.queries.ts';
 import { auditLabel } from '../provenance/flags.ts';
 import { readMeanKinships } from './figures-rows.queries.ts';
 import type { FigureItemView, FiguresView } from './figures.view.ts';
@@ -28,13 +29,21 @@ export class FiguresService {
     const numbers = await resolveAnimals(this.dataSource.manager, snapshot, namedIn(individuals, 'individuals'));
     const ids = numbers.map((individual) => snapshot.idOf(individual));
     const items = new FigureItems(snapshot);
-    const [kinships, facts] = await Promise.all([
+    const [kinships, facts, known] = await Promise.all([
       readMeanKinships(this.dataSource.manager, ids),
       readLabelFacts(this.dataSource.manager, snapshot, items.evidenceOf(numbers), ids),
+      readKnownFlags(this.dataSource.manager, ids),
     ]);
-    return { items: items.of(numbers, kinships, facts), asOf: snapshot.asOf };
+    const told = items.of(numbers, kinships, facts);
+    return {
+      items: told.map((item) => ({ ...item, acknowledged: known.among(item.id, item.flags) })),
+      asOf: snapshot.asOf,
+    };
   }
 }
+
+/** An item without what people said of its flags. */
+type Figures = Omit<FigureItemView, 'acknowledged'>;
 
 /** Makes the items of one answer. Clutch-mates of one line have the same evidence, so it is gathered once for them. */
 class FigureItems {
@@ -52,11 +61,11 @@ class FigureItems {
     return individuals.map((individual) => this.#evidence(individual));
   }
 
-  of(individuals: readonly number[], kinships: ReadonlyMap<string, number>, facts: ReadFacts): FigureItemView[] {
+  of(individuals: readonly number[], kinships: ReadonlyMap<string, number>, facts: ReadFacts): Figures[] {
     return individuals.map((individual) => this.#item(individual, kinships, facts));
   }
 
-  #item(individual: number, kinships: ReadonlyMap<string, number>, facts: ReadFacts): FigureItemView {
+  #item(individual: number, kinships: ReadonlyMap<string, number>, facts: ReadFacts): Figures {
     const snapshot = this.#snapshot;
     const evidence = this.#evidence(individual);
     const id = snapshot.idOf(individual);

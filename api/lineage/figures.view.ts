@@ -44,6 +44,13 @@ export class FigureItemView {
     isArray: true,
   })
   flags: FlagCode[];
+
+  @Shown({
+    description: 'Those of its flags that a registrar acknowledged; ask for its lineage to learn why.',
+    enum: flagCodes,
+    isArray: true,
+  })
+  acknowledged: FlagCode[];
 }
 
 /** The figures of some animals. */

@@ -15,6 +15,7 @@ import { resolveAnimals, type NamedAnimal } from './named-animals.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { sexOf } from './register-graph.ts';
 import { Snapshots } from './snapshots.service.ts';
+import { toldFlags } from './told-flags.ts';
 
 interface Side {
   readonly sires: readonly Weighted[];
@@ -66,10 +67,7 @@ export class ForecastService {
     return {
       inbreeding: { ...inbreeding, pairs: pairViews(snapshot, pairs, names) },
       label: labelView(snapshot, evidence, pairs, names),
-      flags: auditLabel(toFindings(snapshot, evidence, factsFor(facts, parent), names)).map((flag) => ({
-        ...flag,
-        records: [...flag.records],
-      })),
+      flags: toldFlags(auditLabel(toFindings(snapshot, evidence, factsFor(facts, parent), names)), names),
       asOf: snapshot.asOf,
     };
   }

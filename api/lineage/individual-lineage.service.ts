@@ -2,20 +2,22 @@ import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { LongWork } from '../platform/long-work.ts';
 import { auditLabel } from '../provenance/flags.ts';
+import { readKnownFlags } from '../provenance/acknowledgements/acknowledgement.queries.ts';
 import { weakestStanding } from '../provenance/standing.ts';
 import { completenessIndex } from './kernel/completeness.ts';
 import { labelEvidenceOf, shownLabels, toFindings, type LabelEvidence } from './label-evidence.ts';
-import { factsFor, readLabelFacts, type LabelFacts } from './label-facts.queries.ts';
+import { factsFor, readLabelFacts } from './label-facts.queries.ts';
 import { ancestralInbreedingOf, inbreedingParts } from './inbreeding-parts.ts';
 import { lineStandingOf } from './line-standing.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
-import type { InbreedingView, LabelView, LineageView } from './lineage.view.ts';
+import type { FlagView, InbreedingView, LabelView, LineageView } from './lineage.view.ts';
 import type { Pair } from './kernel/genome-flow.ts';
 import type { FounderShare } from './kernel/shares.ts';
 import { resolveAnimal } from './named-animals.ts';
 import { originView, wantOrigins } from './origin-views.ts';
 import { RecordNames, WantedNames } from './record-names.ts';
 import { Snapshots } from './snapshots.service.ts';
+import { toldFlags } from './told-flags.ts';
 
 /** Most candidate pairs that an answer lists. */
 const PAIRS_MOST = 50;
@@ -46,9 +48,10 @@ export class IndividualLineageService {
     const { clutches } = snapshot.flowTo(individual);
     const parts = (await inbreedingParts(this.work, snapshot, individual, clutches)).slice(0, PARTS_MOST);
     const animal = snapshot.idOf(individual);
-    const [names, facts] = await Promise.all([
+    const [names, facts, known] = await Promise.all([
       RecordNames.read(this.dataSource.manager, snapshot.graph, wantedBy(evidence, pairs, parts)),
       readLabelFacts(this.dataSource.manager, snapshot, [evidence], [animal]),
+      readKnownFlags(this.dataSource.manager, [animal]),
     ]);
     return {
       inbreeding: inbreedingView(snapshot, individual, pairs, names),
@@ -65,7 +68,13 @@ export class IndividualLineageService {
       filialGeneration: snapshot.filialGenerationOf(individual),
       meanKinship: snapshot.meanKinshipOf(individual),
       lineKinship: lineStandingOf(snapshot, individual),
-      label: labelView(snapshot, evidence, factsFor(facts, animal), names),
+      label: labelView(
+        evidence,
+        toldFlags(auditLabel(toFindings(snapshot, evidence, factsFor(facts, animal), names)), names, (flag, causes) =>
+          known.of(animal, flag, causes),
+        ),
+        names,
+      ),
       shares: evidence.origins.map((origin) => ({
         ...originView(snapshot, evidence.founders, origin, names),
         share: origin.share,
@@ -112,12 +121,7 @@ function inbreedingView(
   };
 }
 
-function labelView(
-  snapshot: LineageSnapshot,
-  evidence: LabelEvidence,
-  facts: LabelFacts,
-  names: RecordNames,
-): LabelView {
+function labelView(evidence: LabelEvidence, flags: FlagView[], names: RecordNames): LabelView {
   return {
     name: evidence.label?.name ?? null,
     kind: evidence.label?.kind ?? null,
@@ -125,9 +129,6 @@ function labelView(
     shares: [...evidence.standings],
     tracedShare: evidence.tracedShare,
     otherLabels: shownLabels(evidence.otherLabels, names).map(({ label, share }) => ({ label, share })),
-    flags: auditLabel(toFindings(snapshot, evidence, facts, names)).map((flag) => ({
-      ...flag,
-      records: [...flag.records],
-    })),
+    flags,
   };
 }

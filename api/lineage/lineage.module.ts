@@ -1,4 +1,7 @@
 import { Module } from '@nestjs/common';
+import { AcknowledgementsService } from '../provenance/acknowledgements/acknowledgements.service.ts';
+import { AcknowledgingController } from './acknowledgements/acknowledging.controller.ts';
+import { CurrentFlags } from './acknowledgements/current-flags.service.ts';
 import { LineAuditController } from './audit/line-audit.controller.ts';
 import { LineAuditService } from './audit/line-audit.service.ts';
 import { FiguresInterceptor } from './figures.interceptor.ts';
@@ -35,6 +38,7 @@ import { WhatIfService } from './what-if.service.ts';
     LineageController,
     LineageSetController,
     LineAuditController,
+    AcknowledgingController,
     FiguresProgressController,
   ],
   providers: [
@@ -55,6 +59,8 @@ import { WhatIfService } from './what-if.service.ts';
     FiguresService,
     LineageSetService,
     LineAuditService,
+    CurrentFlags,
+    AcknowledgementsService,
   ],
   exports: [Snapshots],
 })

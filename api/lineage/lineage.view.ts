@@ -11,6 +11,7 @@ import {
   type Standing,
 } from '../../shared/vocabulary.ts';
 import { Shown } from '../platform/fields.ts';
+import { AcknowledgedView } from '../provenance/acknowledgements/acknowledgement.view.ts';
 import { AncestralInbreedingView, LineKinshipView } from './measures.view.ts';
 
 const share = { type: 'number', minimum: 0, maximum: 1 } as const;
@@ -186,6 +187,14 @@ export class FlagView {
 
   @Shown({ description: 'What would clear it, in a plain sentence.' })
   clearedBy: string;
+
+  @Shown({
+    description:
+      'That a registrar acknowledged this flag of this animal, and why; the flag stays as grave as it is. Null where nobody did, and of young that are only planned.',
+    type: AcknowledgedView,
+    nullable: true,
+  })
+  acknowledged: AcknowledgedView | null;
 }
 
 /** An animal's label and how far it can be trusted. */

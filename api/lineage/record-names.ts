@@ -52,6 +52,7 @@ export class RecordNames {
   readonly #clutches: ReadonlyMap<string, ClutchName>;
   readonly #sources: ReadonlyMap<string, SourceName>;
   readonly #concealed = new PrivateRecords();
+  readonly #behind = new Map<string, string>();
 
   constructor(
     graph: RegisterGraph,
@@ -95,14 +96,17 @@ export class RecordNames {
 
   /** The id of a record, or what stands for it where it may not be seen. */
   idOf(kind: NamedKind, number: number): { id: string; isPrivate: boolean } {
-    const id = this.#idsOf(kind, number);
+    const id = recordIdIn(this.#graph, kind, number);
     const names = { individual: this.#individuals, clutch: this.#clutches, source: this.#sources }[kind];
-    return names.has(id) ? { id, isPrivate: false } : { id: this.#concealed.idOf(kind, id), isPrivate: true };
+    if (names.has(id)) return { id, isPrivate: false };
+    const shown = this.#concealed.idOf(kind, id);
+    this.#behind.set(shown, id);
+    return { id: shown, isPrivate: true };
   }
 
-  #idsOf(kind: NamedKind, number: number): string {
-    if (kind === 'source') return this.#graph.sources[number]?.id ?? '';
-    return (kind === 'individual' ? this.#graph.individuals : this.#graph.clutches).at(number) ?? '';
+  /** The record that an id of this answer stands for, to compare it with others; never to be told. */
+  behind(shown: string): string {
+    return this.#behind.get(shown) ?? shown;
   }
 
   individual(individual: number): IndividualName | undefined {
@@ -146,6 +150,13 @@ export class RecordNames {
   /** Numbered, so that a sentence can count several of them. */
   #concealedName(kind: NamedKind, number: number): string {
     const words = { individual: 'private animal', clutch: privateClutch, source: privateSource };
-    return `${words[kind]} ${this.#concealed.numberOf(kind, this.#idsOf(kind, number))}`;
+    return `${words[kind]} ${this.#concealed.numberOf(kind, recordIdIn(this.#graph, kind, number))}`;
   }
+}
+
+/** The id of a record, whoever asks; empty where there is none. */
+export function recordIdIn(graph: RegisterGraph, kind: NamedRecord['kind'], number: number): string {
+  if (kind === 'source') return graph.sources[number]?.id ?? '';
+  if (kind === 'line') return graph.lines[number]?.id ?? '';
+  return (kind === 'individual' ? graph.individuals : graph.clutches).at(number) ?? '';
 }

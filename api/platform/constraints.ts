@@ -280,7 +280,10 @@ const provenance: Record<string, ConstraintMessage> = {
   flag_acknowledgement_line: missing('/lineId', 'line'),
   flag_acknowledgement_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
   flag_acknowledgement_of_one_thing: rule('/individualId', 'A flag is acknowledged on exactly one animal or line.'),
-  flag_acknowledgement_unique: rule('/code', 'This flag is acknowledged already.'),
+  flag_acknowledgement_unique: rule(
+    '/code',
+    'This flag is acknowledged already. Read by whom and why; withdraw that first to acknowledge it anew.',
+  ),
 };
 
 /** Every rule that the database holds, in words. A test compares the names with the schema. */

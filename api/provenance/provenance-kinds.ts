@@ -3,6 +3,7 @@ import type { JournalKind, Undo } from '../journal/journal-kinds.ts';
 import { ConflictProblem } from '../platform/problem.ts';
 import { recordKind } from '../register/undo/record-kind.ts';
 import { undoOf, type AnyKind } from '../register/undo/undo-change.ts';
+import { acknowledgementKind } from './acknowledgements/acknowledgement.queries.ts';
 import { claimKind } from './claims/claims.service.ts';
 import { evidenceKind } from './evidence/evidence.service.ts';
 import { photographKind } from './photographs/photographs.service.ts';
@@ -10,6 +11,7 @@ import { photographKind } from './photographs/photographs.service.ts';
 const claims = claimKind as unknown as AnyKind;
 const evidence = evidenceKind as unknown as AnyKind;
 const photographs = photographKind as unknown as AnyKind;
+const acknowledgements = acknowledgementKind as unknown as AnyKind;
 
 /** Evidence that was reviewed stays as it was reviewed. */
 const undoUnreviewed: Undo = async (manager, entry) => {
@@ -18,7 +20,11 @@ const undoUnreviewed: Undo = async (manager, entry) => {
   await undoOf(evidence).changed(manager, entry);
 };
 
-/** What the journal has to know of claims, evidence and photographs. A review is not undone: a registrar reviews again, with a reason. */
+/** Which records caused a flag is not for everybody who may read of it. */
+const countOfCauses = (ids: unknown): string =>
+  Array.isArray(ids) ? `${ids.length} ${ids.length === 1 ? 'record' : 'records'}` : '';
+
+/** What the journal has to know of claims, evidence, photographs and acknowledged flags. A review is not undone: a registrar reviews again, with a reason. */
 export const provenanceKinds: readonly JournalKind[] = [
   recordKind(
     'claim',
@@ -41,5 +47,16 @@ export const provenanceKinds: readonly JournalKind[] = [
         `photograph of ${view === 'other' ? '' : `the ${view ?? ''} of `}${formatRegistryNumber(number ?? '')}`,
     },
     { hidden: 'a private photograph' },
+  ),
+  recordKind(
+    'flag_acknowledgement',
+    acknowledgements,
+    {
+      columns:
+        'r.code, (select l.name from line l where l.id = r.line_id) as line, (select i.number::text from individual i where i.id = r.individual_id) as number',
+      title: ({ code, line, number }) =>
+        `acknowledgement of ${code ?? ''} of ${number === null || number === undefined ? `the line ${line ?? ''}` : formatRegistryNumber(number)}`,
+    },
+    { hidden: 'a private acknowledgement', words: { recordIds: countOfCauses } },
   ),
 ];

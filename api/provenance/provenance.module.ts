@@ -9,6 +9,8 @@ import {
 import { JournalKinds } from '../journal/journal-kinds.ts';
 import { PeopleModule } from '../people/people.module.ts';
 import { WithdrawalService } from '../register/withdrawal.service.ts';
+import { AcknowledgementsController } from './acknowledgements/acknowledgements.controller.ts';
+import { AcknowledgementsService } from './acknowledgements/acknowledgements.service.ts';
 import { ClaimsController } from './claims/claims.controller.ts';
 import { ClaimsService } from './claims/claims.service.ts';
 import { OccurrenceController } from './darwin-core/occurrence.controller.ts';
@@ -39,6 +41,7 @@ import { provenanceKinds } from './provenance-kinds.ts';
     PlacesController,
     LabelHistoryController,
     OccurrenceController,
+    AcknowledgementsController,
   ],
   providers: [
     WithdrawalService,
@@ -52,6 +55,7 @@ import { provenanceKinds } from './provenance-kinds.ts';
     PhotographsService,
     LabelHistoryService,
     OccurrenceService,
+    AcknowledgementsService,
   ],
 })
 export class ProvenanceModule implements NestModule, OnModuleInit {

@@ -71,6 +71,11 @@ const beneath = (): Partial<Record<KindWord, readonly string[]>> => ({
     `(select 'claim' as kind, r.id, r.value as name, null as code, null as date, ${seenIn.claim('r')} as "isSeen" from claim r
        where r.withdrawn_at is not null and r.id = (select claim_id from evidence where id = $1))`,
   ],
+  acknowledgement: (['line', 'individual'] as const).map(
+    (table) =>
+      `(select '${table}' as kind, r.id, ${namedBy[table]}, ${seenIn[table]('r')} as "isSeen" from ${table} r
+         where r.withdrawn_at is not null and r.id = (select ${table}_id from flag_acknowledgement where id = $1))`,
+  ),
   line: [withdrawn('species', 'scientific_name', 'r.id = (select species_id from line where id = $1)')],
   animal: [
     withdrawn('species', 'scientific_name', 'r.id = (select species_id from individual where id = $1)'),

@@ -5,6 +5,7 @@ import type { LineView } from '../../api/register/lines/line.view.ts';
 import type { PairingView } from '../../api/register/pairings/pairing.view.ts';
 import type { SourceView } from '../../api/register/sources/source.view.ts';
 import type { SpeciesView } from '../../api/register/species/species.view.ts';
+import type { AcknowledgementView } from '../../api/provenance/acknowledgements/acknowledgement.view.ts';
 import type { ClaimView } from '../../api/provenance/claims/claim.view.ts';
 import type { PhotographRecordView } from '../../api/provenance/photographs/photograph.view.ts';
 import type { EvidenceView } from '../../api/provenance/evidence/evidence.view.ts';
@@ -106,6 +107,13 @@ export class Factory {
     const answer = await request.attach('file', await picture(60, 40, ++this.serial).jpeg().toBuffer(), 'back.jpg');
     if (answer.status !== 201) throw new Error(`the photograph was answered ${answer.status}: ${answer.text}`);
     return answer.body as PhotographRecordView;
+  }
+
+  /** The acknowledgement of a flag, of an animal that nothing is known of if none is named. The maker is a registrar. */
+  async acknowledgement(fields: Fields = {}): Promise<AcknowledgementView> {
+    const isOf = ['individualId', 'lineId'].some((subject) => subject in fields);
+    const subject = isOf ? {} : { individualId: (await this.individual()).id };
+    return this.post('acknowledgements', { code: 'origin-gap', reason: 'nobody left to ask', ...subject, ...fields });
   }
 
   /** A name that no other record of this factory has. */

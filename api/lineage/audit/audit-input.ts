@@ -26,6 +26,8 @@ export interface AuditInput extends AuditedMembers {
   readonly line: number;
   readonly labelKind: LabelKind;
   readonly verdicts: FounderVerdicts;
+  /** Animals of which some flag is acknowledged. */
+  readonly acknowledged: ReadonlySet<number>;
   /** Whether the answer tells of every member, for a table of all of them. */
   readonly isEach: boolean;
 }

@@ -74,6 +74,8 @@ export interface LineAudit {
   /** Living members whose label says more than their evidence, those with the least traced part first. */
   readonly outrunning: readonly AuditedMember[];
   readonly traced: { readonly expected: number | null; readonly least: number | null };
+  /** Members of which some flag is acknowledged. */
+  readonly acknowledged: readonly AuditedMember[];
   /** Every member in the order of the input, where each was asked for. */
   readonly each: readonly AuditedMember[] | null;
 }
@@ -95,6 +97,8 @@ export function auditLine(input: AuditInput): LineAudit {
   const named = begins.slice(0, ORIGINS_MOST);
   const questions = isAnyAlive ? openQuestions(input, ancestry, origins) : [];
   const now = measureGroup(input, ancestry, alive, named);
+  const found = (some: Int32Array): AuditedMember[] =>
+    Array.from(some, (individual) => ({ individual, ...findings.of(individual) }));
   return {
     members: members.length,
     living: alive.length,
@@ -109,7 +113,8 @@ export function auditLine(input: AuditInput): LineAudit {
     questions: questions.slice(0, QUESTIONS_MOST),
     questionCount: questions.length,
     ...tracedOf(findings, alive),
-    each: input.isEach ? Array.from(members, (individual) => ({ individual, ...findings.of(individual) })) : null,
+    acknowledged: found(members.filter((member) => input.acknowledged.has(member))),
+    each: input.isEach ? found(members) : null,
   };
 }
 

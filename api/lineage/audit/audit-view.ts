@@ -1,12 +1,13 @@
 import { flagCodes, flagSeverities } from '../../../shared/vocabulary.ts';
+import type { KnownFlags } from '../../provenance/acknowledgements/known-flags.ts';
 import type { LineView } from '../../register/lines/line.view.ts';
 import { FounderStandings } from '../founder-standings.ts';
 import type { LabelFacts } from '../label-facts.queries.ts';
 import type { LineageSnapshot } from '../lineage-snapshot.ts';
 import { originView, wantOrigins } from '../origin-views.ts';
-import { WantedNames, type NamedKind, type RecordNames } from '../record-names.ts';
+import { recordIdIn, WantedNames, type NamedKind, type RecordNames } from '../record-names.ts';
 import { auditCautions } from './audit-cautions.ts';
-import type { CarriedFlag, LineAudit } from './audit-line.ts';
+import type { AuditedMember, CarriedFlag, LineAudit } from './audit-line.ts';
 import type { AuditedGroup } from './audit-years.ts';
 import type { KeeperCount } from './audited-members.queries.ts';
 import { bitOf } from './founder-verdicts.ts';
@@ -49,6 +50,7 @@ export interface AuditParts {
   readonly names: RecordNames;
   /** What flags ask of records besides claims. */
   readonly facts: LabelFacts;
+  readonly known: KnownFlags;
 }
 
 /** The audit of a line as an answer shows it. */
@@ -61,7 +63,7 @@ export function auditView(parts: AuditParts): LineAuditView {
     line: { id: line.id, name: line.name, species: line.species, labelKind: line.labelKind },
     members: { all: audit.members, living: audit.living, byKeeper: keepers.map((keeper) => ({ ...keeper })) },
     flags: audit.flags
-      .map((flag) => flagView(flag, words(flag), parts))
+      .map((flag) => ({ ...flagView(flag, words(flag), parts), ...acknowledgedView(flag, parts) }))
       .sort((one, other) => flagSeverities.indexOf(one.severity) - flagSeverities.indexOf(other.severity)),
     standings: [...audit.standings],
     origins: audit.origins.map((origin) => ({ ...originView(snapshot, founders, origin, names), share: origin.share })),
@@ -81,8 +83,8 @@ export function auditView(parts: AuditParts): LineAuditView {
       count: gaps?.causeCount ?? 0,
       share: gaps?.causeShare ?? 0,
     },
-    traced: tracedView(audit, names),
-    removal: removalView(audit, names),
+    traced: tracedView(parts),
+    removal: removalView(parts),
     questions: {
       items: audit.questions.map((question) => questionView(question, line.name, names)),
       count: audit.questionCount,
@@ -92,7 +94,22 @@ export function auditView(parts: AuditParts): LineAuditView {
   };
 }
 
-function flagView(flag: CarriedFlag, words: FlagWords, parts: AuditParts): LineFlagView {
+type Acknowledged = 'acknowledged' | 'membersAcknowledged';
+
+/** What is acknowledged of a flag: of the line, and of how many of its members. */
+function acknowledgedView(flag: CarriedFlag, parts: AuditParts): Pick<LineFlagView, Acknowledged> {
+  const { snapshot, line, audit, known } = parts;
+  const { code, causes, causeCount } = flag;
+  const ids = causes.map(({ kind, number }) => recordIdIn(snapshot.graph, kind, number));
+  const isKnown = ({ individual, bits }: AuditedMember): boolean =>
+    (bits & bitOf(code)) !== 0 && known.among(snapshot.idOf(individual), [code]).length > 0;
+  return {
+    acknowledged: known.of(line.id, code, { ids, count: causeCount }),
+    membersAcknowledged: audit.acknowledged.filter(isKnown).length,
+  };
+}
+
+function flagView(flag: CarriedFlag, words: FlagWords, parts: AuditParts): Omit<LineFlagView, Acknowledged> {
   const { audit } = parts;
   const living = `${flag.living} of ${audit.living} living animals`;
   return {
@@ -124,7 +141,8 @@ function outsideBlood({ snapshot, audit, names }: AuditParts): OutsideBloodView[
   }));
 }
 
-function tracedView({ traced, outrunning, flags }: LineAudit, names: RecordNames): LineAuditView['traced'] {
+function tracedView({ audit, names, known, snapshot }: AuditParts): LineAuditView['traced'] {
+  const { traced, outrunning, flags } = audit;
   return {
     ...traced,
     outrunning: flags.find(({ code }) => code === 'label-beyond-evidence')?.living ?? 0,
@@ -133,19 +151,20 @@ function tracedView({ traced, outrunning, flags }: LineAudit, names: RecordNames
       traced: member.traced,
       least: member.least,
       shortfall: 1 - member.least,
+      isAcknowledged: known.among(snapshot.idOf(member.individual), ['label-beyond-evidence']).length > 0,
     })),
   };
 }
 
-function removalView({ removal }: LineAudit, names: RecordNames): LineAuditView['removal'] {
+function removalView({ audit: { removal }, names, known, snapshot }: AuditParts): LineAuditView['removal'] {
   const foreign = ['mixed-labels', 'outside-line', 'label-changed'] as const;
   return {
     count: removal.count,
-    animals: removal.animals.map(({ individual, bits, outside }) => ({
-      animal: names.refOf(individual),
-      outside,
-      flags: foreign.filter((code) => (bits & bitOf(code)) !== 0),
-    })),
+    animals: removal.animals.map(({ individual, bits, outside }) => {
+      const flags = foreign.filter((code) => (bits & bitOf(code)) !== 0);
+      const acknowledged = known.among(snapshot.idOf(individual), flags);
+      return { animal: names.refOf(individual), outside, flags, acknowledged };
+    }),
     before: groupView(removal.before),
     after: groupView(removal.after),
   };

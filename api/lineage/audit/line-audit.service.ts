@@ -3,6 +3,8 @@ import { DataSource } from 'typeorm';
 import { longTaskModule } from '../../platform/long-task.ts';
 import { LongWork } from '../../platform/long-work.ts';
 import { NotFoundProblem } from '../../platform/problem.ts';
+import { readKnownFlagsOfLine } from '../../provenance/acknowledgements/acknowledgement.queries.ts';
+import type { KnownFlags } from '../../provenance/acknowledgements/known-flags.ts';
 import { findLine } from '../../register/lines/line.queries.ts';
 import type { LineView } from '../../register/lines/line.view.ts';
 import { present } from '../../register/present.ts';
@@ -30,6 +32,8 @@ export interface Audited {
   readonly line: LineView;
   readonly audit: LineAudit;
   readonly facts: LabelFacts;
+  /** What is acknowledged of the line and of its members. */
+  readonly known: KnownFlags;
 }
 
 /** Audits lines. */
@@ -57,15 +61,18 @@ export class LineAuditService {
 
   /** Every member with its flags and shares, as CSV. Errors as for `get`. */
   async table(id: string, signal?: AbortSignal): Promise<string> {
-    const { snapshot, line, audit } = await this.audit(id, true, signal);
-    return membersCsv(snapshot, audit.each ?? [], await readMemberRows(this.dataSource.manager, line.id));
+    const { snapshot, line, audit, known } = await this.audit(id, true, signal);
+    return membersCsv(snapshot, audit.each ?? [], await readMemberRows(this.dataSource.manager, line.id), known);
   }
 
   /** What the lineage says of a line; `isEach` for every member too. Errors as for `get`. */
   async audit(id: string, isEach: boolean, signal?: AbortSignal): Promise<Audited> {
     const { manager } = this.dataSource;
     const line = present(await findLine(manager, id), () => new NotFoundProblem('line', id));
-    const found = await findAuditedMembers(manager, line.id);
+    const [found, known] = await Promise.all([
+      findAuditedMembers(manager, line.id),
+      readKnownFlagsOfLine(manager, line.id),
+    ]);
     // read afterwards, so that it knows every animal found
     const snapshot = await this.snapshots.current();
     const { graph } = snapshot;
@@ -79,11 +86,12 @@ export class LineAuditService {
       line: number,
       labelKind: line.labelKind,
       verdicts: founderVerdicts(graph, number, facts),
+      acknowledged: new Set(known.animals().map((animal) => snapshot.find(animal))),
       isEach,
     };
     const audit = await this.work.run(lineAudit, input, signal ? { signal } : {}).catch((error: unknown) => {
       throw signal?.aborted ? new GivenUpProblem() : error;
     });
-    return { snapshot, line, audit, facts };
+    return { snapshot, line, audit, facts, known };
   }
 }

@@ -7,6 +7,7 @@ import {
   type LabelKind,
 } from '../../../shared/vocabulary.ts';
 import { Shown } from '../../platform/fields.ts';
+import { AcknowledgedView } from '../../provenance/acknowledgements/acknowledgement.view.ts';
 import { AnimalRef, AsOfView, NamedRecordView, ShareView, StandingShareView } from '../lineage.view.ts';
 
 const share = { type: 'number', minimum: 0, maximum: 1 } as const;
@@ -85,6 +86,20 @@ export class LineFlagView {
 
   @Shown({ description: 'What would clear it, in a plain sentence.' })
   clearedBy: string;
+
+  @Shown({
+    description:
+      'That a registrar acknowledged this flag of the line, and why; it stays as grave as it is. Null where nobody did.',
+    type: AcknowledgedView,
+    nullable: true,
+  })
+  acknowledged: AcknowledgedView | null;
+
+  @Shown({
+    description: 'How many of the members that carry it have it acknowledged of themselves, as of animals.',
+    ...count,
+  })
+  membersAcknowledged: number;
 }
 
 /** What is measured of some members together. */
@@ -190,6 +205,9 @@ export class OutrunningView {
 
   @Shown({ description: 'What is missing: 1 minus the least traced share, 0 to 1.', ...share })
   shortfall: number;
+
+  @Shown({ description: 'Whether a registrar acknowledged that of this animal; its lineage says why.' })
+  isAcknowledged: boolean;
 }
 
 /** How far the labels of the living are borne out. */
@@ -226,6 +244,13 @@ export class RemovalAnimalView {
     isArray: true,
   })
   flags: FlagCode[];
+
+  @Shown({
+    description: 'Those that a registrar acknowledged of this animal; its lineage says why.',
+    enum: flagCodes,
+    isArray: true,
+  })
+  acknowledged: FlagCode[];
 }
 
 /** What taking animals out of breeding would restore, and cost. */

@@ -34,7 +34,7 @@ export function recordKind(
   table: RecordKind,
   kind: AnyKind,
   { columns, title }: Titled,
-  more: Pick<JournalKind, 'hidden' | 'origins' | 'rows' | 'undo'> = {},
+  more: Pick<JournalKind, 'hidden' | 'origins' | 'rows' | 'words' | 'undo'> = {},
 ): JournalKind {
   const readTitles = async (manager: EntityManager, ids: readonly string[]): Promise<ReadonlyMap<string, string>> => {
     const found = await manager.query<(TitleRow & { id: string })[]>(

@@ -61,6 +61,7 @@ async function recordsOf(make: Factory): Promise<Record<string, string[]>> {
     claims: [claim.id],
     evidence: [(await make.evidence({ claimId: claim.id })).id],
     photographs: [(await make.photograph({ individualId: sire.id })).id],
+    acknowledgements: [(await make.acknowledgement({ individualId: other.id })).id],
     keepers: [fuzzer.id],
     journal: idsOf(entries),
   };
@@ -177,7 +178,17 @@ it('afterwards it still answers, the lineage can be computed, and every record h
   expect(animals.length).toBeGreaterThan(0);
   await fuzzer.http.post('/api/v1/lineage/kinship').send({ individuals: animals }).expect(200);
   for (const id of animals.slice(0, 20)) await fuzzer.http.get(`/api/v1/individuals/${id}/lineage`).expect(200);
-  for (const kind of ['species', 'line', 'source', 'pairing', 'observation', 'claim', 'evidence', 'photograph']) {
+  for (const kind of [
+    'species',
+    'line',
+    'source',
+    'pairing',
+    'observation',
+    'claim',
+    'evidence',
+    'photograph',
+    'flag_acknowledgement',
+  ]) {
     const fromSheets = ['species', 'line', 'source'].includes(kind) ? 'import_id is null and' : '';
     const unnoted = await api.dataSource.query<unknown[]>(
       `select id from ${kind} r where ${fromSheets} not exists (select 1 from journal_entry e where e.record_id = r.id)`,

@@ -6,7 +6,7 @@ import { madePdf } from '../../support/made-pdf.ts';
 import { picture } from '../../support/made-pictures.ts';
 import { adding, changing, idIn, restoring, withdrawing, type Scenario, type Written } from './writing-routes.ts';
 
-/** Every route that changes claims, evidence and photographs, and what it must leave behind. */
+/** Every route that changes claims, evidence, photographs and acknowledged flags, and what it must leave behind. */
 export function provenanceRoutes(api: TestApi, make: Factory): Readonly<Record<string, Scenario>> {
   /** Nobody reviews their own: another keeper brings it. */
   const reviewing = async (): Promise<Written> => {
@@ -88,6 +88,25 @@ export function provenanceRoutes(api: TestApi, make: Factory): Readonly<Record<s
       'restored',
       'photograph',
       restoring('photographs', () => make.photograph()),
+    ],
+    'post /api/v1/acknowledgements': [
+      'added',
+      'flag_acknowledgement',
+      adding('acknowledgements', async () => ({
+        individualId: (await make.individual()).id,
+        code: 'origin-gap',
+        reason: 'nobody left to ask',
+      })),
+    ],
+    'post /api/v1/acknowledgements/{id}/withdrawal': [
+      'withdrawn',
+      'flag_acknowledgement',
+      withdrawing('acknowledgements', () => make.acknowledgement()),
+    ],
+    'delete /api/v1/acknowledgements/{id}/withdrawal': [
+      'restored',
+      'flag_acknowledgement',
+      restoring('acknowledgements', () => make.acknowledgement()),
     ],
   };
 }

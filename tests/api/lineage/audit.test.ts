@@ -233,7 +233,7 @@ describe('the audit of a line', () => {
     const answer = await api.http.get(`/api/v1/lines/${line}/audit.csv`).expect(200);
     expect(answer.headers['content-type']).toContain('text/csv');
     const [head, ...rows] = answer.text.trimEnd().split('\r\n');
-    expect(head).toMatch(/^number,code,.*,tracedShare,tracedShareLeast,outsideShare,flags$/);
+    expect(head).toMatch(/^number,code,.*,tracedShare,tracedShareLeast,outsideShare,flags,acknowledged$/);
     expect(rows).toHaveLength(7);
     expect(rows.find((row) => row.includes('1+1'))).toContain(",'=1+1,");
     expect(rows.find((row) => row.includes(',half stranger,'))).toMatch(/,0\.5,.*outside-line/);

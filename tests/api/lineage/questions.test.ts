@@ -237,6 +237,7 @@ describe('figures of a list of animals', () => {
         standings: lineage.label.shares,
         tracedShare: lineage.label.tracedShare,
         flags: lineage.label.flags.map(({ code }) => code),
+        acknowledged: [],
       });
     }
   });

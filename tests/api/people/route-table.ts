@@ -1,5 +1,5 @@
-import type { Factory } from '../../support/factories.ts';
-import { trio } from '../../support/factories.ts';
+import { trio, type Factory } from '../../support/factories.ts';
+import { acknowledgementRoutes } from './acknowledgement-routes.ts';
 import { fileRoutes } from './file-routes.ts';
 import { lineageRoutes } from './lineage-routes.ts';
 import { matchRoutes } from './match-routes.ts';
@@ -50,7 +50,6 @@ const changing: Outcomes = [401, 401, 403, '✓', '✓', 403, 403];
 const administering: Outcomes = [401, 401, 403, 403, 403, '✓', 403];
 const nobody: Outcomes = [403, 403, 403, 403, 403, 403, 403];
 const merging: Outcomes = [401, 401, 403, 403, '✓', 403, 403];
-
 const reviewing: Outcomes = [401, 401, 403, 403, '✓', 403, 403];
 
 const nothing = (): Ask => ({});
@@ -290,6 +289,7 @@ export const table: Record<string, Row> = {
   ...fileRoutes,
   ...lineageRoutes,
   ...matchRoutes,
+  ...acknowledgementRoutes,
   'GET /api/v1/places': row(reading),
   'GET /api/v1/individuals/{id}/provenance': row(reading, publicAnimal),
   'GET /api/v1/individuals/{id}/occurrence': row(reading, publicAnimal),

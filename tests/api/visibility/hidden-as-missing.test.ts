@@ -67,6 +67,7 @@ const kinds = {
   claims: ['the claim of the private source'],
   evidence: ['the evidence of the private source'],
   photographs: ['the photograph of the private sire'],
+  acknowledgements: ['the acknowledged flag of the private sire'],
   imports: ['the import'],
 };
 const changed = (path: string, body: object): Ask[] => [
@@ -116,6 +117,7 @@ const routes: Record<keyof typeof kinds, Ask[]> = {
     ...['photographs/{id}', 'photographs/{id}/file', 'photographs/{id}/file?size=small'].map(read),
     ...changed('photographs', { notes: 'a try' }),
   ],
+  acknowledgements: [read('acknowledgements/{id}')],
   imports: [
     read('imports/{id}'),
     (http, id) => http.post(`/api/v1/imports/${id}/withdrawal`).send({ reason: 'a try' }),

@@ -316,6 +316,7 @@ async function makeRemarks({ make, ben, ledger, api }: World, founders: Founders
   const shown = await make.observation({ individualId: young.open.id, text: 'remark for all', visibility: 'public' });
   ledger.ids['a public remark'] = shown.id;
   await makeClaims(make, ledger, founders);
+  await acknowledgeFlags(api, ledger, founders);
   const reason = 'reason veiled';
   await post(api, `clutches/${young.mixedClutch.id}/warnings/young-sire/confirmation`, { reason });
   ledger.add('the reason of a warning that speaks of a private animal', reason, inPrivate);
@@ -352,6 +353,18 @@ async function makeClaims(make: Factory, ledger: Ledger, founders: Founders): Pr
   const letter = { reference: 'Letter of the open claim', issuedBy: 'Writer open' };
   const brought = await make.evidence({ claimId: shown.id, ...letter });
   ledger.keep('the evidence of a public source', brought, inClub, letter);
+}
+
+/** What a registrar says of a flag is for those who may see the animal, of a line for all members; its causes for nobody else. */
+async function acknowledgeFlags(api: TestApi, ledger: Ledger, { sire, clubDam }: Founders): Promise<void> {
+  const registrar = new Factory((await api.addKeeper('Acknowledger', ['registrar'])).http);
+  const acknowledge = async (name: string, individualId: string, seenBy: readonly Asker[]): Promise<void> => {
+    const told = { reason: `Reason of ${name.slice(-12)}` };
+    const flag = { individualId, code: 'label-beyond-evidence', ...told };
+    ledger.keep(name, await registrar.acknowledgement(flag), seenBy, told);
+  };
+  await acknowledge('the acknowledged flag of the private sire', sire.id, inPrivate);
+  await acknowledge('the acknowledged flag of the club dam', clubDam.id, inClub);
 }
 
 async function makeImport({ ledger, api }: World, owner: TestKeeper): Promise<void> {

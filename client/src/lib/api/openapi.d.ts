@@ -1236,6 +1236,65 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/acknowledgements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Acknowledged flags, in the order in which they were acknowledged */
+        get: operations["listAcknowledgementsAcknowledgements"];
+        put?: never;
+        /**
+         * Acknowledge a flag of an animal or of a line, with a reason
+         * @description Registrars only. The flag stays in every list with its severity; who acknowledged it, when and why is told beside it. The records that cause it now are remembered: where another one comes to cause it, that is told too (`otherCauses`). An animal’s counts for that animal everywhere, a line’s for the audit of the line. 422 where nothing carries the flag now, 409 where it is acknowledged already: withdraw that first to acknowledge it anew.
+         */
+        post: operations["addAcknowledgementAcknowledging"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/acknowledgements/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One acknowledgement */
+        get: operations["getAcknowledgementAcknowledgements"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/acknowledgements/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw an acknowledgement; the flag is told without it */
+        post: operations["withdrawAcknowledgementAcknowledgements"];
+        /**
+         * Restore a withdrawn acknowledgement
+         * @description Refused with 409 where the flag was acknowledged anew meanwhile.
+         */
+        delete: operations["restoreAcknowledgementAcknowledgements"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/lineage": {
         parameters: {
             query?: never;
@@ -4270,6 +4329,53 @@ export interface components {
             /** @description Whether there are more events than are told here. */
             isCut: boolean;
         };
+        AcknowledgementView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Name of the keeper who entered it; null where a stranger asks. */
+            keeper: string | null;
+            /**
+             * Format: uuid
+             * @description Id of that keeper; null where a stranger asks.
+             */
+            keeperId: string | null;
+            /**
+             * Format: uuid
+             * @description The animal whose flag it is; null where it is the flag of a line.
+             */
+            individualId: string | null;
+            /**
+             * Format: uuid
+             * @description The line whose flag it is; null where it is the flag of an animal.
+             */
+            lineId: string | null;
+            /**
+             * @description The flag.
+             * @enum {string}
+             */
+            code: "disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain";
+            /** @description Why it may stay. */
+            reason: string;
+            /** @description How many records caused the flag when it was acknowledged, the first 50 counted. */
+            causes: number;
+        };
         AnimalRef: {
             /** @description Id of the individual; "private-1" and so on, numbered within the answer, where it may not be seen. */
             id: string;
@@ -4360,6 +4466,26 @@ export interface components {
             /** @description Whether it is a private record that whoever asks may not see. */
             isPrivate: boolean;
         };
+        AcknowledgedView: {
+            /**
+             * Format: uuid
+             * @description Id of the acknowledgement.
+             */
+            id: string;
+            /** @description Its version, to withdraw it by (If-Match). */
+            version: number;
+            /** @description Name of the registrar; null where a stranger asks. */
+            by: string | null;
+            /**
+             * Format: date-time
+             * @description When, RFC 3339 in UTC.
+             */
+            at: string;
+            /** @description Why the flag may stay; null where a stranger asks, since it may name people or places. */
+            reason: string | null;
+            /** @description Whether a record causes the flag now that did not when it was acknowledged: what was said was not said of that one. Null where more records cause it than are compared, 50. */
+            otherCauses: boolean | null;
+        };
         FlagView: {
             /**
              * @description Which rule raised it.
@@ -4377,6 +4503,8 @@ export interface components {
             records: components["schemas"]["NamedRecordView"][];
             /** @description What would clear it, in a plain sentence. */
             clearedBy: string;
+            /** @description That a registrar acknowledged this flag of this animal, and why; the flag stays as grave as it is. Null where nobody did, and of young that are only planned. */
+            acknowledged: components["schemas"]["AcknowledgedView"] | null;
         };
         LabelView: {
             /** @description The label: the name of its line. Null without a line. */
@@ -5077,6 +5205,8 @@ export interface components {
             meanKinship: number | null;
             /** @description What the audit holds against its label, the gravest first; ask for its lineage to learn why. */
             flags: ("disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain")[];
+            /** @description Those of its flags that a registrar acknowledged; ask for its lineage to learn why. */
+            acknowledged: ("disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain")[];
         };
         FiguresView: {
             /** @description One item an animal, in the order they were named. */
@@ -5273,6 +5403,10 @@ export interface components {
             causeCount: number;
             /** @description What would clear it, in a plain sentence. */
             clearedBy: string;
+            /** @description That a registrar acknowledged this flag of the line, and why; it stays as grave as it is. Null where nobody did. */
+            acknowledged: components["schemas"]["AcknowledgedView"] | null;
+            /** @description How many of the members that carry it have it acknowledged of themselves, as of animals. */
+            membersAcknowledged: number;
         };
         AuditGroupView: {
             /** @description How many animals it rests on. */
@@ -5346,6 +5480,8 @@ export interface components {
             least: number;
             /** @description What is missing: 1 minus the least traced share, 0 to 1. */
             shortfall: number;
+            /** @description Whether a registrar acknowledged that of this animal; its lineage says why. */
+            isAcknowledged: boolean;
         };
         AuditTracedView: {
             /** @description Mean expected traced share of the living, 0 to 1; null where none lives. */
@@ -5364,6 +5500,8 @@ export interface components {
             outside: number;
             /** @description Which of the flags about foreign blood it carries; none where its founders all carry one other label. */
             flags: ("disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain")[];
+            /** @description Those that a registrar acknowledged of this animal; its lineage says why. */
+            acknowledged: ("disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain")[];
         };
         RemovalView: {
             /** @description How many of the living carry blood of another line, or of founders that carry another label (under a name that claims nothing: of several labels): the least that would have to leave breeding. 0 for a cross, which is no fault. */
@@ -5431,6 +5569,28 @@ export interface components {
             cautions: string[];
             /** @description The state of the register that this is computed from. */
             asOf: components["schemas"]["AsOfView"];
+        };
+        NewAcknowledgementRequest: {
+            /**
+             * Format: uuid
+             * @description The animal that carries the flag.
+             */
+            individualId?: string;
+            /**
+             * Format: uuid
+             * @description The line whose audit shows the flag.
+             */
+            lineId?: string;
+            /**
+             * @description The flag; the animal or line must carry it now.
+             * @enum {string}
+             */
+            code: "disputed-claim" | "mixed-labels" | "outside-line" | "label-changed" | "label-beyond-evidence" | "outside-range" | "export-route" | "date-conflict" | "origin-gap" | "country-only" | "parents-uncertain";
+            /**
+             * @description Why it may stay. Every member who sees the flag reads it.
+             * @example The importer died in 2003, and his papers went with him.
+             */
+            reason: string;
         };
         FiguresProgressView: {
             /** @description Whether every stored figure, by which lists are sorted and filtered, follows the newest change. The lineage of one animal says it for itself. */
@@ -14500,6 +14660,418 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listAcknowledgementsAcknowledgements: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Those of this animal. */
+                individualId?: string;
+                /** @description Those of this line, without those of its animals. */
+                lineId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["AcknowledgementView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addAcknowledgementAcknowledging: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewAcknowledgementRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AcknowledgementView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getAcknowledgementAcknowledgements: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AcknowledgementView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawAcknowledgementAcknowledgements: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AcknowledgementView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreAcknowledgementAcknowledgements: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AcknowledgementView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
                 headers: {
                     [name: string]: unknown;
                 };
