@@ -1,12 +1,14 @@
 import { Module } from '@nestjs/common';
 import { LineageModule } from '../lineage/lineage.module.ts';
+import { PlanForecastController } from './forecast/plan-forecast.controller.ts';
+import { PlanForecastService } from './forecast/plan-forecast.service.ts';
 import { MatesController } from './mates/mates.controller.ts';
 import { MatesService } from './mates/mates.service.ts';
 
 /** Choosing pairings: who for whom, and what would come of it. */
 @Module({
   imports: [LineageModule],
-  controllers: [MatesController],
-  providers: [MatesService],
+  controllers: [MatesController, PlanForecastController],
+  providers: [MatesService, PlanForecastService],
 })
 export class MatchModule {}

@@ -23,7 +23,7 @@ const keptFor = '7 days';
 const unkeptKey = 'linekeeper:unkept';
 const shownOnceKey = 'linekeeper:shown-once';
 
-/** A route that takes a passphrase: not even a hash of its requests is kept, and a key changes nothing. */
+/** A route that takes a passphrase, or that answers a question by a stream: not even a hash of its requests is kept, and a key changes nothing. */
 export const Unkept = (): MethodDecorator => SetMetadata(unkeptKey, true);
 
 /** A route whose answer holds a secret: the answer is not kept, and a repeat is told that it was shown once. */

@@ -6,10 +6,21 @@ export interface StreamEvent {
   readonly data: unknown;
 }
 
-/** Opens a stream of events in the name of whoever holds the token. */
-export function openStream(api: TestApi, path: string, token: string, signal?: AbortSignal): Promise<Response> {
+/** Opens a stream of events in the name of whoever holds the token; with a body by POST. */
+export function openStream(
+  api: TestApi,
+  path: string,
+  token: string,
+  signal?: AbortSignal,
+  body?: object,
+): Promise<Response> {
   return fetch(`${api.url}${path}`, {
-    headers: { Accept: 'text/event-stream', Authorization: `Bearer ${token}` },
+    headers: {
+      Accept: 'text/event-stream',
+      Authorization: `Bearer ${token}`,
+      ...(body ? { 'Content-Type': 'application/json' } : {}),
+    },
+    ...(body ? { method: 'POST', body: JSON.stringify(body) } : {}),
     ...(signal ? { signal } : {}),
   });
 }

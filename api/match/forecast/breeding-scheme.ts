@@ -72,6 +72,11 @@ export function schemeOfGroups(groups: readonly BreedingGroup[]): FilledScheme {
   };
 }
 
+/** How many dams breed in some groups, and so how many clutches there are in a generation. */
+export function dams(groups: readonly BreedingGroup[]): number {
+  return groups.reduce((sum, group) => sum + group.dams.length + ((group.unsexed.length + 1) >> 1), 0);
+}
+
 /** How the groups go on: as many dams each, and as many sires as the dams' young kept can replace. */
 export function laterScheme(groups: readonly BreedingGroup[], youngKept: number): BreedingScheme {
   return schemeOfSizes(

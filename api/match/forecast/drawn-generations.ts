@@ -84,7 +84,7 @@ export class GroupMatings implements Matings {
     this.#later.sires = drawFirst(males, this.#laterSires, random);
     // those without a place wait behind the others, to be exchanged for a sister
     this.#later.dams = drawFirst(females, females.length, random);
-    this.#later.exchange(this.#areOfOneGroup);
+    if (this.#groups.length > 1) this.#later.exchange(this.#areOfOneGroup);
     return this.#later.parents(random);
   }
 

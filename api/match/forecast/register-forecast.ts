@@ -1,5 +1,6 @@
 import type { Pedigree } from '../../lineage/kernel/pedigree.ts';
 import type { FounderShare } from '../../lineage/kernel/shares.ts';
+import { dams, type BreedingGroup } from './breeding-scheme.ts';
 import { fixedAncestry, type FixedAncestry } from './fixed-ancestry.ts';
 import { forecastCourses, type Forecast, type ForecastQuestion } from './forecast-courses.ts';
 
@@ -49,9 +50,17 @@ export function replicateCost(
   ancestors: number,
   { pairs, groups, courses, generations, youngKept, loci }: ForecastQuestion,
 ): number {
-  const ofGroups = groups.reduce((sum, { dams, unsexed }) => sum + dams.length + ((unsexed.length + 1) >> 1), 0);
+  const ofGroups = dams(groups);
   const clutches = courses.reduce((sum, course) => sum + (course === 'today' ? ofGroups : pairs.length), 0);
-  return 100_000 + 3.5 * loci * (2 * ancestors + 6 * clutches * youngKept * generations);
+  const genes = 3.5 * loci * (2 * ancestors + 6 * clutches * youngKept * generations);
+  return 100_000 + genes + (courses.includes('today') ? exchangeCost(groups, youngKept) * generations : 0);
+}
+
+/** One of so many dams meets her own group, and is held against all females that were kept, by every sire of a group. */
+function exchangeCost(groups: readonly BreedingGroup[], youngKept: number): number {
+  const clutches = dams(groups);
+  const sires = groups.reduce((most, group) => Math.max(most, group.sires.length + (group.unsexed.length >> 1)), 1);
+  return (20 * clutches * clutches * (youngKept / 2) * sires) / groups.length;
 }
 
 function breedersOf({ pairs, groups, courses }: ForecastQuestion): Set<number> {

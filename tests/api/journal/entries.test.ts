@@ -40,6 +40,7 @@ const questions = [
   'post /api/v1/individuals/{id}/lineage/what-if',
   'post /api/v1/lineage/forecast',
   'post /api/v1/lineage/set',
+  'post /api/v1/lines/{id}/plan-forecast',
 ];
 
 /** Who comes and goes is no change of the register; the log of the service knows it. */

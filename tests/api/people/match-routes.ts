@@ -9,4 +9,8 @@ export const matchRoutes: Readonly<Record<string, Row>> = {
     outcomes: membersReading,
     ask: async ({ owner }) => ({ at: [(await owner.individual()).id] }),
   },
+  'POST /api/v1/lines/{id}/plan-forecast': {
+    outcomes: membersReading,
+    ask: async ({ owner }) => ({ at: [(await owner.line()).id], body: { courses: ['today'] } }),
+  },
 };

@@ -22,6 +22,7 @@ let api: TestApi;
 let register: SecretRegister;
 let gets: Route[];
 let askingPosts: string[];
+let lines: string[];
 
 /** Every address with every record, thousands of requests: it takes as long as it takes. */
 const walkTime = 240_000;
@@ -35,6 +36,8 @@ beforeAll(async () => {
     get ? [{ path, parameters: (get.parameters ?? []) as unknown as Parameter[] }] : [],
   );
   askingPosts = routes.flatMap(([path, { post }]) => (post && '200' in post.responses ? [path] : []));
+  const page = (await api.http.get('/api/v1/lines').expect(200)).body as { items: { id: string }[] };
+  lines = page.items.map(({ id }) => id);
   await setPublicReading(api, true);
 });
 
@@ -177,9 +180,26 @@ async function walkQuestions(walk: Walk): Promise<void> {
     await walk.ask(youngOf, { clutches: [{ id: name, sires: [], dams: [] }] }, [name]);
     const sheet = `code,species,sire\nNEW-1,Inventus species1,${name}\n`;
     await walk.ask('/api/v1/imports?dryRun=true', sheet, [name]);
+    await walkForecasts(walk, name);
   }
   for (const one of ids())
     await walk.ask('/api/v1/lineage/kinship', { individuals: [register.ids['the club young'], one] }, [one]);
+}
+
+/** What would come of an animal as a sire, as a dam, and of the pairings of its line as they stand. */
+async function walkForecasts(walk: Walk, name: string): Promise<void> {
+  const { numbers } = register;
+  const briefly = { replicates: 100, generations: 1, loci: 1, crossLines: true };
+  for (const line of lines) {
+    const at = `/api/v1/lines/${line}/plan-forecast`;
+    const pairs = [
+      { sire: name, dam: numbers['the club young'] },
+      { sire: numbers['the young private sire'], dam: name },
+    ];
+    for (const pair of pairs)
+      await walk.ask(at, { ...briefly, pairs: [pair] }, [name, ...Object.values(pair).map((one) => one ?? '')]);
+    await walk.ask(at, { ...briefly, courses: ['today'] }, []);
+  }
 }
 
 async function walkAll(asker: Asker): Promise<Walk> {
@@ -200,6 +220,7 @@ describe('what is private', () => {
       '/api/v1/lineage/forecast',
       '/api/v1/lineage/kinship',
       '/api/v1/lineage/set',
+      '/api/v1/lines/{id}/plan-forecast',
     ]);
   });
 
