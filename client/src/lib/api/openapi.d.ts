@@ -1599,6 +1599,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/lines/{id}/plan-forecast": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Gene diversity, inbreeding and founder shares of the next generations under a plan, under the pairings of today, and at random
+         * @description Gene dropping: each replicate draws the genes of the founders, with the base kinship of their sources, drops them through the recorded ancestry to the breeders, all young of a clutch by the same parents, and then through the matings of each course. Nothing is written. With `Accept: text/event-stream` the answer is a stream: events named `progress` with `done` and `total` (replicates), then one event `result` with the same object as the JSON answer, or one event `problem` with a problem document. Closing it ends the computation, as leaving the JSON answer does. At most eight streams a keeper. A question may cost at most some 50 seconds of computing, counted beforehand; over that the answer says how many replicates fit. An Idempotency-Key changes nothing. The figures advise; the animals' welfare and the keeper's eye decide.
+         */
+        post: operations["askForecastPlanForecast"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/imports": {
         parameters: {
             query?: never;
@@ -5702,6 +5722,137 @@ export interface components {
             excluded: components["schemas"]["ExcludedMatesView"][];
             /** @description Gene diversity of the living of the animal's line, 0 to 1; null where none lives. */
             geneDiversity: number | null;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        PlannedPairRequest: {
+            /** @description The sire: id or registry number of a living male. */
+            sire: string;
+            /** @description The dam: id or registry number of a living female. */
+            dam: string;
+        };
+        PlanForecastRequest: {
+            /** @description The pairs of the plan, 1 to 300; an animal may stand in several, each two animals once. May be left out where `courses` asks for `today` alone. */
+            pairs?: components["schemas"]["PlannedPairRequest"][];
+            /** @description What is compared; all three if left out. plan: these pairs, their young paired again with least kinship; today: the groups and pairs of the line that stand in the register now; random: the breeders of the plan and their young, mated at random. */
+            courses?: ("plan" | "today" | "random")[];
+            /** @description Generations that are bred, 1 to 10; 5 if left out. */
+            generations?: number;
+            /** @description Young of each pair, or of each dam of a group, that grow up, 2 to 20; 4 if left out. */
+            youngKept?: number;
+            /** @description How often the generations are bred, 100 to 10 000; 1000 if left out. */
+            replicates?: number;
+            /** @description Unlinked loci whose genes are followed in each replicate, 1 to 64; 32 if left out. With 1 the intervals say what one gene may meet; with many they come near to the whole genome. */
+            loci?: number;
+            /** @description Seed of the drawing: the same seed, question and revision of the register give the same answer, to the last digit; 1 if left out. */
+            seed?: number;
+            /** @description Take pairs with animals of another line or of none, too: their young would be a cross. No if left out. */
+            crossLines?: boolean;
+        };
+        ForecastFigureView: {
+            /** @description Mean over the replicates, 0 to 1. */
+            mean: number;
+            /** @description Standard error of the mean: how far it may be off because no more replicates were drawn. It says nothing of how far one future may lie from the mean. */
+            standardError: number;
+            /** @description Interval of the outcome: 95 % of the replicates lie from here to `to`, 2.5 % below. 0 to 1. */
+            from: number;
+            /** @description End of the interval of the outcome; 2.5 % of the replicates lie above. 0 to 1. */
+            to: number;
+            /** @description The least of all replicates, 0 to 1. */
+            least: number;
+            /** @description The greatest of all replicates, 0 to 1. */
+            greatest: number;
+            /** @description What kinship expects (Malécot 1948), 0 to 1, computed without drawing; the mean lies about it by its standard error. Null where who mates with whom is drawn. */
+            expected: number | null;
+        };
+        ForecastOutcomeView: {
+            /** @description Mean over the replicates, 0 to 1. */
+            mean: number;
+            /** @description Standard error of the mean: how far it may be off because no more replicates were drawn. It says nothing of how far one future may lie from the mean. */
+            standardError: number;
+            /** @description Interval of the outcome: 95 % of the replicates lie from here to `to`, 2.5 % below. 0 to 1. */
+            from: number;
+            /** @description End of the interval of the outcome; 2.5 % of the replicates lie above. 0 to 1. */
+            to: number;
+            /** @description The least of all replicates, 0 to 1. */
+            least: number;
+            /** @description The greatest of all replicates, 0 to 1. */
+            greatest: number;
+        };
+        ForecastGenerationView: {
+            /** @description 0 the breeders, 1 their young, and so on. */
+            generation: number;
+            /** @description Animals of the generation that figures are taken of. */
+            animals: number;
+            /** @description Gene diversity: 1 − mean kinship of the animals of the generation, each with itself included (Lacy 1989), 0 to 1, against unrelated founders. */
+            diversity: components["schemas"]["ForecastFigureView"];
+            /** @description Mean inbreeding coefficient F of the animals of the generation, 0 to 1 (Wright 1922). */
+            inbreeding: components["schemas"]["ForecastFigureView"];
+            /** @description Share of each of `origins` in the genes of the generation, in their order, 0 to 1. */
+            shares: components["schemas"]["ForecastOutcomeView"][];
+            /** @description Share of all other origins together; the means of all shares sum to 1. */
+            otherShare: components["schemas"]["ForecastOutcomeView"];
+        };
+        ForecastCourseView: {
+            /**
+             * @description plan: the given pairs; today: the groups of the register; random: the breeders of the plan at random.
+             * @enum {string}
+             */
+            course: "plan" | "today" | "random";
+            /** @description By which rule later generations are mated, in plain words; to be shown beside the figures. */
+            rule: string;
+            /** @description Sires that breed in the first generation. */
+            sires: number;
+            /** @description Dams that breed in the first generation. */
+            dams: number;
+            /** @description Clutches in each generation, each of one sire and one dam. */
+            clutches: number;
+            /** @description The generations, the breeders first. */
+            generations: components["schemas"]["ForecastGenerationView"][];
+        };
+        MissingCourseView: {
+            /**
+             * @description Which one.
+             * @enum {string}
+             */
+            course: "plan" | "today" | "random";
+            /** @description Why, and what would help. */
+            detail: string;
+        };
+        OriginView: {
+            /** @description The source that the founders came from. */
+            source?: components["schemas"]["ShareSourceView"];
+            /** @description A founder of unknown origin. */
+            founder?: components["schemas"]["AnimalRef"];
+            /** @description The clutch of which a parent is unknown. */
+            unknownParentOf?: components["schemas"]["ShareClutchView"];
+            /**
+             * @description How well it stands, by rule, under the label asked about: unknown for a parent that nobody knows, for a founder of unknown origin of which nothing is claimed, and for what may not be seen.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
+        };
+        PlanForecastView: {
+            /** @description The courses asked for, as far as they can be forecast. */
+            courses: components["schemas"]["ForecastCourseView"][];
+            /** @description Courses asked for that cannot be forecast. */
+            missing: components["schemas"]["MissingCourseView"][];
+            /** @description Where the genes of the breeders begin: the 24 origins with the largest shares, those first. */
+            origins: components["schemas"]["OriginView"][];
+            /** @description How many other origins there are. */
+            otherOrigins: number;
+            /** @description How often the generations were bred (gene dropping, MacCluer et al. 1986): each time the parents of uncertain clutches among the ancestors, the genes handed on and, but for the plan, the mates are drawn anew. */
+            replicates: number;
+            /** @description Unlinked loci followed in each replicate. */
+            loci: number;
+            /** @description Young of each clutch that grow up. */
+            youngKept: number;
+            /** @description Seed of the drawing. */
+            seed: number;
+            /** @description What must be kept in mind with these figures, in plain sentences; to be shown beside them. */
+            cautions: string[];
+            /** @description Whether the figures follow every change of the register; false while figures of some breeders are still being recomputed. */
+            current: boolean;
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
@@ -16332,6 +16483,105 @@ export interface operations {
             };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    askForecastPlanForecast: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Id of the line. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlanForecastRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanForecastView"];
+                    "text/event-stream": components["schemas"]["PlanForecastView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
                 headers: {
                     [name: string]: unknown;
                 };
