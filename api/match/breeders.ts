@@ -66,14 +66,12 @@ export async function findBreeders(
   animals: readonly number[],
   leave: BreedingLeave = {},
 ): Promise<{ breeders: Breeder[]; excluded: ExcludedAnimal[] }> {
-  const rows = await readBreederRows(
-    manager,
-    animals.map((animal) => snapshot.idOf(animal)),
-  );
+  const ids = animals.map((animal) => snapshot.idOf(animal));
+  const rows = await readBreederRows(manager, ids);
   const ranges = await readRanges(manager, [...new Set(rows.map(({ speciesId }) => speciesId))]);
   const rowOf = new Map(rows.map((row) => [row.id, row]));
-  const seen = animals.flatMap((animal) => {
-    const row = rowOf.get(snapshot.idOf(animal));
+  const seen = animals.flatMap((animal, place) => {
+    const row = rowOf.get(ids[place] ?? '');
     return row ? [{ animal, row }] : [];
   });
   const disputes = carriesDispute(

@@ -45,6 +45,7 @@ export async function benchMillion(): Promise<MillionRow[]> {
       ...(await measureSets(service, filled)),
       ...(await measureYoung(service, app.get(DataSource), filled)),
       ...(await measureLists(service, filled)),
+      await measureMates(service, app.get(DataSource), filled),
     ];
     await app.close();
     return rows;
@@ -177,6 +178,30 @@ async function measureLists(service: Service, filled: FilledRegister): Promise<M
     rows.push(rowOf(`register, ${question.replace(/lineId=.*/, 'one line')}`, times, ''));
   }
   return rows;
+}
+
+/** Lines that are put into one, so that some 2 200 mates come into question for each animal. */
+const LINES_IN_ONE = 45;
+
+/** Last, since it changes the lines. */
+async function measureMates(service: Service, database: DataSource, { lines }: FilledRegister): Promise<MillionRow> {
+  const joined = lines.slice(0, LINES_IN_ONE);
+  await database.query('update individual set line_id = $1 where line_id = any($2::uuid[])', [joined[0], joined]);
+  await secondsUntil(() => service.isCurrent());
+  const males = await database.query<{ id: string }[]>(
+    `select id from individual where line_id = $1 and sex = 'male' and status = 'alive' limit ${RUNS}`,
+    [joined[0]],
+  );
+  const times: number[] = [];
+  let total = 0;
+  for (const [run, { id }] of [...males.slice(0, WARM_UP), ...males].entries()) {
+    // more questions than one keeper may ask
+    if (run % 50 === 0) await database.query('delete from rate_limit');
+    const { milliseconds, answer } = await service.ask<{ total: number }>(`/individuals/${id}/mates?kinshipTo=1`);
+    total = answer.total;
+    if (run >= WARM_UP) times.push(milliseconds);
+  }
+  return rowOf(`who for this one, ${total} mates`, times, 100);
 }
 
 function rowOf(what: string, times: number[], mustReach: number | string): MillionRow {

@@ -2,7 +2,8 @@ import type { MateExclusion } from './mates.view.ts';
 
 /** Why animals are left out, in words, with what would let them in. */
 export const exclusionWords: Readonly<Record<MateExclusion, string>> = {
-  'not-living': 'They died, left the club, or nobody knows whether they live.',
+  'not-living':
+    'They died, left the club, or nobody knows whether they live. Of a large line the newest 500 are counted.',
   'keeper-left': 'Their keeper has left the club.',
   unsexed: 'Their sex is not known yet. Ask for unsexed animals to see them.',
   'too-young': 'They are younger than the least age at which their species matures.',

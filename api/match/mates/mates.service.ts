@@ -15,8 +15,10 @@ import type { MatesQuery } from './mates.dto.ts';
 import { mateExclusions, type ExcludedMatesView, type MateExclusion, type MatesView } from './mates.view.ts';
 import { compare, livingLine, rankMates, rankOf, type RankedMate } from './rank-mates.ts';
 
-/** Most animals that are looked at as mates at once. */
+/** Most living animals that are looked at as mates at once. */
 const CONSIDERED_MOST = 5000;
+/** The newest of the dead, to tell why they are missing. */
+const DEAD_MOST = 500;
 /** Animals that are named for each reason why they are left out. */
 const NAMED_MOST = 12;
 /** Half-sibs have a kinship of 1/8 exactly, yet sums of it miss the last digit. */
@@ -46,7 +48,9 @@ export class MatesService {
     const found = await findBreeders(manager, snapshot, considered, query);
     const excluded: Excluded = new Map();
     const exclude = (reason: MateExclusion, number: number): void => {
-      excluded.set(reason, [...(excluded.get(reason) ?? []), number]);
+      const others = excluded.get(reason);
+      if (others) others.push(number);
+      else excluded.set(reason, [number]);
     };
     for (const { animal: number, reason } of found.excluded) exclude(reason, number);
     const species = (own.breeders[0] ?? own.excluded[0])?.speciesId;
@@ -114,19 +118,22 @@ function candidatesFor(snapshot: LineageSnapshot, animal: number, query: MatesQu
   const fits = (other: number): boolean =>
     other !== animal && (sex === 'unsexed' || sexOf(graph, other) === 'unsexed' || sexOf(graph, other) !== sex);
   const isOfAll = query.crossLines && query.lineId === undefined;
-  const found: number[] = [];
-  if (!isOfAll) for (const other of snapshot.membersOfLine(line)) if (fits(other)) found.push(other);
+  const living: number[] = [];
+  const dead: number[] = [];
+  const consider = (other: number): void => {
+    if (fits(other)) (isLiving(graph, other) ? living : dead).push(other);
+  };
+  if (!isOfAll) snapshot.membersOfLine(line).forEach(consider);
   // the dead of a whole club are nobody's news: only the living of other lines come into question
-  if (isOfAll)
-    for (let other = 0; other < snapshot.size; other++) if (isLiving(graph, other) && fits(other)) found.push(other);
-  if (found.length > CONSIDERED_MOST)
+  else for (let other = 0; other < snapshot.size; other++) if (isLiving(graph, other)) consider(other);
+  if (living.length > CONSIDERED_MOST)
     throw new InvalidProblem('Too many animals come into question.', [
       {
         pointer: isOfAll ? '/crossLines' : '/lineId',
-        detail: `${found.length} animals come into question, at most ${CONSIDERED_MOST} are looked at. Choose one line by lineId${isOfAll ? '' : ', or ask for a plan of the line'}.`,
+        detail: `${living.length} animals come into question, at most ${CONSIDERED_MOST} are looked at. ${isOfAll ? 'Choose one line by lineId.' : 'Ask for a plan of the line instead.'}`,
       },
     ]);
-  return found;
+  return [...living, ...dead.slice(-DEAD_MOST)];
 }
 
 function pageOf(
