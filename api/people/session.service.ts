@@ -6,6 +6,7 @@ import { writeEntry } from '../platform/journal-entry.ts';
 import { networkOf } from '../platform/network.ts';
 import { NotFoundProblem } from '../platform/problem.ts';
 import { RateLimits } from '../platform/rate-limits.ts';
+import { settingsKey, type Settings } from '../platform/settings.ts';
 import { inTransaction } from '../platform/transaction.ts';
 import { Passphrases } from './passphrases.ts';
 import { readClub } from './people.queries.ts';
@@ -30,6 +31,7 @@ export class SessionService {
     @Inject(DataSource) private readonly dataSource: DataSource,
     @Inject(Passphrases) private readonly passphrases: Passphrases,
     @Inject(RateLimits) private readonly limits: RateLimits,
+    @Inject(settingsKey) private readonly settings: Settings,
   ) {}
 
   /** Who asks, in which club, and what they may do. */
@@ -37,7 +39,8 @@ export class SessionService {
     const manager = this.dataSource.manager;
     const club = await readClub(manager);
     const permissions = permissionsOf(who, { publicReading: club?.publicReading ?? false }).map(permissionView);
-    const shared = { club: club && clubView(club), permissions };
+    const { documentBytes, pictureBytes } = this.settings;
+    const shared = { club: club && clubView(club), permissions, fileLimits: { documentBytes, pictureBytes } };
     if (who !== null) return { ...shared, state: 'signed-in', keeper: keeperView(who), demoKeepers: [] };
     const state = (await needsSetup(manager)) ? 'setup' : 'signed-out';
     return { ...shared, state, keeper: null, demoKeepers: (await listDemoKeepers(manager)).map(keeperView) };

@@ -48,6 +48,21 @@ export class PermissionView {
 }
 
 /** Who asks, and what may be done. */
+/** How large files may be that are sent. */
+export class FileLimitsView {
+  @Shown({ description: 'Most bytes of a document (PDF).', type: 'integer', minimum: 1, example: 20_000_000 })
+  documentBytes: number;
+
+  @Shown({
+    description: 'Most bytes of a picture, as it comes from the camera.',
+    type: 'integer',
+    minimum: 1,
+    example: 25_000_000,
+  })
+  pictureBytes: number;
+}
+
+/** Who asks. */
 export class SessionView {
   @Shown({
     description: 'setup: the register wants its first administrator; signed-out: nobody is signed in; signed-in.',
@@ -69,4 +84,7 @@ export class SessionView {
     type: [SessionKeeperView],
   })
   demoKeepers: SessionKeeperView[];
+
+  @Shown({ description: 'How large files may be that are sent.', type: FileLimitsView })
+  fileLimits: FileLimitsView;
 }

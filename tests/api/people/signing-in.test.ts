@@ -28,6 +28,7 @@ describe('a keeper who signs in', () => {
       club: { name: 'My register', demo: false, publicReading: false },
       keeper: { id: runa.id, name: 'Runa', roles: [] },
       demoKeepers: [],
+      fileLimits: { documentBytes: 20_000_000, pictureBytes: 25_000_000 },
     });
     expect((answer.body as { permissions: unknown[] }).permissions).toContainEqual({
       action: ['change'],

@@ -1788,6 +1788,18 @@ export interface components {
             /** @description Only to records whose fields are these; left out: to all. */
             conditions?: components["schemas"]["PermissionConditionView"];
         };
+        FileLimitsView: {
+            /**
+             * @description Most bytes of a document (PDF).
+             * @example 20000000
+             */
+            documentBytes: number;
+            /**
+             * @description Most bytes of a picture, as it comes from the camera.
+             * @example 25000000
+             */
+            pictureBytes: number;
+        };
         SessionView: {
             /**
              * @description setup: the register wants its first administrator; signed-out: nobody is signed in; signed-in.
@@ -1802,6 +1814,8 @@ export interface components {
             permissions: components["schemas"]["PermissionView"][];
             /** @description The invented keepers of a demo club, for signing in with one click; empty in every other club. */
             demoKeepers: components["schemas"]["SessionKeeperView"][];
+            /** @description How large files may be that are sent. */
+            fileLimits: components["schemas"]["FileLimitsView"];
         };
         SignInRequest: {
             /** @description Name of the keeper, in capitals or not. */

@@ -16,6 +16,8 @@ export interface SessionAnswer {
   permissions: PermissionRule[];
   /** Invented keepers to look around as; only in a demo club, and only while nobody is signed in. */
   demoKeepers?: KeeperWithRoles[];
+  /** Most bytes of a PDF, and of a picture. */
+  fileLimits?: { documentBytes: number; pictureBytes: number };
 }
 
 /** What an invitation or a link for a new passphrase offers to whoever opens it. */

@@ -9,6 +9,8 @@ export class Session {
   club = $state.raw<SessionAnswer['club']>(null);
   keeper = $state.raw<KeeperWithRoles | null>(null);
   demoKeepers = $state.raw<KeeperWithRoles[]>([]);
+  /** Most bytes of a PDF, and of a picture, that are sent; null while nobody knows. */
+  fileLimits = $state.raw<NonNullable<SessionAnswer['fileLimits']> | null>(null);
   /** Why nobody knows who is signed in: the service does not answer. */
   problem = $state('');
   /** The session ended in the midst of work, and the same keeper is asked to sign in over the page. */
@@ -113,6 +115,7 @@ export class Session {
     this.club = answer.club;
     this.keeper = answer.keeper;
     this.demoKeepers = answer.demoKeepers ?? [];
+    this.fileLimits = answer.fileLimits ?? null;
     this.#permissions = new Permissions(answer.permissions);
   }
 }
