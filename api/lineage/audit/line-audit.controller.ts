@@ -1,4 +1,4 @@
-import { Controller, Get, Inject, Param, Req, Res } from '@nestjs/common';
+import { Controller, Get, Inject, Param, Req, Res, StreamableFile } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { Needs } from '../../people/permission.guard.ts';
@@ -51,5 +51,27 @@ export class LineAuditController {
     response.setHeader('Content-Type', 'text/csv; charset=utf-8; header=present');
     response.setHeader('Content-Disposition', 'attachment; filename="line-audit.csv"');
     return table;
+  }
+
+  @Needs('ask', 'lineage')
+  @Costs(asking, () => 20)
+  @Get('audit.pdf')
+  @ApiOperation({
+    summary: 'Audit of a line as a PDF',
+    description:
+      'The same as `audit`, in A4 pages, tagged for screen readers. Long lists are cut, and say how many more there are. Written in a thread.',
+  })
+  @ApiOkResponse({
+    description: 'The document.',
+    content: { 'application/pdf': { schema: { type: 'string', format: 'binary', description: 'A PDF.' } } },
+  })
+  @ApiProblems(404, 503)
+  async getPaper(@Param('id') id: string, @Req() request: Request): Promise<StreamableFile> {
+    const paper = await this.audits.paper(id, signalOf(request));
+    return new StreamableFile(paper, {
+      type: 'application/pdf',
+      disposition: 'attachment; filename="line-audit.pdf"',
+      length: paper.length,
+    });
   }
 }

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { longTaskModule } from '../../platform/long-task.ts';
+import { readClub } from '../../people/people.queries.ts';
+import { longTaskModule, type LongTaskModule } from '../../platform/long-task.ts';
 import { LongWork } from '../../platform/long-work.ts';
 import { NotFoundProblem } from '../../platform/problem.ts';
 import { readKnownFlagsOfLine } from '../../provenance/acknowledgements/acknowledgement.queries.ts';
@@ -14,6 +15,7 @@ import { RecordNames } from '../record-names.ts';
 import { Snapshots } from '../snapshots.service.ts';
 import type { AuditInput } from './audit-input.ts';
 import type { LineAudit } from './audit-line.ts';
+import type { AuditPaper } from './audit-paper.ts';
 import { auditView, namesWanted } from './audit-view.ts';
 import { countByKeeper, findAuditedMembers, readMemberRows } from './audited-members.queries.ts';
 import { GivenUpProblem } from './given-up.ts';
@@ -25,6 +27,8 @@ import type { LineAuditView } from './line-audit.view.ts';
 const KEEPERS_MOST = 100;
 
 const lineAudit = longTaskModule<AuditInput, LineAudit>('../tasks/line-audit.task.ts', import.meta.url);
+
+const paper = longTaskModule<AuditPaper, Uint8Array>('../tasks/audit-paper.task.ts', import.meta.url);
 
 /** A line with what its lineage says, by dense numbers. */
 export interface Audited {
@@ -65,6 +69,19 @@ export class LineAuditService {
     return membersCsv(snapshot, audit.each ?? [], await readMemberRows(this.dataSource.manager, line.id), known);
   }
 
+  /** The same audit as a PDF, written in a thread. Errors as for `get`. */
+  async paper(id: string, signal?: AbortSignal): Promise<Uint8Array> {
+    const audit = await this.get(id, signal);
+    const club = (await readClub(this.dataSource.manager))?.name ?? null;
+    return this.#run(paper, { audit, club, made: new Date().toISOString() }, signal);
+  }
+
+  #run<Input, Result>(task: LongTaskModule<Input, Result>, input: Input, signal?: AbortSignal): Promise<Result> {
+    return this.work.run(task, input, signal ? { signal } : {}).catch((error: unknown) => {
+      throw signal?.aborted ? new GivenUpProblem() : error;
+    });
+  }
+
   /** What the lineage says of a line; `isEach` for every member too. Errors as for `get`. */
   async audit(id: string, isEach: boolean, signal?: AbortSignal): Promise<Audited> {
     const { manager } = this.dataSource;
@@ -89,9 +106,7 @@ export class LineAuditService {
       acknowledged: new Set(known.animals().map((animal) => snapshot.find(animal))),
       isEach,
     };
-    const audit = await this.work.run(lineAudit, input, signal ? { signal } : {}).catch((error: unknown) => {
-      throw signal?.aborted ? new GivenUpProblem() : error;
-    });
+    const audit = await this.#run(lineAudit, input, signal);
     return { snapshot, line, audit, facts, known };
   }
 }

@@ -338,6 +338,7 @@ export const table: Record<string, Row> = {
   'GET /api/v1/lineage/progress': row(membersReading),
   'GET /api/v1/lines/{id}/audit.csv': row(membersReading, async ({ owner }) => ({ at: [(await owner.line()).id] })),
   'GET /api/v1/lines/{id}/audit': row(membersReading, async ({ owner }) => ({ at: [(await owner.line()).id] })),
+  'GET /api/v1/lines/{id}/audit.pdf': row(membersReading, async ({ owner }) => ({ at: [(await owner.line()).id] })),
   'GET /api/v1/lineage/set': row(membersReading),
   'POST /api/v1/lineage/set': row(membersReading, ofAnimals),
   'GET /api/v1/individuals/{id}/lineage/spread': row(membersReading, async ({ owner }) => ({
