@@ -5,6 +5,7 @@ import { DataSource } from 'typeorm';
 import { createApp } from '../../api/create-app.ts';
 import { migrate } from '../../api/platform/data-source.ts';
 import { startEmbeddedDatabase } from '../../api/platform/embedded-database.ts';
+import { benchForecasts } from './forecasts.ts';
 import { benchImport } from './import.ts';
 import { benchKernel } from './kernel.ts';
 import { benchMeasures } from './measures.ts';
@@ -54,6 +55,7 @@ console.log(`Node ${process.version}, ${availableParallelism()} cores, ${new Dat
 print('The kernel, in milliseconds', await benchKernel());
 print('Measures of one animal and of sets, in milliseconds', await benchMeasures());
 print('Plans with their reasons and the trade-off', await benchPlan());
+print('Forecasts of a plan by gene dropping, in milliseconds', benchForecasts());
 print('Inbreeding of all as registers grow, in milliseconds', await benchScale());
 await benchService();
 print('A register of a million animals, in milliseconds', await benchMillion());
