@@ -20,6 +20,10 @@ export type LineAudit = Sent['LineAuditView'];
 /** Who may be the mate of an animal. */
 export type Mates = Sent['MatesView'];
 export type Mate = Sent['PossibleMateView'];
+/** What the next generations would be like under a plan, under today's pairings and at random. */
+export type PlanForecast = Sent['PlanForecastView'];
+export type ForecastCourse = Sent['ForecastCourseView'];
+export type ForecastFigure = Sent['ForecastFigureView'];
 /** A dated photograph of an animal. */
 export type Photograph = Sent['PhotographRecordView'];
 /** What bears on a claim. */
