@@ -54,6 +54,9 @@ export type ParentPair = Sent['PairView'];
 export type OriginShare = Sent['ShareView'];
 export type StandingShare = Sent['StandingShareView'];
 export type Flag = Sent['FlagView'];
+/** That a mark is acknowledged, as it is told beside it. */
+export type Acknowledged = Sent['AcknowledgedView'];
+export type Acknowledgement = Sent['AcknowledgementView'];
 /** The figures of one row of the register. */
 export type Figures = Sent['FigureItemView'];
 /** Why F of an animal is what it is. */

@@ -105,6 +105,7 @@ const fieldNames: Record<string, string> = {
   countryOfExport: 'country of export',
   svlMm: 'length, mm',
   massG: 'mass, g',
+  recordIds: 'caused by',
 };
 
 /** A field as the screens name it: `sexBasis` becomes "sex basis". */

@@ -24,7 +24,7 @@ export function today(daysAgo = 0): string {
 }
 
 /** A day or month in words: `2021-04-12~` becomes "about 12 April 2021". */
-function dayInWords(text: string): string {
+export function dayInWords(text: string): string {
   const [, year = '', month = '', day, mark] = /^(\d{4})-(\d{2})(?:-(\d{2}))?([~?%])?$/.exec(text) ?? [];
   if (year === '') return dateInWords(text);
   const instant = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day ?? 1)));
