@@ -134,6 +134,7 @@ function acknowledgedWords({ acknowledged, membersAcknowledged }: LineAuditView[
         `Acknowledged by ${acknowledged.by ?? 'a registrar'} on ${acknowledged.at.slice(0, 10)}${acknowledged.reason === null ? '.' : `: “${acknowledged.reason}”`}`,
       ]
     : [];
+  if (acknowledged?.otherCauses) said.push('Since then another record causes it too, of which this was not said.');
   return membersAcknowledged > 0 ? [...said, `Acknowledged of ${counted(membersAcknowledged, 'member')}.`] : said;
 }
 
