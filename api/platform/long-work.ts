@@ -53,9 +53,10 @@ interface Run {
 @Injectable()
 export class LongWork implements OnModuleDestroy {
   readonly #lanes: Readonly<Record<Lane, Piscina>> = {
-    // one core stays free for answering
-    questions: threads(Math.max(1, availableParallelism() - 1), WAITING_MOST),
-    upkeep: threads(1, Infinity),
+    // one core stays free for answering; one thread is always there, since what waits behind a question that is given up is taken
+    // only by a thread that is there or one that the next question starts
+    questions: threads(1, Math.max(1, availableParallelism() - 1), WAITING_MOST),
+    upkeep: threads(0, 1, Infinity),
   };
   #isStopping = false;
 
@@ -95,8 +96,8 @@ export class LongWork implements OnModuleDestroy {
   }
 }
 
-function threads(maxThreads: number, maxQueue: number): Piscina {
-  return new Piscina({ minThreads: 0, maxThreads, maxQueue, idleTimeout: 30_000 });
+function threads(minThreads: number, maxThreads: number, maxQueue: number): Piscina {
+  return new Piscina({ minThreads, maxThreads, maxQueue, idleTimeout: 30_000 });
 }
 
 /** What was told just before the end would come after it otherwise. */

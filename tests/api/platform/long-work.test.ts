@@ -38,6 +38,19 @@ describe('long work', () => {
     await expect(work.run(echo, { word: 'again' })).resolves.toEqual({ word: 'again' });
   });
 
+  it('that waits behind others begins when these are given up, though nothing else is asked', async () => {
+    const work = api.app.get(LongWork);
+    const leaving = new AbortController();
+    const spins = Array.from({ length: availableParallelism() }, () =>
+      work.run(spinning, {}, { signal: leaving.signal }).catch(() => 'given up'),
+    );
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    const waits = work.run(echo, { word: 'at last' });
+    leaving.abort();
+    await expect(waits).resolves.toEqual({ word: 'at last' });
+    expect(await Promise.all(spins)).toEqual(spins.map(() => 'given up'));
+  });
+
   it('tells its progress', async () => {
     const told: unknown[] = [];
     await api.app.get(LongWork).run(echo, { word: 'told' }, { tell: (progress) => told.push(progress) });
