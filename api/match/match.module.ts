@@ -2,13 +2,15 @@ import { Module } from '@nestjs/common';
 import { LineageModule } from '../lineage/lineage.module.ts';
 import { PlanForecastController } from './forecast/plan-forecast.controller.ts';
 import { PlanForecastService } from './forecast/plan-forecast.service.ts';
+import { GroupsController } from './groups/groups.controller.ts';
+import { GroupsService } from './groups/groups.service.ts';
 import { MatesController } from './mates/mates.controller.ts';
 import { MatesService } from './mates/mates.service.ts';
 
 /** Choosing pairings: who for whom, and what would come of it. */
 @Module({
   imports: [LineageModule],
-  controllers: [MatesController, PlanForecastController],
-  providers: [MatesService, PlanForecastService],
+  controllers: [GroupsController, MatesController, PlanForecastController],
+  providers: [GroupsService, MatesService, PlanForecastService],
 })
 export class MatchModule {}

@@ -41,6 +41,7 @@ const questions = [
   'post /api/v1/lineage/forecast',
   'post /api/v1/lineage/set',
   'post /api/v1/lines/{id}/plan-forecast',
+  'post /api/v1/match/group',
 ];
 
 /** Who comes and goes is no change of the register; the log of the service knows it. */

@@ -9,6 +9,12 @@ export const matchRoutes: Readonly<Record<string, Row>> = {
     outcomes: membersReading,
     ask: async ({ owner }) => ({ at: [(await owner.individual()).id] }),
   },
+  'POST /api/v1/match/group': {
+    outcomes: membersReading,
+    ask: async ({ owner }) => ({
+      body: { individuals: [(await owner.individual()).id, (await owner.individual()).id], crossLines: true },
+    }),
+  },
   'POST /api/v1/lines/{id}/plan-forecast': {
     outcomes: membersReading,
     ask: async ({ owner }) => ({ at: [(await owner.line()).id], body: { courses: ['today'] } }),

@@ -181,6 +181,8 @@ async function walkQuestions(walk: Walk): Promise<void> {
     const sheet = `code,species,sire\nNEW-1,Inventus species1,${name}\n`;
     await walk.ask('/api/v1/imports?dryRun=true', sheet, [name]);
     await walkForecasts(walk, name);
+    const group = { individuals: [name, numbers['the public young']], crossLines: true, males: 1, females: 1 };
+    await walk.ask('/api/v1/match/group', group, [name]);
   }
   for (const one of ids())
     await walk.ask('/api/v1/lineage/kinship', { individuals: [register.ids['the club young'], one] }, [one]);
@@ -221,6 +223,7 @@ describe('what is private', () => {
       '/api/v1/lineage/kinship',
       '/api/v1/lineage/set',
       '/api/v1/lines/{id}/plan-forecast',
+      '/api/v1/match/group',
     ]);
   });
 

@@ -1599,6 +1599,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/match/group": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * How well a group fits, whom to take out or add, and the best group of a size
+         * @description These animals often live in groups, where nobody knows who breeds with whom: every male counts as likely as any other, every female too. It changes nothing, and is POSTed only because it can be long. The figures advise; the animals' welfare and the keeper's eye decide.
+         */
+        post: operations["lookGroups"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/mates": {
         parameters: {
             query?: never;
@@ -5654,6 +5674,72 @@ export interface components {
             /** @description Records that it has to write; 0 where none is under way. */
             total: number;
         };
+        GroupRequest: {
+            /** @description Ids or registry numbers of 2 to 60 different animals that live together, or might. */
+            individuals: string[];
+            /** @description Also choose the best group of this many males out of the animals named; together with `females`. */
+            males?: number;
+            /** @description Also choose the best group of this many females out of the animals named; together with `males`. */
+            females?: number;
+            /** @description How much the inbreeding of the young weighs against their mean kinship with the line; 1 if left out. Greater: the young less inbred, the line less diverse. */
+            weight?: number;
+            /** @description Take animals of several lines: the young would be crosses. Refused if left out. */
+            crossLines?: boolean;
+        };
+        InbreedingRangeView: {
+            /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
+            expected: number;
+            /** @description F if the least related candidate pair are the parents, 0 to 1. */
+            least: number;
+            /** @description F if the most related candidate pair are the parents, 0 to 1. */
+            greatest: number;
+        };
+        GroupScoreView: {
+            /** @description F of the young: expected over the pairs, and that of the least and of the most related pair (Malécot 1948). */
+            inbreeding: components["schemas"]["InbreedingRangeView"];
+            /** @description Mean kinship of the young with the living of the line, 0 to 1 (Ballou & Lacy 1995); null where none of the line lives. */
+            youngMeanKinship: number | null;
+            /** @description Mean kinship of the young + weight · F: the less the better. Without a living line, weight · F alone. */
+            cost: number;
+            /** @description How many pairs the group has. */
+            pairs: number;
+        };
+        GroupChangeView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description The group after the change. */
+            after: components["schemas"]["GroupScoreView"];
+            /** @description How much less the group costs afterwards; below 0 where it costs more. */
+            gain: number;
+        };
+        BestGroupView: {
+            /** @description Its males. */
+            males: components["schemas"]["AnimalRef"][];
+            /** @description Its females. */
+            females: components["schemas"]["AnimalRef"][];
+            /** @description What its young would be. */
+            score: components["schemas"]["GroupScoreView"];
+        };
+        GroupView: {
+            /** @description The males of the group. */
+            males: components["schemas"]["AnimalRef"][];
+            /** @description The females of the group. */
+            females: components["schemas"]["AnimalRef"][];
+            /** @description Animals that do not count, since their sex is not known. */
+            unsexed: components["schemas"]["AnimalRef"][];
+            /** @description The group as it is; null without a male or without a female. */
+            score: components["schemas"]["GroupScoreView"] | null;
+            /** @description The group without one of its animals, the best first; those it would lose a side with are left out. */
+            takeOut: components["schemas"]["GroupChangeView"][];
+            /** @description The group with one more grown animal of its line, the best first, at most 10. */
+            add: components["schemas"]["GroupChangeView"][];
+            /** @description The best group of the size asked for, exact; null where none was asked for or a side has too few animals. */
+            best: components["schemas"]["BestGroupView"] | null;
+            /** @description What a keeper must know before housing them together. */
+            warnings: string[];
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
         MateLineView: {
             /**
              * Format: uuid
@@ -5668,14 +5754,6 @@ export interface components {
             least: number | null;
             /** @description At most so many months of 30.4375 days; null where the date is open. */
             greatest: number | null;
-        };
-        InbreedingRangeView: {
-            /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
-            expected: number;
-            /** @description F if the least related candidate pair are the parents, 0 to 1. */
-            least: number;
-            /** @description F if the most related candidate pair are the parents, 0 to 1. */
-            greatest: number;
         };
         YoungFlagView: {
             /**
@@ -16510,6 +16588,83 @@ export interface operations {
             };
             /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
             429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    lookGroups: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["GroupRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GroupView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
                 headers: {
                     [name: string]: unknown;
                 };
