@@ -24,7 +24,7 @@ const excludedOf = (view: MatesView): Record<string, string[]> =>
   Object.fromEntries(view.excluded.map(({ reason, animals }) => [reason, animals.map(({ id }) => codeOf(id)).sort()]));
 const diversityOf = async (line: string): Promise<number> =>
   bodyOf<LineageSetView>(await api.http.get(`/api/v1/lineage/set?lineId=${line}&status=alive`).expect(200))
-    .geneDiversity;
+    .geneDiversity ?? NaN;
 
 async function add(code: string, fields: Record<string, unknown>, by = make): Promise<void> {
   const { id } = await by.individual({ code, speciesId, lineId, hatched: '2020-03-01', ...fields });
