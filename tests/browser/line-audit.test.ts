@@ -39,6 +39,22 @@ describe.skipIf(chromium === null)('the audit of a line', () => {
     await expectAccessible(page, 'the audit of a line at night');
   });
 
+  it('prints on A4 without what is only for the screen, and is there as a PDF and a CSV', async () => {
+    await page.evaluate(() => delete document.documentElement.dataset['theme']);
+    for (const kind of ['PDF', 'CSV']) {
+      const link = page.getByRole('link', { name: kind, exact: true });
+      expect(await link.getAttribute('href')).toMatch(new RegExp(`/audit\\.${kind.toLowerCase()}$`));
+    }
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: 794, height: 1123 });
+    expect(await page.getByRole('navigation').first().isVisible()).toBe(false);
+    expect(await page.getByRole('link', { name: 'PDF', exact: true }).isVisible()).toBe(false);
+    await page.getByRole('columnheader', { name: 'cleared by' }).waitFor();
+    const folder = process.env['LOOK_AT'];
+    if (folder) await page.pdf({ path: `${folder}/audit-print.pdf`, format: 'A4' });
+    await page.emulateMedia({ media: 'screen' });
+  });
+
   it('reads on a phone of 320 px without being pushed aside', async () => {
     await page.setViewportSize({ width: 320, height: 700 });
     await page.reload();
