@@ -51,7 +51,12 @@ describe.skipIf(chromium === null)('the audit of a line', () => {
     expect(await page.getByRole('link', { name: 'PDF', exact: true }).isVisible()).toBe(false);
     await page.getByRole('columnheader', { name: 'cleared by' }).waitFor();
     const folder = process.env['LOOK_AT'];
-    if (folder) await page.pdf({ path: `${folder}/audit-print.pdf`, format: 'A4' });
+    if (folder)
+      await page.pdf({
+        path: `${folder}/audit-print.pdf`,
+        format: 'A4',
+        margin: { top: '16mm', bottom: '16mm', left: '16mm', right: '16mm' },
+      });
     await page.emulateMedia({ media: 'screen' });
   });
 
