@@ -202,6 +202,35 @@ describe('the claims of two records of one animal', () => {
     expect(await evidenceOf(one.id)).toEqual([letter.id]);
   });
 
+  it('bring the acknowledged flags of the duplicate along, but for those that the record that goes on has', async () => {
+    const { ids } = await founder(2);
+    const [kept = '', duplicate = ''] = ids;
+    const acknowledge = async (individualId: string, code: string): Promise<string> =>
+      bodyOf<{ id: string }>(
+        await api.http
+          .post('/api/v1/acknowledgements')
+          .send({ individualId, code, reason: 'nobody left to ask' })
+          .expect(201),
+      ).id;
+    const own = await acknowledge(kept, 'origin-gap');
+    const twice = await acknowledge(duplicate, 'origin-gap');
+    const other = await acknowledge(duplicate, 'label-beyond-evidence');
+    const about = async (individualId: string): Promise<string[]> =>
+      (
+        await api.dataSource.query<{ id: string }[]>(
+          'select id from flag_acknowledgement where individual_id = $1 order by id',
+          [individualId],
+        )
+      ).map(({ id }) => id);
+    const { id, moved } = await registrar.merge({ id: kept }, { id: duplicate });
+    expect(moved.acknowledgements).toBe(1);
+    expect(await about(kept)).toEqual([own, other].sort());
+    expect(await about(duplicate)).toEqual([twice]);
+    await registrar.undo(id).expect(200);
+    expect(await about(kept)).toEqual([own]);
+    expect(await about(duplicate)).toEqual([twice, other].sort());
+  });
+
   it('are seen by whoever sees the record that goes on, which the comparison tells before', async () => {
     const { ids } = await founder(2);
     const [kept = '', duplicate = ''] = ids;
