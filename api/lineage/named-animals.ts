@@ -30,7 +30,7 @@ export async function resolveAnimals(
   const numbers = named.map(({ text, pointer }, place) => {
     const number = found[place] ?? -1;
     const first = firstPointer.get(number);
-    if (number < 0) errors.push({ pointer, detail: `There is no animal with the id or registry number ${text}.` });
+    if (number < 0) errors.push(unknownAnimal(text, pointer));
     else if (first !== undefined)
       errors.push({ pointer, detail: `${text} is the same animal as the one at ${first}. Name each animal once.` });
     else firstPointer.set(number, pointer);
@@ -38,6 +38,32 @@ export async function resolveAnimals(
   });
   if (errors.length > 0) throw new InvalidProblem('Some of the animals cannot be taken; each is named below.', errors);
   return numbers;
+}
+
+/**
+ * Dense numbers of animals that a request may name several times, by their names.
+ *
+ * @throws InvalidProblem naming each that does not exist or may not be seen
+ */
+export async function resolveMentioned(
+  manager: EntityManager,
+  snapshot: LineageSnapshot,
+  named: readonly NamedAnimal[],
+): Promise<Map<string, number>> {
+  const found = await findSeen(
+    manager,
+    snapshot,
+    named.map(({ text }) => text),
+  );
+  const errors = named.flatMap(({ text, pointer }, place) =>
+    (found[place] ?? -1) < 0 ? [unknownAnimal(text, pointer)] : [],
+  );
+  if (errors.length > 0) throw new InvalidProblem('Some of the animals cannot be taken; each is named below.', errors);
+  return new Map(named.map(({ text }, place) => [text, found[place] ?? -1]));
+}
+
+function unknownAnimal(text: string, pointer: string): ProblemError {
+  return { pointer, detail: `There is no animal with the id or registry number ${text}.` };
 }
 
 /**

@@ -42,6 +42,7 @@ const questions = [
   'post /api/v1/lineage/set',
   'post /api/v1/lines/{id}/plan-forecast',
   'post /api/v1/match/group',
+  'post /api/v1/lines/{id}/plan',
 ];
 
 /** Who comes and goes is no change of the register; the log of the service knows it. */

@@ -19,4 +19,13 @@ export const matchRoutes: Readonly<Record<string, Row>> = {
     outcomes: membersReading,
     ask: async ({ owner }) => ({ at: [(await owner.line()).id], body: { courses: ['today'] } }),
   },
+  'POST /api/v1/lines/{id}/plan': {
+    outcomes: membersReading,
+    ask: async ({ owner }) => {
+      const speciesId = (await owner.species()).id;
+      const line = await owner.line({ speciesId });
+      for (const sex of ['male', 'female']) await owner.individual({ speciesId, lineId: line.id, sex });
+      return { at: [line.id], body: { pairings: 1 } };
+    },
+  },
 };

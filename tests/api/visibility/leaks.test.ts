@@ -201,6 +201,8 @@ async function walkForecasts(walk: Walk, name: string): Promise<void> {
     for (const pair of pairs)
       await walk.ask(at, { ...briefly, pairs: [pair] }, [name, ...Object.values(pair).map((one) => one ?? '')]);
     await walk.ask(at, { ...briefly, courses: ['today'] }, []);
+    const planned = { pairings: 1, also: [name], allow: ['cross-lines', 'disputed'], seconds: 5 };
+    await walk.ask(`/api/v1/lines/${line}/plan`, planned, [name]);
   }
 }
 
@@ -222,6 +224,7 @@ describe('what is private', () => {
       '/api/v1/lineage/forecast',
       '/api/v1/lineage/kinship',
       '/api/v1/lineage/set',
+      '/api/v1/lines/{id}/plan',
       '/api/v1/lines/{id}/plan-forecast',
       '/api/v1/match/group',
     ]);

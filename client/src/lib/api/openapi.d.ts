@@ -1639,6 +1639,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/lines/{id}/plan": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Which pairings for a line: the best set of pairs under given conditions, with its reasons
+         * @description Chooses the pairs that make Σ mean kinship of the parents + w · Σ kinship of the two as small as it can be (mean kinship: Ballou & Lacy 1995), by an integer linear programme (HiGHS, Huangfu & Hall 2018), proven or with the gap that is left. At most 40 000 possible pairs, such as 200 males and 200 females. Where there can be no plan, 422 says which condition stands against it (`condition`) and what would help. Other lines, F above the limit and disputed labels are taken only where `allow` asks for them, and carry warnings. Nothing is written; closing the connection ends the computation. The figures advise; the animals' welfare and the keeper's eye decide.
+         */
+        post: operations["makePlanPlan"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/lines/{id}/plan-forecast": {
         parameters: {
             query?: never;
@@ -5835,6 +5855,206 @@ export interface components {
             /** @description Gene diversity of the living of the animal's line, 0 to 1; null where none lives. */
             geneDiversity: number | null;
             /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        UsesRequest: {
+            /** @description Id or registry number of the animal. */
+            individual: string;
+            /** @description In how many pairs it may be at most; 0 leaves it out. */
+            most: number;
+        };
+        PairRequest: {
+            /** @description Id or registry number of the male. */
+            male: string;
+            /** @description Id or registry number of the female. */
+            female: string;
+        };
+        PlanRequest: {
+            /** @description How many pairs are wanted. */
+            pairings: number;
+            /** @description Weight w, 1 if left out: the plan makes Σ mean kinship of the parents + w · Σ kinship of the two as small as it can be. A small one keeps the founders’ diversity, a great one avoids inbreeding of the next young. 0 counts as a millionth. */
+            weight?: number;
+            /** @description Greatest expected F of the young of a pair, 0 to 1; 0.125 if left out, that of half-sibs. */
+            inbreedingTo?: number;
+            /** @description In how many pairs an animal may be; 1 if left out. */
+            usesMost?: number;
+            /** @description Animals that may be used more or less often than the others. */
+            uses?: components["schemas"]["UsesRequest"][];
+            /** @description Ids or registry numbers of the animals to choose among; if left out, all living ones of the line. Those of other lines only with `cross-lines`. */
+            individuals?: string[];
+            /** @description Ids or registry numbers of animals of other lines that may be used besides, only with `cross-lines`. Each pair has at least one animal of the line. */
+            also?: string[];
+            /** @description Pairs that must be in the plan; they count among its pairs. */
+            fixed?: components["schemas"]["PairRequest"][];
+            /** @description Pairs that must not be in the plan. */
+            forbidden?: components["schemas"]["PairRequest"][];
+            /** @description Ids of keepers whose animals are paired among themselves only. */
+            keptTogether?: string[];
+            /** @description How many pairs may have animals of two keepers, so that one has to move; any number if left out. */
+            movesMost?: number | null;
+            /** @description How many old animals that have not bred must be in the plan at least; 0 if left out. Where fewer can be, there is no plan, and the answer says how many. */
+            reserve?: number;
+            /** @description From which age an animal that has not bred counts as old: certainly so many months of 30.4375 days; 48 if left out. */
+            reserveMonths?: number;
+            /** @description `cross-lines`: animals of other lines that the request names; `above-limit`: fixed pairs above the limit of F; `disputed`: animals whose label is disputed. Each is refused otherwise, and carries a warning where it is asked for. */
+            allow?: ("cross-lines" | "above-limit" | "disputed")[];
+            /** @description Seconds that the choice with its reasons and trade-off may take; 20 if left out. */
+            seconds?: number;
+        };
+        PlanAnimalView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Its line; null without one. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description Its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+            /** @description Its age; null without a hatching date. */
+            age: components["schemas"]["AgeView"] | null;
+            /** @description Whether a clutch that is certainly its own has hatched. */
+            proven: boolean;
+            /** @description Whether it counts as an old animal that has not bred: not proven, and certainly `reserveMonths` old. */
+            isReserve: boolean;
+            /** @description Mean kinship with the living animals of the line, 0 to 1 (Ballou & Lacy 1995). */
+            meanKinship: number;
+        };
+        OtherMateView: {
+            /** @description That mate. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description What a pair with it would add to the sum less what the chosen one adds; below 0 where it would be better for this animal alone. */
+            difference: number;
+            /** @description Whether the plan uses that mate as often as it may be used. */
+            isSpent: boolean;
+        };
+        MateRankView: {
+            /** @description Its place by what the pair adds to the sum, 1 the best; equals share one. */
+            rank: number;
+            /** @description How many mates the animal may have. */
+            of: number;
+            /** @description The best other mate; null where there is none. */
+            bestOther: components["schemas"]["OtherMateView"] | null;
+        };
+        AlternativeView: {
+            /**
+             * @description `possible`: there is such a plan; `impossible`: there is none under these conditions; `unknown`: there was no time to find out, or it is fixed.
+             * @enum {string}
+             */
+            is: "possible" | "impossible" | "unknown";
+            /** @description How much greater its sum would be, 0 or more, in the unit of the sum; null unless possible. */
+            extra: number | null;
+            /** @description Whether that is the exact figure; else it is at least so much. */
+            isExact: boolean;
+        };
+        PlanPairView: {
+            /** @description The male. */
+            male: components["schemas"]["PlanAnimalView"];
+            /** @description The female. */
+            female: components["schemas"]["PlanAnimalView"];
+            /** @description F of the young, which is the kinship of the two (Malécot 1948), with its range over the candidate parents of whichever of the two hatched later. The limit is held against the expected one. */
+            inbreeding: components["schemas"]["InbreedingRangeView"];
+            /** @description Mean kinship of the young with the living of the line: half of each parent’s, 0 to 1. */
+            meanKinship: number;
+            /** @description What the pair adds to the sum: mean kinship + w · kinship. */
+            cost: number;
+            /** @description Whether the two have different keepers, so that one has to move. */
+            isMove: boolean;
+            /** @description Whether the request fixed it. */
+            isFixed: boolean;
+            /** @description The label of the young. */
+            label: components["schemas"]["YoungLabelView"];
+            /** @description How the female stands among the mates of the male. */
+            forMale: components["schemas"]["MateRankView"];
+            /** @description How the male stands among the mates of the female. */
+            forFemale: components["schemas"]["MateRankView"];
+            /** @description The best plan without this pair. */
+            without: components["schemas"]["AlternativeView"];
+            /** @description Why it is in the plan, in words. */
+            why: string[];
+            /** @description What a keeper must know before: a cross, a disputed label, F above the limit, an age that nobody knows. */
+            warnings: string[];
+        };
+        LeftOutView: {
+            /** @description The animal. */
+            animal: components["schemas"]["PlanAnimalView"];
+            /**
+             * @description `unused`: the request says so; `no-mate`: it may have none; `mates-spent`: all its mates are used as often as they may be; `moves-spent`: it would have to move, or its mate; `as-good`: a plan with it is as good; `higher-mean-kinship`: higher than that of all of its sex in the plan; `dearer`: its pairs would add more.
+             * @enum {string}
+             */
+            reason: "unused" | "no-mate" | "mates-spent" | "moves-spent" | "as-good" | "higher-mean-kinship" | "dearer";
+            /** @description Why, in words. */
+            why: string;
+            /** @description How many mates it may have. */
+            mates: number;
+            /** @description The best of them; null without one. */
+            bestMate: components["schemas"]["AnimalRef"] | null;
+            /** @description The best plan that has it in a pair. */
+            including: components["schemas"]["AlternativeView"];
+        };
+        PlanExcludedView: {
+            /**
+             * @description The reason; of several the plainest.
+             * @enum {string}
+             */
+            reason: "not-living" | "keeper-left" | "unsexed" | "too-young" | "beyond-lifespan" | "disputed-label";
+            /** @description The reason in words, and what would let these animals in. */
+            detail: string;
+            /** @description How many there are, of those that may be seen. Of the dead only those that the request names. */
+            count: number;
+            /** @description The first of them, at most 12. */
+            animals: components["schemas"]["AnimalRef"][];
+        };
+        PlanObjectiveView: {
+            /** @description Weight w of kinship. */
+            weight: number;
+            /** @description Σ mean kinship of the parents, half of each, over the pairs. */
+            meanKinship: number;
+            /** @description Σ kinship of the two over the pairs. */
+            kinship: number;
+            /** @description Σ mean kinship + w · Σ kinship: what the plan makes small. */
+            sum: number;
+            /** @description No plan under these conditions has a smaller sum. */
+            bound: number;
+            /** @description (sum − bound) / sum, 0 to 1: how much better another plan may be at most. */
+            gap: number;
+            /** @description Whether it is proven that no plan is better by more than 10⁻¹⁰ (1 + w). */
+            isOptimal: boolean;
+        };
+        TradeOffView: {
+            /** @description Weight w of kinship. */
+            weight: number;
+            /** @description Σ mean kinship of the parents over its pairs. */
+            meanKinship: number;
+            /** @description Σ kinship of the two over its pairs; divided by their number, mean F of the young. */
+            kinship: number;
+            /** @description How many of its pairs have animals of two keepers. */
+            moves: number;
+            /** @description Whether it is proven that none is better. */
+            isOptimal: boolean;
+        };
+        PlanView: {
+            /** @description The line. */
+            line: components["schemas"]["MateLineView"];
+            /** @description The pairs. */
+            pairs: components["schemas"]["PlanPairView"][];
+            /** @description Animals that may breed but are in no pair, the nearest to being used first. */
+            leftOut: components["schemas"]["LeftOutView"][];
+            /** @description Who may not breed, by reason. */
+            excluded: components["schemas"]["PlanExcludedView"][];
+            /** @description What the plan adds up to. */
+            objective: components["schemas"]["PlanObjectiveView"];
+            /** @description The best plans under seven weights and the asked one, by weight: what more of the one costs of the other. Shorter where the time was over. */
+            tradeOff: components["schemas"]["TradeOffView"][];
+            /** @description How many pairs have animals of two keepers. */
+            moves: number;
+            /** @description Seconds that the choice took, its reasons and the trade-off apart. */
+            seconds: number;
+            /** @description What belongs beside the figures. */
+            cautions: string[];
+            /** @description The state of the register that the plan was made at. */
             asOf: components["schemas"]["AsOfView"];
         };
         PlannedPairRequest: {
@@ -16717,6 +16937,94 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["MatesView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    makePlanPlan: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlanRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
             /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */

@@ -1,0 +1,75 @@
+import type { Alternative } from './alternatives.ts';
+import type { ChosenPair, LeftOut, MateRank } from './reasons.ts';
+
+/** How the animals of a plan are called, by side and place. */
+export type NameOf = (side: 'male' | 'female', place: number) => string;
+
+/** Why a pair is in a plan, in sentences. */
+export function whyChosen(pair: ChosenPair, nameOf: NameOf): string[] {
+  if (pair.isFixed) return ['The request fixed it.'];
+  return [
+    rankInWords(nameOf('male', pair.male), pair.forMale, (mate) => nameOf('female', mate)),
+    rankInWords(nameOf('female', pair.female), pair.forFemale, (mate) => nameOf('male', mate)),
+    ...alternativeInWords(pair.without, 'Without this pair'),
+  ];
+}
+
+function rankInWords(animal: string, { rank, of, bestOther }: MateRank, nameOf: (mate: number) => string): string {
+  if (of === 1) return `It is the only mate that ${animal} may have.`;
+  const place = rank === 1 ? 'No mate is better' : `${rank - 1} of ${of} mates would be better`;
+  if (bestOther === null) return `${place} for ${animal}; all its mates are in the plan.`;
+  const other = nameOf(bestOther.mate);
+  const difference = figure(Math.abs(bestOther.difference));
+  const much =
+    difference === '0' ? 'would add as much' : `would add ${difference} ${bestOther.difference < 0 ? 'less' : 'more'}`;
+  const spent = bestOther.isSpent ? ', and is used with others in this plan' : '';
+  return `${place} for ${animal}; the best other, ${other}, ${much}${spent}.`;
+}
+
+/** Why an animal is in no pair, in a sentence or two. */
+export function whyLeftOut(animal: LeftOut, pairings: number, inbreedingTo: number): string {
+  return [reasonInWords(animal, pairings, inbreedingTo), ...alternativeInWords(animal.including, 'With it')].join(' ');
+}
+
+function reasonInWords({ reason, obstacles, leastKinship, mates }: LeftOut, pairings: number, limit: number): string {
+  const all = `the ${pairings === 1 ? 'one pair' : `${pairings} pairs`} wanted`;
+  switch (reason) {
+    case 'unused':
+      return 'The request leaves it out.';
+    case 'no-mate': {
+      const parts = [
+        obstacles['above-limit'] > 0
+          ? `${obstacles['above-limit']} above the limit of F, ${limit} (the least related of all has ${figure(leastKinship ?? 0)})`
+          : '',
+        obstacles.forbidden > 0 ? `${obstacles.forbidden} not to be paired with it` : '',
+        obstacles['kept-together'] > 0 ? `${obstacles['kept-together']} of keepers whose animals stay together` : '',
+        obstacles.unused > 0 ? `${obstacles.unused} that are not used` : '',
+      ].filter((part) => part !== '');
+      return parts.length === 0 ? 'There is no mate for it.' : `It may have no mate: ${parts.join(', ')}.`;
+    }
+    case 'mates-spent':
+      return `${mates === 1 ? 'The only mate that it may have is' : `All ${mates} mates that it may have are`} used as often as may be.`;
+    case 'moves-spent':
+      return 'It or its mate would have to move, and no more moves are allowed.';
+    case 'as-good':
+      return `Others make up ${all}; a plan with it would be as good.`;
+    case 'higher-mean-kinship':
+      return `Its mean kinship is higher than that of every animal of its sex in the plan.`;
+    case 'dearer':
+      return `Others make up ${all} with a smaller sum.`;
+  }
+}
+
+function alternativeInWords(alternative: Alternative, what: string): string[] {
+  if (alternative === null) return [];
+  if (alternative === 'impossible') return [`${what} there is no plan under these conditions.`];
+  if (alternative.isExact && figure(alternative.extra) === '0') return [`${what} the best plan is as good.`];
+  return [`${what} the sum would be ${alternative.isExact ? '' : 'at least '}${figure(alternative.extra)} greater.`];
+}
+
+function figure(value: number): string {
+  return value
+    .toPrecision(3)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
+}
