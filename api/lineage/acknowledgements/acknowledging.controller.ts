@@ -7,7 +7,7 @@ import { ApiProblems } from '../../platform/api-problems.ts';
 import { NewAcknowledgementRequest } from '../../provenance/acknowledgements/acknowledgement.dto.ts';
 import { AcknowledgementView } from '../../provenance/acknowledgements/acknowledgement.view.ts';
 import { AcknowledgementsService } from '../../provenance/acknowledgements/acknowledgements.service.ts';
-import { signalOf } from '../audit/given-up.ts';
+import { signalOf } from '../../platform/given-up.ts';
 import { CurrentFlags } from './current-flags.service.ts';
 
 /** Takes new acknowledgements: here it is known which flags there are. */

@@ -4,7 +4,7 @@ import type { Request, Response } from 'express';
 import { Needs } from '../../people/permission.guard.ts';
 import { asking, Costs } from '../../platform/allowances.ts';
 import { ApiProblems } from '../../platform/api-problems.ts';
-import { signalOf } from './given-up.ts';
+import { signalOf } from '../../platform/given-up.ts';
 import { LineAuditService } from './line-audit.service.ts';
 import { LineAuditView } from './line-audit.view.ts';
 

@@ -18,7 +18,7 @@ import type { LineAudit } from './audit-line.ts';
 import type { AuditPaper } from './audit-paper.ts';
 import { auditView, namesWanted } from './audit-view.ts';
 import { countByKeeper, findAuditedMembers, readMemberRows } from './audited-members.queries.ts';
-import { GivenUpProblem } from './given-up.ts';
+import { GivenUpProblem } from '../../platform/given-up.ts';
 import { founderVerdicts } from './founder-verdicts.ts';
 import { membersCsv } from './members-csv.ts';
 import type { LineAuditView } from './line-audit.view.ts';

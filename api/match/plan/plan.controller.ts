@@ -1,7 +1,7 @@
 import { Body, Controller, HttpCode, Inject, Param, Post, Req } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
-import { signalOf } from '../../lineage/audit/given-up.ts';
+import { signalOf } from '../../platform/given-up.ts';
 import { Needs } from '../../people/permission.guard.ts';
 import { asking, Costs } from '../../platform/allowances.ts';
 import { ApiProblems } from '../../platform/api-problems.ts';

@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { GivenUpProblem } from '../../lineage/audit/given-up.ts';
+import { GivenUpProblem } from '../../platform/given-up.ts';
 import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
 import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
 import { isLiving } from '../../lineage/register-graph.ts';
