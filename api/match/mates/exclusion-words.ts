@@ -5,7 +5,7 @@ export const exclusionWords: Readonly<Record<MateExclusion, string>> = {
   'not-living':
     'They died, left the club, or nobody knows whether they live. Of a large line the newest 500 are counted.',
   'keeper-left': 'Their keeper has left the club.',
-  unsexed: 'Their sex is not known yet. Ask for unsexed animals to see them.',
+  unsexed: 'Their sex is not known yet.',
   'too-young': 'They are younger than the least age at which their species matures.',
   'beyond-lifespan': 'They are older than their species is known to live: check whether they still do.',
   'disputed-label':

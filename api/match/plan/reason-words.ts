@@ -67,8 +67,9 @@ function alternativeInWords(alternative: Alternative, what: string): string[] {
   return [`${what} the sum would be ${alternative.isExact ? '' : 'at least '}${figure(alternative.extra)} greater.`];
 }
 
+/** Three digits; what is less than the optimum can be told apart by is nothing. */
 function figure(value: number): string {
-  return value
+  return (Math.abs(value) < 1e-10 ? 0 : value)
     .toPrecision(3)
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '');

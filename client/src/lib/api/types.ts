@@ -20,6 +20,9 @@ export type LineAudit = Sent['LineAuditView'];
 /** Who may be the mate of an animal. */
 export type Mates = Sent['MatesView'];
 export type Mate = Sent['PossibleMateView'];
+/** Pairs chosen for a line. */
+export type Plan = Sent['PlanView'];
+export type PlanPair = Sent['PlanPairView'];
 /** What the next generations would be like under a plan, under today's pairings and at random. */
 export type PlanForecast = Sent['PlanForecastView'];
 export type ForecastCourse = Sent['ForecastCourseView'];
