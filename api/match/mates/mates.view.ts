@@ -7,31 +7,12 @@ import {
   TracedShareView,
 } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
+import { BreederView } from '../breeder.view.ts';
 import { exclusionReasons } from '../breeders.ts';
-
-const months = { type: 'number', minimum: 0, nullable: true } as const;
 
 /** Why an animal is no mate for another, the plainest reason first. */
 export const mateExclusions = [...exclusionReasons, 'other-species', 'related', 'other-line'] as const;
 export type MateExclusion = (typeof mateExclusions)[number];
-
-/** The age of an animal, as far as its hatching date tells it. */
-export class AgeView {
-  @Shown({ description: 'At least so many months of 30.4375 days; null where the date is open.', ...months })
-  least: number | null;
-
-  @Shown({ description: 'At most so many months of 30.4375 days; null where the date is open.', ...months })
-  greatest: number | null;
-}
-
-/** The line that a mate belongs to. */
-export class MateLineView {
-  @Shown({ description: 'Id of the line.', format: 'uuid' })
-  id: string;
-
-  @Shown({ description: 'Its name.' })
-  name: string;
-}
 
 /** A flag that the label of young would carry. */
 export class YoungFlagView {
@@ -61,27 +42,9 @@ export class YoungLabelView {
 }
 
 /** An animal that may be the mate of another, and what their young would be. */
-export class PossibleMateView {
-  @Shown({ description: 'The animal.', type: AnimalRef })
-  animal: AnimalRef;
-
-  @Shown({ description: 'Its line; null without one.', type: MateLineView, nullable: true })
-  line: MateLineView | null;
-
-  @Shown({ description: 'Its keeper.' })
-  keeper: string;
-
-  @Shown({ description: 'Id of its keeper.', format: 'uuid' })
-  keeperId: string;
-
+export class PossibleMateView extends BreederView {
   @Shown({ description: 'Its hatching date (EDTF); null where none is recorded.', type: String, nullable: true })
   hatched: string | null;
-
-  @Shown({ description: 'Its age; null without a hatching date.', type: AgeView, nullable: true })
-  age: AgeView | null;
-
-  @Shown({ description: 'Whether a clutch that is certainly its own has hatched.' })
-  proven: boolean;
 
   @Shown({
     description:

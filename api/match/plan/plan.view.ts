@@ -1,7 +1,8 @@
 import { AnimalRef, AsOfView, InbreedingRangeView } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
+import { BreederView, MateLineView } from '../breeder.view.ts';
 import { exclusionReasons, type ExclusionReason } from '../breeders.ts';
-import { AgeView, MateLineView, YoungLabelView } from '../mates/mates.view.ts';
+import { YoungLabelView } from '../mates/mates.view.ts';
 
 const probability = { minimum: 0, maximum: 1 } as const;
 const orNull = { type: Number, nullable: true } as const;
@@ -17,25 +18,7 @@ export const leftOutReasons = [
 ] as const;
 
 /** An animal of a plan. */
-export class PlanAnimalView {
-  @Shown({ description: 'The animal.', type: AnimalRef })
-  animal: AnimalRef;
-
-  @Shown({ description: 'Its line; null without one.', type: MateLineView, nullable: true })
-  line: MateLineView | null;
-
-  @Shown({ description: 'Its keeper.' })
-  keeper: string;
-
-  @Shown({ description: 'Id of its keeper.', format: 'uuid' })
-  keeperId: string;
-
-  @Shown({ description: 'Its age; null without a hatching date.', type: AgeView, nullable: true })
-  age: AgeView | null;
-
-  @Shown({ description: 'Whether a clutch that is certainly its own has hatched.' })
-  proven: boolean;
-
+export class PlanAnimalView extends BreederView {
   @Shown({
     description: 'Whether it counts as an old animal that has not bred: not proven, and certainly `reserveMonths` old.',
   })

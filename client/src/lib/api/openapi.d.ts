@@ -5807,12 +5807,12 @@ export interface components {
              * @description Id of its keeper.
              */
             keeperId: string;
-            /** @description Its hatching date (EDTF); null where none is recorded. */
-            hatched: string | null;
             /** @description Its age; null without a hatching date. */
             age: components["schemas"]["AgeView"] | null;
             /** @description Whether a clutch that is certainly its own has hatched. */
             proven: boolean;
+            /** @description Its hatching date (EDTF); null where none is recorded. */
+            hatched: string | null;
             /** @description F of the young, which is the kinship of the two (Malécot 1948), with its range over the candidate parents of whichever of the two hatched later. */
             inbreeding: components["schemas"]["InbreedingRangeView"];
             /** @description Mean kinship of the young with the living animals of the asked animal's line, 0 to 1: the mean of their parents' (Ballou & Lacy 1995). Null where none lives. */
