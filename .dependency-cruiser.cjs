@@ -7,6 +7,7 @@ const rooms = {
   provenance: ['platform', 'people', 'journal', 'register'],
   lineage: ['platform', 'people', 'journal', 'register', 'provenance'],
   match: ['platform', 'people', 'journal', 'register', 'provenance', 'lineage'],
+  selling: ['platform', 'people', 'journal', 'register', 'provenance', 'lineage'],
   exchange: ['platform', 'people', 'journal', 'register', 'provenance', 'lineage'],
 };
 

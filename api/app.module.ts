@@ -18,6 +18,7 @@ import { provenanceEntities } from './provenance/entities.ts';
 import { ProvenanceModule } from './provenance/provenance.module.ts';
 import { registerEntities } from './register/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
+import { SellingModule } from './selling/selling.module.ts';
 
 /** Every table that has an entity. */
 export const entities = [
@@ -43,6 +44,7 @@ export class AppModule {
         ProvenanceModule,
         LineageModule,
         MatchModule,
+        SellingModule,
         ExchangeModule,
       ],
       // in this order: first who asks, then how much
