@@ -1,18 +1,9 @@
 import type { EntityManager } from 'typeorm';
-import { kinshipRangesWith } from '../../lineage/kernel/kinship-with.ts';
-import type { InbreedingRange } from '../../lineage/kernel/inbreeding.ts';
-import { labelEvidenceOfYoung, toFindings, type LabelEvidence } from '../../lineage/label-evidence.ts';
-import { factsFor, readLabelFacts } from '../../lineage/label-facts.queries.ts';
-import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
-import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
-import { auditLabel } from '../../provenance/flags.ts';
-import { exclusionReasons } from '../breeders.ts';
 import { exclusionWords } from '../mates/exclusion-words.ts';
 import { readKeeperNames } from '../mates/keeper-names.queries.ts';
-import type { YoungLabelView } from '../mates/mates.view.ts';
 import type { Alternative } from './alternatives.ts';
-import type { PlanFound } from './make-plan.ts';
-import type { Candidate, Candidates, PlannedLine } from './plan-candidates.ts';
+import { AnimalNames } from './animal-names.ts';
+import type { PlanRecord, RecordedAnimal } from './plan-record.ts';
 import type { PlanRequest } from './plan.dto.ts';
 import type {
   AlternativeView,
@@ -26,109 +17,95 @@ import type {
 } from './plan.view.ts';
 import { whyChosen, whyLeftOut } from './reason-words.ts';
 import type { ChosenPair, LeftOut, MateRank, Side } from './reasons.ts';
-import type { RegisterPlan } from './register-plan.ts';
 
 /** Animals that are named for each reason why they may not breed. */
 const NAMED_MOST = 12;
+const ROUNDING = 1e-12;
 
-/** All that a plan is told from. */
-export interface PlanTold {
-  readonly snapshot: LineageSnapshot;
-  readonly planned: PlannedLine;
-  readonly request: PlanRequest;
-  readonly candidates: Candidates;
-  readonly plan: PlanFound;
-  readonly means: RegisterPlan['means'];
+/** What of a request its plan is told with. */
+export type ToldRequest = Pick<PlanRequest, 'pairings' | 'weight' | 'inbreedingTo'>;
+
+/**
+ * Reads the names that belong to a plan, as far as whoever asks may see them, and tells it. Animals that they may not see stand in its pairs
+ * without a name, and are left out elsewhere.
+ */
+export async function planView(manager: EntityManager, record: PlanRecord, request: ToldRequest): Promise<PlanView> {
+  return (await PlanTeller.read(manager, record, request)).view();
 }
 
-/** Reads the names and labels that belong to a plan, and tells it. */
-export async function planView(manager: EntityManager, told: PlanTold): Promise<PlanView> {
-  const teller = await PlanTeller.read(manager, told);
-  return teller.view();
-}
-
-class PlanTeller {
+/** Tells a plan. */
+export class PlanTeller {
   private constructor(
-    private readonly told: PlanTold,
-    private readonly names: RecordNames,
+    private readonly record: PlanRecord,
+    private readonly request: ToldRequest,
+    readonly names: AnimalNames,
     private readonly keepers: ReadonlyMap<string, string>,
-    private readonly labels: readonly YoungLabelView[],
   ) {}
 
-  static async read(manager: EntityManager, told: PlanTold): Promise<PlanTeller> {
-    const { snapshot, candidates, plan } = told;
-    const all = [...candidates.males, ...candidates.females];
-    const wanted = new WantedNames();
-    for (const { animal } of [...all, ...candidates.excluded]) wanted.individuals.add(animal);
-    const evidence = plan.pairs.map(({ male, female }) =>
-      labelEvidenceOfYoung(snapshot, [
-        { a: candidates.males[male]?.animal ?? -1, b: candidates.females[female]?.animal ?? -1, probability: 1 },
-      ]),
-    );
-    const asked = snapshot.idOf(all[0]?.animal ?? -1);
-    const [names, facts, keepers] = await Promise.all([
-      RecordNames.read(manager, snapshot.graph, wanted),
-      readLabelFacts(manager, snapshot, evidence, [asked]),
+  /** @param more ids of animals besides those of the plan that will be named */
+  static async read(
+    manager: EntityManager,
+    record: PlanRecord,
+    request: ToldRequest,
+    more: readonly string[] = [],
+  ): Promise<PlanTeller> {
+    const all = [...record.males, ...record.females];
+    const ids = [...all.map(({ id }) => id), ...record.excluded.flatMap((some) => some.ids), ...more];
+    const [names, keepers] = await Promise.all([
+      AnimalNames.read(manager, [...new Set(ids)]),
       readKeeperNames(manager, [...new Set(all.map(({ keeperId }) => keeperId))]),
     ]);
-    const label = (one: LabelEvidence): YoungLabelView => ({
-      shares: [...one.standings],
-      tracedShare: one.tracedShare,
-      flags: auditLabel(toFindings(snapshot, one, factsFor(facts, asked), names)).map(({ code, severity }) => ({
-        code,
-        severity,
-      })),
-    });
-    return new PlanTeller(told, names, keepers, evidence.map(label));
+    return new PlanTeller(record, request, names, keepers);
   }
 
   view(): PlanView {
-    const { plan, request, snapshot, planned } = this.told;
+    const { plan, line, asOf } = this.record;
     const { sums, sum, bound, gap, isOptimal } = plan;
-    const line = snapshot.graph.lines[planned.line];
-    const ranges = this.#ranges();
     return {
-      line: { id: line?.id ?? '', name: line?.name ?? '' },
-      pairs: plan.pairs.map((pair, place) => this.#pair(pair, ranges[place], this.labels[place])),
-      leftOut: plan.leftOut.map((animal) => this.#leftOut(animal)),
+      line,
+      pairs: plan.pairs.map((pair, place) => this.#pair(pair, place)),
+      leftOut: plan.leftOut
+        .filter(({ side, place }) => this.names.isSeen(this.#candidate(side, place).id))
+        .map((animal) => this.#leftOut(animal)),
       excluded: this.#excluded(),
-      objective: { weight: request.weight, ...sums, sum, bound, gap, isOptimal },
+      objective: { weight: this.request.weight, ...sums, sum, bound, gap, isOptimal },
       tradeOff: this.#tradeOff(),
       moves: plan.pairs.filter(({ isMove }) => isMove).length,
       seconds: plan.choosingSeconds,
       cautions: this.#cautions(),
-      asOf: snapshot.asOf,
+      asOf,
     };
   }
 
-  #pair(pair: ChosenPair, range: InbreedingRange | undefined, label: YoungLabelView | undefined): PlanPairView {
+  #pair(pair: ChosenPair, at: number): PlanPairView {
     const { kinship, meanKinship, cost, isMove, isFixed } = pair;
+    const young = this.record.young[at];
     return {
       male: this.#animal('male', pair.male),
       female: this.#animal('female', pair.female),
-      inbreeding: range ?? { expected: kinship, least: kinship, greatest: kinship },
+      inbreeding: young?.inbreeding ?? { expected: kinship, least: kinship, greatest: kinship },
       meanKinship,
       cost,
       isMove,
       isFixed,
-      label: label ?? { shares: [], tracedShare: { expected: 0, least: 0 }, flags: [] },
+      label: young?.label ?? { shares: [], tracedShare: { expected: 0, least: 0 }, flags: [] },
       forMale: this.#rank('female', pair.forMale),
       forFemale: this.#rank('male', pair.forFemale),
       without: alternativeView(pair.without),
       why: whyChosen(pair, (side, place) => this.#nameOf(side, place)),
-      warnings: this.#warnings(pair, range),
+      warnings: this.#warnings(pair, young?.inbreeding.greatest ?? 0),
     };
   }
 
   #leftOut(animal: LeftOut): LeftOutView {
-    const { request } = this.told;
+    const { request } = this;
     const other = animal.side === 'male' ? 'female' : 'male';
     return {
       animal: this.#animal(animal.side, animal.place),
       reason: animal.reason,
       why: whyLeftOut(animal, request.pairings, request.inbreedingTo),
       mates: animal.mates,
-      bestMate: animal.bestMate && this.names.refOf(this.#candidate(other, animal.bestMate.mate).animal),
+      bestMate: animal.bestMate && this.names.refOf(this.#candidate(other, animal.bestMate.mate).id),
       including: alternativeView(animal.including),
     };
   }
@@ -138,7 +115,7 @@ class PlanTeller {
       rank,
       of,
       bestOther: bestOther && {
-        animal: this.names.refOf(this.#candidate(mates, bestOther.mate).animal),
+        animal: this.names.refOf(this.#candidate(mates, bestOther.mate).id),
         difference: bestOther.difference,
         isSpent: bestOther.isSpent,
       },
@@ -146,36 +123,33 @@ class PlanTeller {
   }
 
   #animal(side: Side, place: number): PlanAnimalView {
-    const { animal, keeperId, age, isProven, isReserve } = this.#candidate(side, place);
-    const { graph } = this.told.snapshot;
-    const line = graph.lines[graph.lineOf[animal] ?? -1];
+    const { id, line, keeperId, age, isProven, isReserve, meanKinship } = this.#candidate(side, place);
     return {
-      animal: this.names.refOf(animal),
-      line: line ? { id: line.id, name: line.name } : null,
+      animal: this.names.refOf(id),
+      line,
       keeper: this.keepers.get(keeperId) ?? '',
       keeperId,
-      age: age && { least: age.least === null ? null : Math.max(0, age.least), greatest: age.greatest },
+      age,
       proven: isProven,
       isReserve,
-      meanKinship: this.told.means[side][place] ?? 0,
+      meanKinship,
     };
   }
 
-  #warnings({ male, female, kinship }: ChosenPair, range: InbreedingRange | undefined): string[] {
-    const { snapshot, request } = this.told;
-    const { lineOf, lines } = snapshot.graph;
+  #warnings({ male, female, kinship }: ChosenPair, greatest: number): string[] {
+    const { inbreedingTo } = this.request;
     const two = [this.#candidate('male', male), this.#candidate('female', female)];
-    const [one, other] = two.map(({ animal }) => lines[lineOf[animal] ?? -1]?.name ?? 'no line');
-    const isCross = new Set(two.map(({ animal }) => lineOf[animal])).size > 1;
-    const names = (some: readonly Candidate[]): string =>
-      some.map(({ animal }) => this.names.record('individual', animal).name).join(' and ');
+    const [one, other] = two.map(({ line }) => line?.name ?? 'no line');
+    const isCross = new Set(two.map(({ line }) => line?.id)).size > 1;
+    const names = (some: readonly RecordedAnimal[]): string =>
+      some.map(({ id }) => this.names.nameOf(id)).join(' and ');
     const disputed = two.filter(({ isDisputed }) => isDisputed);
     const ageless = two.filter(({ age }) => age === null);
-    const isAbove = kinship > request.inbreedingTo + 1e-12;
-    const mayBeAbove = !isAbove && (range?.greatest ?? 0) > request.inbreedingTo + 1e-12;
+    const isAbove = kinship > inbreedingTo + ROUNDING;
+    const mayBeAbove = !isAbove && greatest > inbreedingTo + ROUNDING;
     return [
       ...(isCross ? [`The young would be a cross of ${one} and ${other}, and belong to neither.`] : []),
-      ...(isAbove ? [`F of the young would be above the limit of ${request.inbreedingTo}; the request fixed it.`] : []),
+      ...(isAbove ? [`F of the young would be above the limit of ${inbreedingTo}; the request fixed it.`] : []),
       ...(mayBeAbove ? ['Parents are uncertain: F of the young may turn out above the limit.'] : []),
       ...(disputed.length > 0 ? [`The label of ${names(disputed)} is disputed: the young would carry that on.`] : []),
       ...(ageless.length > 0
@@ -184,34 +158,19 @@ class PlanTeller {
     ];
   }
 
-  /** F of the young of each pair, with its range: the pairs of one male together. */
-  #ranges(): (InbreedingRange | undefined)[] {
-    const { plan, snapshot } = this.told;
-    const ranges = new Map<ChosenPair, InbreedingRange | undefined>();
-    for (const male of new Set(plan.pairs.map((pair) => pair.male))) {
-      const pairs = plan.pairs.filter((pair) => pair.male === male);
-      const females = Int32Array.from(pairs, ({ female }) => this.#candidate('female', female).animal);
-      const { animal } = this.#candidate('male', male);
-      const found = kinshipRangesWith(snapshot.graph.pedigree, snapshot.inbreeding, animal, females);
-      pairs.forEach((pair, place) => ranges.set(pair, found[place]));
-    }
-    return plan.pairs.map((pair) => ranges.get(pair));
-  }
-
   #excluded(): PlanExcludedView[] {
-    const { excluded } = this.told.candidates;
-    return exclusionReasons.flatMap((reason): PlanExcludedView[] => {
-      const some = excluded.filter((one) => one.reason === reason);
-      if (some.length === 0) return [];
-      const animals = some.slice(0, NAMED_MOST).map(({ animal }) => this.names.refOf(animal));
-      return [{ reason, detail: exclusionWords[reason], count: some.length, animals }];
+    return this.record.excluded.flatMap(({ reason, ids }): PlanExcludedView[] => {
+      const shown = ids.filter((id) => this.names.isSeen(id));
+      if (shown.length === 0) return [];
+      const animals = shown.slice(0, NAMED_MOST).map((id) => this.names.refOf(id));
+      return [{ reason, detail: exclusionWords[reason], count: shown.length, animals }];
     });
   }
 
   #tradeOff(): TradeOffView[] {
-    const { plan, request } = this.told;
+    const { plan } = this.record;
     const own: TradeOffView = {
-      weight: request.weight,
+      weight: this.request.weight,
       ...plan.sums,
       moves: plan.pairs.filter(({ isMove }) => isMove).length,
       isOptimal: plan.isOptimal,
@@ -220,31 +179,31 @@ class PlanTeller {
   }
 
   #cautions(): string[] {
-    const { plan, candidates, snapshot } = this.told;
+    const { plan, males, females } = this.record;
     const used = plan.pairs.flatMap(({ male, female }) => [
-      this.#candidate('male', male).animal,
-      this.#candidate('female', female).animal,
+      this.#candidate('male', male),
+      this.#candidate('female', female),
     ]);
-    const unknown = new Set(used.filter((animal) => snapshot.isNothingKnown(animal))).size;
+    const unknown = new Set(used.filter(({ isNothingKnown }) => isNothingKnown).map(({ id }) => id)).size;
     const percent = (plan.gap * 100).toPrecision(2);
     return [
       ...(plan.isOptimal ? [] : [`Another plan may be better by up to ${percent} %: the time was over.`]),
       ...(unknown > 0
         ? [`Of ${unknown} animals in the plan no ancestor is known: they count as unrelated, which they may not be.`]
         : []),
-      ...(candidates.males.length === 0 || candidates.females.length === 0 ? ['One sex is missing.'] : []),
+      ...(males.length === 0 || females.length === 0 ? ['One sex is missing.'] : []),
       "Figures advise; the animals' welfare and the keeper's eye decide.",
     ];
   }
 
-  #candidate(side: Side, place: number): Candidate {
-    const candidate = this.told.candidates[side === 'male' ? 'males' : 'females'][place];
+  #candidate(side: Side, place: number): RecordedAnimal {
+    const candidate = this.record[side === 'male' ? 'males' : 'females'][place];
     if (!candidate) throw new RangeError(`There is no ${side} at place ${place} of the plan.`);
     return candidate;
   }
 
   #nameOf(side: Side, place: number): string {
-    return this.names.record('individual', this.#candidate(side, place).animal).name;
+    return this.names.nameOf(this.#candidate(side, place).id);
   }
 }
 

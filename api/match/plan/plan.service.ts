@@ -14,6 +14,7 @@ import { impossiblePlan, noPlanInTime } from './impossible-words.ts';
 import type { Impossibility } from './impossible.ts';
 import { findCandidates, type Candidate, type Candidates, type PlannedLine } from './plan-candidates.ts';
 import type { PairPlace } from './plan-problem.ts';
+import { recordPlan, type PlanRecord } from './plan-record.ts';
 import { planView } from './plan-view.ts';
 import type { PairRequest, PlanRequest } from './plan.dto.ts';
 import type { PlanView } from './plan.view.ts';
@@ -39,6 +40,20 @@ export class PlanService {
    *   BusyProblem if too many computations wait
    */
   async of(id: string, request: PlanRequest, signal: AbortSignal): Promise<PlanView> {
+    const { record } = await this.make(id, request, signal);
+    return planView(this.dataSource.manager, record, request);
+  }
+
+  /**
+   * As `of`, but gives the plan as it can be kept, and the request with the ids of all animals that it named.
+   *
+   * @throws as `of`
+   */
+  async make(
+    id: string,
+    request: PlanRequest,
+    signal: AbortSignal,
+  ): Promise<{ record: PlanRecord; request: PlanRequest }> {
     const { manager } = this.dataSource;
     const { speciesId, id: lineId } = present(await findLine(manager, id), () => new NotFoundProblem('line', id));
     const snapshot = await this.snapshots.current();
@@ -51,7 +66,8 @@ export class PlanService {
     });
     if (outcome.kind === 'out-of-time') throw noPlanInTime(request);
     if (outcome.kind === 'impossible') throw await this.#impossible(snapshot, candidates, request, input, outcome.why);
-    return planView(manager, { snapshot, planned, request, candidates, plan: outcome.plan, means });
+    const record = await recordPlan(manager, { snapshot, planned, candidates, plan: outcome.plan, means });
+    return { record, request: byIds(request, (name) => snapshot.idOf(candidates.mentioned.get(name) ?? -1)) };
   }
 
   async #impossible(
@@ -71,6 +87,20 @@ export class PlanService {
       names.record('individual', animalAt(side, place)).name;
     return impossiblePlan(why, { request, fixed, nameOf });
   }
+}
+
+/** A request that names each animal by its id. */
+function byIds(request: PlanRequest, idOf: (name: string) => string): PlanRequest {
+  const { individuals, also, fixed, forbidden, uses } = request;
+  const pair = ({ male, female }: PairRequest): PairRequest => ({ male: idOf(male), female: idOf(female) });
+  return {
+    ...request,
+    ...(individuals === undefined ? {} : { individuals: individuals.map(idOf) }),
+    also: also.map(idOf),
+    fixed: fixed.map(pair),
+    forbidden: forbidden.map(pair),
+    uses: uses.map(({ individual, most }) => ({ individual: idOf(individual), most })),
+  };
 }
 
 function planInput(
