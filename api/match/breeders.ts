@@ -1,5 +1,4 @@
 import type { EntityManager } from 'typeorm';
-import { dateBounds, type DateBounds } from '../../shared/edtf.ts';
 import type { Sex } from '../../shared/vocabulary.ts';
 import type { LineageSnapshot } from '../lineage/lineage-snapshot.ts';
 import { isLiving, sexOf } from '../lineage/register-graph.ts';
@@ -10,7 +9,7 @@ import {
   isCertainlyShorter,
   leastKnown,
   mostKnown,
-  spanBetween,
+  spanIn,
   type Span,
 } from '../register/warnings/spans.ts';
 import { readBreederRows, type BreederRow } from './breeders.queries.ts';
@@ -66,46 +65,39 @@ export async function findBreeders(
   animals: readonly number[],
   leave: BreedingLeave = {},
 ): Promise<{ breeders: Breeder[]; excluded: ExcludedAnimal[] }> {
-  const ids = animals.map((animal) => snapshot.idOf(animal));
-  const rows = await readBreederRows(manager, ids);
-  const ranges = await readRanges(manager, [...new Set(rows.map(({ speciesId }) => speciesId))]);
-  const rowOf = new Map(rows.map((row) => [row.id, row]));
-  const seen = animals.flatMap((animal, place) => {
-    const row = rowOf.get(ids[place] ?? '');
-    return row ? [{ animal, row }] : [];
-  });
-  const disputes = carriesDispute(
-    snapshot,
-    seen.map(({ animal }) => animal),
-  );
-  const today = dateBounds(new Date().toISOString().slice(0, 10));
+  const today = new Date().toISOString().slice(0, 10);
+  const serials = animals.map((animal) => snapshot.graph.serials[animal] ?? 0);
+  const rows = await readBreederRows(manager, serials, today);
+  const ranges = await readRanges(manager, [...new Set(rows.flatMap((row) => row?.speciesId ?? []))]);
+  const disputes = carriesDispute(snapshot, animals);
   const breeders: Breeder[] = [];
   const excluded: ExcludedAnimal[] = [];
-  seen.forEach(({ animal, row }, place) => {
+  rows.forEach((row, place) => {
+    const animal = animals[place];
+    if (row === null || animal === undefined) return;
+    const { speciesId, keeperId } = row;
+    const age = spanIn('months', row.ageInDays);
     const isDisputed = disputes[place] === 1;
-    const breeder = { animal, sex: sexOf(snapshot.graph, animal), age: spanBetween(row.hatched, today, 'months') };
-    const reason =
-      whyNot(snapshot, breeder, row, ranges.get(row.speciesId) ?? {}, today, leave) ??
-      (isDisputed && leave.disputed !== true ? 'disputed-label' : null);
-    if (reason !== null) excluded.push({ animal, speciesId: row.speciesId, reason });
-    else breeders.push({ ...breeder, speciesId: row.speciesId, keeperId: row.keeperId, isDisputed });
+    const breeder = { animal, sex: sexOf(snapshot.graph, animal), speciesId, keeperId, age, isDisputed };
+    const reason = whyNot(snapshot, breeder, row, ranges.get(speciesId) ?? {}, leave);
+    if (reason === null) breeders.push(breeder);
+    else excluded.push({ animal, speciesId, reason });
   });
   return { breeders, excluded };
 }
 
 function whyNot(
   snapshot: LineageSnapshot,
-  { animal, sex, age }: Pick<Breeder, 'animal' | 'sex' | 'age'>,
+  { animal, sex, age, isDisputed }: Breeder,
   row: BreederRow,
   { maturity, lifespan }: RangesFacts,
-  today: DateBounds | null,
   leave: BreedingLeave,
 ): ExclusionReason | null {
   if (!isLiving(snapshot.graph, animal)) return 'not-living';
   if (row.keeperLeft) return 'keeper-left';
   if (sex === 'unsexed' && leave.unsexed !== true) return 'unsexed';
   if (maturity && isCertainlyShorter(age, leastKnown(maturity))) return 'too-young';
-  if (lifespan && isCertainlyLonger(spanBetween(row.hatched, today, 'years'), mostKnown(lifespan)))
-    return 'beyond-lifespan';
+  if (lifespan && isCertainlyLonger(spanIn('years', row.ageInDays), mostKnown(lifespan))) return 'beyond-lifespan';
+  if (isDisputed && leave.disputed !== true) return 'disputed-label';
   return null;
 }

@@ -5,7 +5,7 @@ import { resolveAnimal } from '../../lineage/named-animals.ts';
 import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
 import { isLiving, sexOf } from '../../lineage/register-graph.ts';
 import { Snapshots } from '../../lineage/snapshots.service.ts';
-import { decodeCursor, encodeCursor } from '../../platform/paging.ts';
+import { decodeCursor, encodeCursor, type CursorValue } from '../../platform/paging.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
 import { readProven } from '../../register/individuals/individual-details.queries.ts';
 import { findBreeders, type Breeder } from '../breeders.ts';
@@ -13,7 +13,7 @@ import { exclusionWords } from './exclusion-words.ts';
 import { mateViews } from './mate-views.ts';
 import type { MatesQuery } from './mates.dto.ts';
 import { mateExclusions, type ExcludedMatesView, type MateExclusion, type MatesView } from './mates.view.ts';
-import { compare, livingLine, rankMates, rankOf, type RankedMate } from './rank-mates.ts';
+import { compare, livingLine, rankMates, type Rank, type RankedMate } from './rank-mates.ts';
 
 /** Most living animals that are looked at as mates at once. */
 const CONSIDERED_MOST = 5000;
@@ -141,11 +141,15 @@ function pageOf(
   { after, limit, sort }: MatesQuery,
 ): { page: RankedMate[]; next: string | null } {
   const cursor = `mates ${sort}`;
-  const from = after === undefined ? null : decodeCursor(cursor, 3, after).map(Number);
-  const rest = from === null ? mates : mates.filter((mate) => compare(rankOf(mate, sort), from) > 0);
+  const rest = after === undefined ? mates : matesBehind(mates, decodeCursor(cursor, 3, after));
   const page = rest.slice(0, limit);
   const last = page.at(-1);
-  return { page, next: last && rest.length > limit ? encodeCursor(cursor, rankOf(last, sort)) : null };
+  return { page, next: last && rest.length > limit ? encodeCursor(cursor, last.rank) : null };
+}
+
+function matesBehind(mates: readonly RankedMate[], [first, second, serial]: readonly CursorValue[]): RankedMate[] {
+  const from: Rank = [Number(first), Number(second), Number(serial)];
+  return mates.filter(({ rank }) => compare(rank, from) > 0);
 }
 
 const ownCautions: Partial<Record<MateExclusion, string>> = {

@@ -14,9 +14,11 @@ export interface RankedMate {
   /** Mean kinship of the young with the living of the line; null where none lives. */
   readonly youngMean: number | null;
   readonly gain: number | null;
-  /** Registry serial: tells equals apart. */
-  readonly serial: number;
+  /** What it is ordered by, the first value first, the least the best; its registry serial tells equals apart. */
+  readonly rank: Rank;
 }
+
+export type Rank = readonly [number, number, number];
 
 /** The living of the line of an animal; null without a line or where none lives. */
 export function livingLine(snapshot: LineageSnapshot, animal: number): (LivingLine & { living: Int32Array }) | null {
@@ -49,22 +51,14 @@ export function rankMates(
       const youngMean = means ? ((means[0] ?? 0) + (means[place + 1] ?? 0)) / 2 : null;
       const gain = line && youngMean !== null ? diversityGain(line, youngMean, kinship) : null;
       const serial = snapshot.graph.serials[breeder.animal] ?? 0;
-      return { breeder, kinship, youngMean, gain, serial };
+      const loss = -(gain ?? 0);
+      const rank: Rank = order === 'kinship' ? [kinship, loss, serial] : [loss, kinship, serial];
+      return { breeder, kinship, youngMean, gain, rank };
     })
-    .sort((one, other) => compare(rankOf(one, order), rankOf(other, order)));
-}
-
-/** What mates are ordered by, the first value first, the least the best. */
-export function rankOf({ kinship, gain, serial }: RankedMate, order: MateOrder): [number, number, number] {
-  const loss = -(gain ?? 0);
-  return order === 'kinship' ? [kinship, loss, serial] : [loss, kinship, serial];
+    .sort((one, other) => compare(one.rank, other.rank));
 }
 
 /** Compares two ranks as a list compares its rows: below 0 where the first comes first. */
-export function compare(one: readonly number[], other: readonly number[]): number {
-  for (const [place, value] of one.entries()) {
-    const difference = value - (other[place] ?? 0);
-    if (difference !== 0) return difference;
-  }
-  return 0;
+export function compare(one: Rank, other: Rank): number {
+  return one[0] - other[0] || one[1] - other[1] || one[2] - other[2];
 }

@@ -16,8 +16,13 @@ export interface Span {
 
 /** Time between two dates in a unit (months of 30.4375 days, years of 365.25), null where a date is not given. */
 export function spanBetween(from: DateBounds | null, to: DateBounds | null, unit: SpanUnit): Span | null {
-  if (!from || !to) return null;
-  const { least, greatest } = daysBetween(from, to);
+  return from && to ? spanIn(unit, daysBetween(from, to)) : null;
+}
+
+/** A number of days in a unit (months of 30.4375 days, years of 365.25), null where it is not known. */
+export function spanIn(unit: SpanUnit, days: Span | null): Span | null {
+  if (days === null) return null;
+  const { least, greatest } = days;
   const size = unitDays[unit];
   return { least: least === null ? null : least / size, greatest: greatest === null ? null : greatest / size };
 }
