@@ -6,13 +6,15 @@ import { GroupsController } from './groups/groups.controller.ts';
 import { GroupsService } from './groups/groups.service.ts';
 import { MatesController } from './mates/mates.controller.ts';
 import { MatesService } from './mates/mates.service.ts';
+import { AtRiskController } from './new-blood/at-risk.controller.ts';
+import { AtRiskService } from './new-blood/at-risk.service.ts';
 import { PlanController } from './plan/plan.controller.ts';
 import { PlanService } from './plan/plan.service.ts';
 
 /** Choosing pairings: who for whom, and what would come of it. */
 @Module({
   imports: [LineageModule],
-  controllers: [GroupsController, MatesController, PlanController, PlanForecastController],
-  providers: [GroupsService, MatesService, PlanService, PlanForecastService],
+  controllers: [AtRiskController, GroupsController, MatesController, PlanController, PlanForecastController],
+  providers: [AtRiskService, GroupsService, MatesService, PlanService, PlanForecastService],
 })
 export class MatchModule {}

@@ -9,6 +9,7 @@ export const matchRoutes: Readonly<Record<string, Row>> = {
     outcomes: membersReading,
     ask: async ({ owner }) => ({ at: [(await owner.individual()).id] }),
   },
+  'GET /api/v1/match/at-risk': { outcomes: membersReading, ask: () => ({}) },
   'POST /api/v1/match/group': {
     outcomes: membersReading,
     ask: async ({ owner }) => ({

@@ -1599,6 +1599,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/match/at-risk": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Which lines, sources and founders are about to be lost, and who carries the last of them
+         * @description Told is what only few living animals that may breed carry anything of, and lines and sources whose last ones are of one sex; the most urgent first. A carrier is an animal whose expected share is above 0, so with uncertain parents it may turn out to be none: `least` tells. Private animals count, and are told as private. The figures advise; the animals' welfare and the keeper's eye decide.
+         */
+        get: operations["listAtRisk"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/match/group": {
         parameters: {
             query?: never;
@@ -5694,6 +5714,122 @@ export interface components {
             /** @description Records that it has to write; 0 where none is under way. */
             total: number;
         };
+        MateLineView: {
+            /**
+             * Format: uuid
+             * @description Id of the line.
+             */
+            id: string;
+            /** @description Its name. */
+            name: string;
+        };
+        BeginningView: {
+            /** @description The founder; null where a whole source is meant. */
+            founder: components["schemas"]["AnimalRef"] | null;
+            /** @description The source, or that of the founder; null for a founder of unknown origin. */
+            source: components["schemas"]["ShareSourceView"] | null;
+        };
+        FoundersLeftView: {
+            /** @description How many founders of it come into question. */
+            recorded: number;
+            /** @description Of how many of them some living animal carries anything. */
+            left: number;
+        };
+        KeptGenesView: {
+            /** @description Expected share of the genes of the founders, two of each, that some living animal that may breed still carries, 0 to 1: the probability that any one of them is not lost (gene dropping, MacCluer et al. 1986). Every founder counts as having two genes of its own, whatever the base kinship of its source. */
+            expected: number;
+            /** @description Its standard error; 0 where it is exact. */
+            standardError: number;
+            /** @description Whether every way of descent was counted; else 10 000 were drawn, with seed 1. */
+            isExact: boolean;
+        };
+        AgeView: {
+            /** @description At least so many months of 30.4375 days; null where the date is open. */
+            least: number | null;
+            /** @description At most so many months of 30.4375 days; null where the date is open. */
+            greatest: number | null;
+        };
+        CarriedShareView: {
+            /** @description Expected share of the genome, 0 to 1: half from each parent, averaged over candidates. */
+            expected: number;
+            /** @description The share that it has whichever candidates are the parents, 0 to 1. */
+            least: number;
+        };
+        CarrierView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Its line; null without one, and where it may not be seen. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description Its keeper; null where it may not be seen. */
+            keeper: string | null;
+            /**
+             * Format: uuid
+             * @description Id of its keeper; null as above.
+             */
+            keeperId: string | null;
+            /** @description Its age; null without a hatching date, and where it may not be seen. */
+            age: components["schemas"]["AgeView"] | null;
+            /** @description Whether a clutch that is certainly its own has hatched; null where it may not be seen. */
+            proven: boolean | null;
+            /** @description How much of its genome comes from what is asked about; all of it for a line. */
+            share: components["schemas"]["CarriedShareView"];
+            /** @description Whether it may breed, now or once it is sexed; a private animal counts as one that may. */
+            mayBreed: boolean;
+            /** @description What a keeper must know before breeding from it: why it may not, a disputed label, an open sex or age. */
+            warnings: string[];
+        };
+        AtRiskView: {
+            /**
+             * @description What it is.
+             * @enum {string}
+             */
+            kind: "line" | "source" | "founder";
+            /** @description The line; null for a source or a founder. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description The source or the founder; null for a line. */
+            beginning: components["schemas"]["BeginningView"] | null;
+            /** @description Why it is told, in words. */
+            why: string[];
+            /** @description How many living animals that may breed carry anything of it; private ones count. */
+            breeders: number;
+            /** @description How many living animals carry anything of it, those that may not breed among them. */
+            living: number;
+            /**
+             * @description Of which sex all are that may breed, for a line or a source; null where there are both, or one is not known.
+             * @enum {string|null}
+             */
+            onlySex: "male" | "female" | null;
+            /** @description Founders of the source; null otherwise. */
+            founders: components["schemas"]["FoundersLeftView"] | null;
+            /** @description Expected genomes of it in animals that may breed: the sum of their shares; for a line the number of its animals that may breed. */
+            genomes: number;
+            /** @description How much of the genes is still there; null for a line. */
+            kept: components["schemas"]["KeptGenesView"] | null;
+            /** @description Who carries it, those that may breed first, at most 12. */
+            carriers: components["schemas"]["CarrierView"][];
+        };
+        LostView: {
+            /** @description Lines without a living animal. */
+            lines: number;
+            /** @description Sources of which no living animal carries anything. */
+            sources: number;
+            /** @description Founders of which no living animal carries anything, sources that are lost not counted again. */
+            founders: number;
+        };
+        AtRiskListView: {
+            /** @description One page of it. */
+            items: components["schemas"]["AtRiskView"][];
+            /** @description Send it as `after` to go on; null at the end. */
+            next: string | null;
+            /** @description How much is about to be lost in all. */
+            total: number;
+            /** @description With so many animals that may breed, or fewer, it is told. */
+            mostCarriers: number;
+            /** @description What is lost already. */
+            lost: components["schemas"]["LostView"];
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
         GroupRequest: {
             /** @description Ids or registry numbers of 2 to 60 different animals that live together, or might. */
             individuals: string[];
@@ -5759,21 +5895,6 @@ export interface components {
             warnings: string[];
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
-        };
-        MateLineView: {
-            /**
-             * Format: uuid
-             * @description Id of the line.
-             */
-            id: string;
-            /** @description Its name. */
-            name: string;
-        };
-        AgeView: {
-            /** @description At least so many months of 30.4375 days; null where the date is open. */
-            least: number | null;
-            /** @description At most so many months of 30.4375 days; null where the date is open. */
-            greatest: number | null;
         };
         YoungFlagView: {
             /**
@@ -16808,6 +16929,81 @@ export interface operations {
             };
             /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
             429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listAtRisk: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Only this line, and the sources and founders of its animals as far as they live on in it; the whole club if left out. */
+                lineId?: string;
+                /** @description How many living animals that may breed are few: 1 if left out. */
+                mostCarriers?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AtRiskListView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
                 headers: {
                     [name: string]: unknown;
                 };
