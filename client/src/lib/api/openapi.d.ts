@@ -5841,6 +5841,39 @@ export interface components {
             weight?: number;
             /** @description Take animals of several lines: the young would be crosses. Refused if left out. */
             crossLines?: boolean;
+            /** @description Greatest expected F of the young of any pair in the group chosen and in those that an addition would make, 0 to 1; 0.125 if left out, that of half-sibs. */
+            inbreedingTo?: number;
+            /** @description Also choose, and add, animals whose label is disputed: their young carry that on. No if left out. */
+            disputed?: boolean;
+        };
+        GroupMemberView: {
+            /** @description Id of the individual; "private-1" and so on, numbered within the answer, where it may not be seen. */
+            id: string;
+            /**
+             * @description Registry number; null where it may not be seen.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex as recorded; unsexed where it may not be seen.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
+            /** @description Its line; null without one. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description Its keeper; empty where whoever asks may not see the animal. */
+            keeper: string;
+            /** @description Mean kinship with the living of the line of the group, 0 to 1 (Ballou & Lacy 1995); null where none of it lives, and for animals of unknown sex. */
+            meanKinship: number | null;
+            /**
+             * @description Why it may not breed, the plainest reason; null where nothing stands against it.
+             * @enum {string|null}
+             */
+            excluded: "not-living" | "keeper-left" | "unsexed" | "too-young" | "beyond-lifespan" | "disputed-label" | null;
         };
         InbreedingRangeView: {
             /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
@@ -5849,6 +5882,10 @@ export interface components {
             least: number;
             /** @description F if the most related candidate pair are the parents, 0 to 1. */
             greatest: number;
+        };
+        GroupRowView: {
+            /** @description F of the young with each of `females`, in their order: expected, and its range over the candidate parents of whichever of the two hatched later (Malécot 1948). */
+            inbreeding: components["schemas"]["InbreedingRangeView"][];
         };
         GroupScoreView: {
             /** @description F of the young: expected over the pairs, and that of the least and of the most related pair (Malécot 1948). */
@@ -5875,22 +5912,28 @@ export interface components {
             females: components["schemas"]["AnimalRef"][];
             /** @description What its young would be. */
             score: components["schemas"]["GroupScoreView"];
+            /** @description What a keeper must know before housing them together. */
+            warnings: string[];
         };
         GroupView: {
             /** @description The males of the group. */
-            males: components["schemas"]["AnimalRef"][];
+            males: components["schemas"]["GroupMemberView"][];
             /** @description The females of the group. */
-            females: components["schemas"]["AnimalRef"][];
+            females: components["schemas"]["GroupMemberView"][];
             /** @description Animals that do not count, since their sex is not known. */
-            unsexed: components["schemas"]["AnimalRef"][];
+            unsexed: components["schemas"]["GroupMemberView"][];
+            /** @description Every sire with every dam: one row for each of `males`, in their order. */
+            rows: components["schemas"]["GroupRowView"][];
             /** @description The group as it is; null without a male or without a female. */
             score: components["schemas"]["GroupScoreView"] | null;
             /** @description The group without one of its animals, the best first; those it would lose a side with are left out. */
             takeOut: components["schemas"]["GroupChangeView"][];
-            /** @description The group with one more grown animal of its line, the best first, at most 10. */
+            /** @description The group with one more grown animal of its line, the best first, at most 10; of those that would make no pair above the limit of F. */
             add: components["schemas"]["GroupChangeView"][];
-            /** @description The best group of the size asked for, exact; null where none was asked for or a side has too few animals. */
+            /** @description The best group of the size asked for, exact, of the animals that may breed and without a pair above the limit of F; null where none was asked for, or there is none. */
             best: components["schemas"]["BestGroupView"] | null;
+            /** @description Why there is no group of the size asked for, and what would help; null where there is one. */
+            noBest: string | null;
             /** @description What a keeper must know before housing them together. */
             warnings: string[];
             /** @description The state of the register that the figures belong to. */
