@@ -1699,6 +1699,67 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/signing-keys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The keys that provenance sheets are and were signed with, the newest first */
+        get: operations["listSigningKeysSigningKeys"];
+        put?: never;
+        /**
+         * Make a new key in place of the present one
+         * @description The copy of the service that answers signs with it from now on, and so do others on the same folder. Sheets that the old key signed stay genuine. Refused with 409 where the key was set from outside.
+         */
+        post: operations["renewSigningKeySigningKeys"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/signing-keys/{kid}/retirement": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Retire a key: one whose private part was lost, stolen or replaced
+         * @description Nothing is signed with it any more, and what claims to have been signed with it later is not genuine. A copy of the service whose key is retired makes itself a new one, unless its key was set from outside.
+         */
+        post: operations["retireSigningKeySigningKeys"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/.well-known/jwks.json": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The public keys that provenance sheets are checked with
+         * @description Without an account, from any page, and kept by caches for five minutes. A set of JSON web keys (RFC 7517).
+         */
+        get: operations["getPublishedKeysPublishedKeys"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/imports": {
         parameters: {
             query?: never;
@@ -2175,7 +2236,7 @@ export interface components {
              * @description What was done.
              * @enum {string}
              */
-            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
+            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
             /** @description The record; null where it was none in particular. */
             record: components["schemas"]["JournalRecordView"] | null;
             /** @description What changed, field by field, as far as you may see it. */
@@ -6352,6 +6413,75 @@ export interface components {
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
+        SigningKeyView: {
+            /** @description Its thumbprint (RFC 7638, SHA-256, base64url), by which sheets name it. */
+            kid: string;
+            /**
+             * Format: date-time
+             * @description Since when it signs, RFC 3339 in UTC.
+             */
+            usedFrom: string;
+            /**
+             * Format: date-time
+             * @description Until when it did; null while it does.
+             */
+            usedUntil: string | null;
+            /** @description Why it is used no more; null while it is. */
+            reason: string | null;
+            /** @description Whether the copy of the service that answers signs with it. */
+            isOwn: boolean;
+        };
+        SigningKeysView: {
+            /** @description Every key that ever signed, the newest first. */
+            items: components["schemas"]["SigningKeyView"][];
+        };
+        KeyRetirementRequest: {
+            /**
+             * @description Why it is used no more. Administrators read it in the journal.
+             * @example The computer that held it was sold.
+             */
+            reason: string;
+        };
+        PublishedKeyView: {
+            /**
+             * @description Kind of key.
+             * @enum {string}
+             */
+            kty: "OKP";
+            /**
+             * @description Its curve.
+             * @enum {string}
+             */
+            crv: "Ed25519";
+            /**
+             * @description The algorithm that it is for.
+             * @enum {string}
+             */
+            alg: "EdDSA";
+            /**
+             * @description What it is for: signatures.
+             * @enum {string}
+             */
+            use: "sig";
+            /** @description Its thumbprint (RFC 7638), by which sheets name it. */
+            kid: string;
+            /** @description The public key, 32 bytes, base64url. */
+            x: string;
+            /**
+             * Format: date-time
+             * @description Since when it signs, RFC 3339 in UTC.
+             */
+            usedFrom: string;
+            /**
+             * Format: date-time
+             * @description Until when it did; null while it does. What says that it was issued later is not genuine.
+             */
+            usedUntil: string | null;
+        };
+        PublishedKeysView: {
+            /** @description Every key that ever signed: what an old key signed stays genuine. */
+            keys: components["schemas"]["PublishedKeyView"][];
+        };
         CreatedCounts: {
             /** @description Animals. */
             individuals: number;
@@ -8118,7 +8248,7 @@ export interface operations {
                 /** @description What one keeper did. */
                 keeper?: string;
                 /** @description Entries of one kind of change. */
-                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
+                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
                 /** @description From this day on (UTC). */
                 from?: string;
                 /** @description Up to this day, itself included (UTC). */
@@ -17417,6 +17547,246 @@ export interface operations {
                 };
                 content: {
                     "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listSigningKeysSigningKeys: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SigningKeysView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    renewSigningKeySigningKeys: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeyRetirementRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SigningKeyView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    retireSigningKeySigningKeys: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Thumbprint of the key. */
+                kid: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeyRetirementRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SigningKeyView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getPublishedKeysPublishedKeys: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PublishedKeysView"];
                 };
             };
         };
