@@ -6155,6 +6155,14 @@ export interface components {
             /** @description Whether the plan uses that mate as often as it may be used. */
             isSpent: boolean;
         };
+        MateAboveLimitView: {
+            /** @description That mate. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Expected F of the young with it, above the limit, 0 to 1 (Malécot 1948). */
+            inbreeding: number;
+            /** @description What a pair with it would add to the sum less what the chosen one adds; below 0. */
+            difference: number;
+        };
         MateRankView: {
             /** @description Its place by what the pair adds to the sum, 1 the best; equals share one. */
             rank: number;
@@ -6162,6 +6170,8 @@ export interface components {
             of: number;
             /** @description The best other mate; null where there is none. */
             bestOther: components["schemas"]["OtherMateView"] | null;
+            /** @description The best of the mates that would add less than the chosen one, but whose young would have F above the limit; null where there is none. */
+            aboveLimit: components["schemas"]["MateAboveLimitView"] | null;
         };
         AlternativeView: {
             /**
