@@ -39,8 +39,9 @@ export class SessionService {
     const manager = this.dataSource.manager;
     const club = await readClub(manager);
     const permissions = permissionsOf(who, { publicReading: club?.publicReading ?? false }).map(permissionView);
-    const { documentBytes, pictureBytes } = this.settings;
-    const shared = { club: club && clubView(club), permissions, fileLimits: { documentBytes, pictureBytes } };
+    const { documentBytes, pictureBytes, publicUrl } = this.settings;
+    const fileLimits = { documentBytes, pictureBytes };
+    const shared = { club: club && clubView(club), permissions, fileLimits, address: publicUrl };
     if (who !== null) return { ...shared, state: 'signed-in', keeper: keeperView(who), demoKeepers: [] };
     const state = (await needsSetup(manager)) ? 'setup' : 'signed-out';
     return { ...shared, state, keeper: null, demoKeepers: (await listDemoKeepers(manager)).map(keeperView) };

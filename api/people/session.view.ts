@@ -87,4 +87,13 @@ export class SessionView {
 
   @Shown({ description: 'How large files may be that are sent.', type: FileLimitsView })
   fileLimits: FileLimitsView;
+
+  @Shown({
+    description:
+      'The address under which members reach the register, for what is printed; null where none was set (PUBLIC_URL).',
+    nullable: true,
+    type: String,
+    example: 'https://register.example.org',
+  })
+  address: string | null;
 }

@@ -7,7 +7,6 @@ import { Factory, trio } from '../../support/factories.ts';
 import { storedEntries } from './stored-entries.ts';
 import { otherRoutes } from './other-writing-routes.ts';
 import { provenanceRoutes } from './provenance-writing-routes.ts';
-import { sheetRoutes } from './sheet-writing-routes.ts';
 import { idIn, registerRoutes, runOn, sheet, type Scenario } from './writing-routes.ts';
 
 let api: TestApi;
@@ -22,7 +21,6 @@ beforeAll(async () => {
   scenarios = {
     ...registerRoutes(),
     ...provenanceRoutes(api, make),
-    ...sheetRoutes(api),
     ...otherRoutes(api, make, (end) => ends.push(end)),
   };
 });

@@ -18,6 +18,8 @@ export interface SessionAnswer {
   demoKeepers?: KeeperWithRoles[];
   /** Most bytes of a PDF, and of a picture. */
   fileLimits?: { documentBytes: number; pictureBytes: number };
+  /** The address under which members reach the register; null where none was set. */
+  address?: string | null;
 }
 
 /** What an invitation or a link for a new passphrase offers to whoever opens it. */

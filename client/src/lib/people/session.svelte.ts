@@ -11,6 +11,8 @@ export class Session {
   demoKeepers = $state.raw<KeeperWithRoles[]>([]);
   /** Most bytes of a PDF, and of a picture, that are sent; null while nobody knows. */
   fileLimits = $state.raw<NonNullable<SessionAnswer['fileLimits']> | null>(null);
+  /** Where members reach the register, for what is printed: what was set, else what stands in the browser. */
+  address = $state(typeof location === 'undefined' ? '' : location.origin);
   /** Why nobody knows who is signed in: the service does not answer. */
   problem = $state('');
   /** The session ended in the midst of work, and the same keeper is asked to sign in over the page. */
@@ -116,6 +118,7 @@ export class Session {
     this.keeper = answer.keeper;
     this.demoKeepers = answer.demoKeepers ?? [];
     this.fileLimits = answer.fileLimits ?? null;
+    this.address = answer.address ?? location.origin;
     this.#permissions = new Permissions(answer.permissions);
   }
 }

@@ -197,6 +197,13 @@ function actionsOn(animal: { id: string; code: string | null; number: string }):
       needs: ['ask', 'lineage'],
       run: go(`/animals/${animal.id}/mates`),
     },
+    {
+      kind: 'action',
+      key: 'label-one',
+      verb: 'print',
+      words: `a label for ${name}`,
+      run: go(`/labels?animals=${animal.id}`),
+    },
   ];
 }
 
