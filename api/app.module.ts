@@ -17,6 +17,7 @@ import type { Settings } from './platform/settings.ts';
 import { provenanceEntities } from './provenance/entities.ts';
 import { ProvenanceModule } from './provenance/provenance.module.ts';
 import { registerEntities } from './register/entities.ts';
+import { sellingEntities } from './selling/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
 import { SellingModule } from './selling/selling.module.ts';
 
@@ -26,6 +27,7 @@ export const entities = [
   ...journalEntities,
   ...registerEntities,
   ...provenanceEntities,
+  ...sellingEntities,
   RegisterImport,
 ];
 

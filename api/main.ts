@@ -10,6 +10,8 @@ import { migrate } from './platform/data-source.ts';
 import { answerOnlyToThisMachine } from './platform/http.ts';
 import { openDatabase, type Database } from './platform/database.ts';
 import { EmbeddedDatabaseError } from './platform/embedded-database.ts';
+import { SigningKeyProblem } from './selling/signing-keys/signing-key-file.ts';
+import { SigningKeys } from './selling/signing-keys/signing-keys.service.ts';
 import { isExposed, isLoopback, readSettings, SettingsError, type Settings } from './platform/settings.ts';
 import { watchConnections } from './platform/time-limits.ts';
 
@@ -46,9 +48,10 @@ async function serve(settings: Settings, database: Database): Promise<void> {
   };
   process.on('SIGTERM', stop);
   process.on('SIGINT', stop);
+  const unsigned = await readyToSign(app.get(SigningKeys));
   await app.listen(settings.port, settings.host);
   const address = settings.publicUrl ?? (await app.getUrl()).replace('127.0.0.1', 'localhost');
-  console.log([`Linekeeper is at ${address}`, ...(await whatToKnow(app.get(DataSource), settings))].join('\n'));
+  console.log([`Linekeeper is at ${address}`, ...(await whatToKnow(app.get(DataSource), settings)), ...unsigned].join('\n'));
 }
 
 /** What whoever started the service has to know besides its address. */
@@ -60,6 +63,17 @@ async function whatToKnow(dataSource: DataSource, settings: Settings): Promise<s
   return isDemo && isExposed(settings)
     ? ['Everything in this club is invented. Whoever reaches the address can sign in as any of its keepers.']
     : [];
+}
+
+/** Without a key the register works, but no sheets are signed: why not. */
+async function readyToSign(keys: SigningKeys): Promise<string[]> {
+  try {
+    await keys.ready();
+    return [];
+  } catch (error) {
+    if (error instanceof SigningKeyProblem) return [`Provenance sheets cannot be signed. ${error.message}`];
+    throw error;
+  }
 }
 
 function fail(error: unknown): void {

@@ -29,6 +29,8 @@ export type Subject =
   | 'lineage'
   | 'import'
   | 'journal'
+  | 'sheet'
+  | 'signing-key'
   | 'metrics';
 
 /** A record as far as a permission looks at it. */
@@ -87,7 +89,7 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
   if (who.roles.includes('administrator'))
     rules.push(
       { action: 'change', subject: ['club', 'keeper'] },
-      { action: ['read', 'add', 'change'], subject: 'link' },
+      { action: ['read', 'add', 'change'], subject: ['link', 'signing-key'] },
       { action: 'read', subject: 'metrics' },
     );
   return rules;

@@ -19,7 +19,7 @@ export function serveClient(app: Express, folder: string): void {
     }),
   );
   app.use((request: Request, response: Response, next: NextFunction) => {
-    const isPage = ['GET', 'HEAD'].includes(request.method) && !/^\/(api|_app)(\/|$)/.test(request.path);
+    const isPage = ['GET', 'HEAD'].includes(request.method) && !/^\/(api|_app|\.well-known)(\/|$)/.test(request.path);
     if (!isPage) {
       next();
       return;

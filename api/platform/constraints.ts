@@ -286,6 +286,27 @@ const provenance: Record<string, ConstraintMessage> = {
   ),
 };
 
+/** What is signed stays as it was signed. */
+const sheets: Record<string, ConstraintMessage> = {
+  signing_key_unique: rule('/kid', 'This key is known already.'),
+  signing_key_kid: rule('/kid', 'A key is known by its thumbprint.'),
+  signing_key_x: rule('', 'A public key has 32 bytes.'),
+  signing_key_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
+  signing_key_retired_whole: rule('/reason', 'A key that is retired has a moment and a reason.'),
+  signing_key_time_of_use: rule('', 'A key cannot be retired before it was made.'),
+  signing_key_kept: rule('', 'A key is never altered, and is retired once.'),
+  provenance_sheet_number_unique: rule('', 'This number is given to another sheet.'),
+  provenance_sheet_token_unique: rule('', 'This address is given to another sheet.'),
+  provenance_sheet_keeper: missing('', 'keeper'),
+  provenance_sheet_signing_key: missing('', 'key'),
+  provenance_sheet_revoked_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
+  provenance_sheet_revoked_whole: rule('/reason', 'A sheet that is revoked has a moment and a reason.'),
+  provenance_sheet_kept: rule('', 'A signed sheet is never altered. Revoke it, and make a new one.'),
+  provenance_sheet_animal_sheet: missing('', 'sheet'),
+  provenance_sheet_animal_individual: missing('/animals', 'animal'),
+  provenance_sheet_animal_place: rule('/animals', 'Animals are counted from 1.'),
+};
+
 /** Every rule that the database holds, in words. A test compares the names with the schema. */
 export const constraintMessages: Record<string, ConstraintMessage> = {
   ...house,
@@ -298,4 +319,5 @@ export const constraintMessages: Record<string, ConstraintMessage> = {
   ...remarks,
   ...shared,
   ...provenance,
+  ...sheets,
 };

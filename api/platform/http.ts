@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { isIP } from 'node:net';
-import { VersioningType, type INestApplication } from '@nestjs/common';
+import { RequestMethod, VersioningType, type INestApplication } from '@nestjs/common';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { NextFunction, Request, Response } from 'express';
 import type { Logger } from 'pino';
@@ -34,7 +34,7 @@ export function configureHttp(app: NestExpressApplication, settings: Settings, l
   app.use(refuseOtherSites(settings.publicUrl));
   app.use('/api', keepNoCopies);
   app.useBodyParser('json', { limit: '1mb' });
-  app.setGlobalPrefix('api');
+  app.setGlobalPrefix('api', { exclude: [{ path: '.well-known/jwks.json', method: RequestMethod.GET }] });
   app.enableVersioning({ type: VersioningType.URI, defaultVersion: '1' });
   app.useGlobalGuards(new BodyGuard());
   app.useGlobalPipes(validationPipe());

@@ -1,12 +1,13 @@
 import { resolve } from 'node:path';
 import { readFileSettings, type FileSettings } from './file-settings.ts';
+import { readSigningSettings, type SigningSettings } from './signing-settings.ts';
 
 /** From which weight on something is written to the log; `info` has a line for every request. */
 export type LogLevel = (typeof logLevels)[number];
 const logLevels = ['silent', 'error', 'warn', 'info', 'debug'] as const;
 
 /** What can be set from outside, read once at the start. */
-export interface Settings extends FileSettings {
+export interface Settings extends FileSettings, SigningSettings {
   /** Port to listen on; 0 takes a free one. */
   readonly port: number;
   /** Address to listen on. */
@@ -92,9 +93,11 @@ export function readSettings(
     mistakes.push('SESSION_SECRET is too short; give at least 32 random characters, or leave it out.');
   const dataDir = resolve(value('DATA_DIR') ?? 'data');
   const files = readFileSettings(value, dataDir, mistakes);
+  const signing = readSigningSettings(value, dataDir, mistakes);
   if (mistakes.length > 0) throw new SettingsError(mistakes.join('\n'));
   return {
     ...files,
+    ...signing,
     port: Number(port),
     host: value('HOST') ?? '127.0.0.1',
     databaseUrl,

@@ -47,6 +47,17 @@ export class DemoClub {
     return (await (await askAs(this.cookie, `${this.url}/api/v1/${path}`)).json()) as Answer;
   }
 
+  /** Asks the API for figures by POST. */
+  async ask<Answer>(path: string, body: object): Promise<Answer> {
+    const answer = await askAs(this.cookie, `${this.url}/api/v1/${path}`, {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json' },
+      body: JSON.stringify(body),
+    });
+    expect([path, answer.status]).toEqual([path, 200]);
+    return (await answer.json()) as Answer;
+  }
+
   /** Adds something by the API, as an invented keeper if one is named. */
   async write<Answer = { id: string }>(path: string, body: object, keeper?: string): Promise<Answer> {
     const cookie = keeper === undefined ? this.cookie : await signInToDemo(this.service, keeper);

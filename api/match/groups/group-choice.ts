@@ -18,6 +18,9 @@ export interface ChosenGroup {
 /** Most ways to choose one side that are gone through. */
 export const CHOICES_MOST = 30_000;
 
+/** Kinships are sums in floating point: full siblings must not miss a limit of ¼ by the last digit. */
+export const ROUNDING = 1e-12;
+
 /** In how many ways `chosen` of `all` can be taken. */
 export function choices(all: number, chosen: number): number {
   let ways = 1;
@@ -31,10 +34,17 @@ export function choices(all: number, chosen: number): number {
  * each animal of the other side costs by itself, so that its best are simply the cheapest: every choice of the side with fewer ways
  * is gone through, and the answer is exact. Of equal groups the one that stands first in the lists.
  *
- * @returns null where a side has too few animals
+ * @param most greatest kinship that any male of the group may have with any of its females, 0 to 1
+ * @returns null where a side has too few animals, or no group keeps to `most`
  * @throws RangeError where the smaller side can be chosen in more than `CHOICES_MOST` ways
  */
-export function chooseGroup(pool: GroupPool, males: number, females: number, weight: number): ChosenGroup | null {
+export function chooseGroup(
+  pool: GroupPool,
+  males: number,
+  females: number,
+  weight: number,
+  most = 1,
+): ChosenGroup | null {
   const [maleCount, femaleCount] = [pool.maleMeans.length, pool.femaleMeans.length];
   if (males < 1 || females < 1 || males > maleCount || females > femaleCount) return null;
   const ways = [choices(maleCount, males), choices(femaleCount, females)] as const;
@@ -46,10 +56,12 @@ export function chooseGroup(pool: GroupPool, males: number, females: number, wei
     (isByMales ? pool.kinship[one * femaleCount + other] : pool.kinship[other * femaleCount + one]) ?? 0;
   let best: { one: number[]; other: number[]; cost: number } | null = null;
   for (const one of subsets(fixed.means.length, fixed.size)) {
-    const costs = open.means.map((mean, place) => ({
-      place,
-      cost: mean / 2 + (weight * one.reduce((sum, member) => sum + kinship(member, place), 0)) / one.length,
-    }));
+    const costs = open.means.flatMap((mean, place) => {
+      const kinships = one.map((member) => kinship(member, place));
+      if (kinships.some((value) => value > most + ROUNDING)) return [];
+      return [{ place, cost: mean / 2 + (weight * kinships.reduce((sum, value) => sum + value, 0)) / one.length }];
+    });
+    if (costs.length < open.size) continue;
     costs.sort((a, b) => a.cost - b.cost || a.place - b.place);
     const cheapest = costs.slice(0, open.size);
     const cost =

@@ -1,7 +1,7 @@
 import { meanKinshipOf } from '../../lineage/kernel/mean-kinship.ts';
 import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
 import { livingLine } from '../mates/rank-mates.ts';
-import type { GroupPool } from './group-choice.ts';
+import { ROUNDING, type GroupPool } from './group-choice.ts';
 import type { GroupScoreView } from './groups.view.ts';
 
 /** Figures of all animals that stand on either side of a group or its list. */
@@ -9,7 +9,8 @@ export class GroupFigures implements GroupPool {
   readonly kinship: Float64Array;
   readonly maleMeans: readonly number[];
   readonly femaleMeans: readonly number[];
-  readonly #hasLine: boolean;
+  /** Whether any of the line lives, so that mean kinships say something. */
+  readonly hasLine: boolean;
   readonly #weight: number;
 
   /** @param males each once, of the line of the first of them */
@@ -25,16 +26,32 @@ export class GroupFigures implements GroupPool {
       : new Float64Array(all.length);
     this.maleMeans = Array.from(means.subarray(0, males.length));
     this.femaleMeans = Array.from(means.subarray(males.length));
-    this.#hasLine = line !== null;
+    this.hasLine = line !== null;
     this.#weight = weight;
+  }
+
+  /** Kinship of a male and a female, by their places. */
+  #between(male: number, female: number): number {
+    return this.kinship[male * this.femaleMeans.length + female] ?? 0;
+  }
+
+  /** Whether any pair of some males and females, by their places, is related above a limit. */
+  exceeds(males: readonly number[], females: readonly number[], most: number): boolean {
+    return males.some((male) => females.some((female) => this.#between(male, female) > most + ROUNDING));
+  }
+
+  /** How many pairs of some males and females, by their places, are related above a limit. */
+  pairsAbove(males: readonly number[], females: readonly number[], most: number): number {
+    return males.reduce(
+      (sum, male) => sum + females.filter((female) => this.exceeds([male], [female], most)).length,
+      0,
+    );
   }
 
   /** What young of some of the animals would be, by their places; null without a male or without a female. */
   score(males: readonly number[], females: readonly number[]): GroupScoreView | null {
     if (males.length === 0 || females.length === 0) return null;
-    const pairs = males.flatMap((male) =>
-      females.map((female) => this.kinship[male * this.femaleMeans.length + female] ?? 0),
-    );
+    const pairs = males.flatMap((male) => females.map((female) => this.#between(male, female)));
     const expected = mean(pairs);
     const youngMean =
       (mean(males.map((male) => this.maleMeans[male] ?? 0)) +
@@ -42,7 +59,7 @@ export class GroupFigures implements GroupPool {
       2;
     return {
       inbreeding: { expected, least: Math.min(...pairs), greatest: Math.max(...pairs) },
-      youngMeanKinship: this.#hasLine ? youngMean : null,
+      youngMeanKinship: this.hasLine ? youngMean : null,
       cost: youngMean + this.#weight * expected,
       pairs: pairs.length,
     };

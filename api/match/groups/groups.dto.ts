@@ -1,5 +1,5 @@
 import { ArrayMinSize, ArrayUnique } from 'class-validator';
-import { FlagField, IntegerField, NumberField, TextListField } from '../../platform/fields.ts';
+import { FlagField, IntegerField, NumberField, ShareField, TextListField } from '../../platform/fields.ts';
 
 /** Most animals that a group, or the list that one is chosen from, may have. */
 export const GROUP_MOST = 60;
@@ -45,4 +45,16 @@ export class GroupRequest {
     description: 'Take animals of several lines: the young would be crosses. Refused if left out.',
   })
   crossLines = false;
+  @ShareField({
+    optional: true,
+    description:
+      'Greatest expected F of the young of any pair in the group chosen and in those that an addition would make, 0 to 1; 0.125 if left out, that of half-sibs.',
+  })
+  inbreedingTo = 0.125;
+
+  @FlagField({
+    optional: true,
+    description: 'Also choose, and add, animals whose label is disputed: their young carry that on. No if left out.',
+  })
+  disputed = false;
 }

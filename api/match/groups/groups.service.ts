@@ -7,21 +7,30 @@ import { isLiving, sexOf } from '../../lineage/register-graph.ts';
 import { Snapshots } from '../../lineage/snapshots.service.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
 import { findBreeders, type ExclusionReason } from '../breeders.ts';
-import { chooseGroup, choices, CHOICES_MOST } from './group-choice.ts';
+import { readKeeperNames } from '../mates/keeper-names.queries.ts';
+import { bestGroup, requireSize, warnedAbove } from './best-group.ts';
+import { additions, removals, type NamedSides } from './group-changes.ts';
 import { GroupFigures } from './group-scores.ts';
+import { groupWarnings } from './group-warnings.ts';
 import type { GroupRequest } from './groups.dto.ts';
-import type { BestGroupView, GroupChangeView, GroupScoreView, GroupView } from './groups.view.ts';
+import type { GroupMemberView, GroupView } from './groups.view.ts';
+import { kinshipRows } from './kinship-rows.ts';
 
-/** Most animals that are tried as additions, and that are told. */
+/** Most animals that are tried as additions. */
 const TRIED_MOST = 400;
-const TOLD_MOST = 10;
-/** Related above half-sibs: a warning, never a refusal, since the group may live together already. */
-const LIMIT = 0.125;
 
-/** The places of a group among the animals that its figures are of. */
-interface Sides {
-  readonly males: readonly number[];
-  readonly females: readonly number[];
+/** The animals of a question, all that is known of them, and the question. */
+interface KnownGroup {
+  readonly snapshot: LineageSnapshot;
+  readonly request: GroupRequest;
+  readonly members: readonly number[];
+  readonly others: readonly number[];
+  /** Why some of the members may not breed. */
+  readonly excluded: ReadonlyMap<number, ExclusionReason>;
+  readonly disputed: ReadonlySet<number>;
+  readonly names: RecordNames;
+  /** Names of the keepers of the members that may be seen. */
+  readonly keeperOf: ReadonlyMap<number, string>;
 }
 
 /** Answers how well a group of animals fits, and what would make it fit better. */
@@ -43,90 +52,127 @@ export class GroupsService {
     const snapshot = await this.snapshots.current();
     const members = await resolveAnimals(manager, snapshot, namedIn(request.individuals, 'individuals'));
     requireOneLine(snapshot, members, request);
-    const ofSex = (sex: string, among: readonly number[]): number[] =>
-      among.filter((animal) => sexOf(snapshot.graph, animal) === sex);
-    const [males, females, unsexed] = ['male', 'female', 'unsexed'].map((sex) => ofSex(sex, members)) as [
-      number[],
-      number[],
-      number[],
-    ];
-    requireSize(request, males.length, females.length);
+    return groupView(await this.#known(snapshot, members, request));
+  }
+
+  async #known(snapshot: LineageSnapshot, members: readonly number[], request: GroupRequest): Promise<KnownGroup> {
+    const { manager } = this.dataSource;
     const own = await findBreeders(manager, snapshot, members, { unsexed: true, disputed: true });
-    const others = await this.#additions(snapshot, members);
-    const [maleOthers, femaleOthers] = [ofSex('male', others), ofSex('female', others)];
-    const pool = { males: [...males, ...maleOthers], females: [...females, ...femaleOthers] };
-    const figures = new GroupFigures(snapshot, pool.males, pool.females, request.weight);
-    const sides: Sides = { males: [...males.keys()], females: [...females.keys()] };
-    const score = figures.score(sides.males, sides.females);
+    const others = await this.#others(snapshot, members, request);
     const wanted = new WantedNames();
     for (const animal of [...members, ...others]) wanted.individuals.add(animal);
     const names = await RecordNames.read(manager, snapshot.graph, wanted);
-    const refs = (numbers: readonly number[]) => numbers.map((animal) => names.refOf(animal));
-    const change = (animal: number, after: GroupScoreView | null): GroupChangeView[] =>
-      after && score ? [{ animal: names.refOf(animal), after, gain: score.cost - after.cost }] : [];
-    const best = chooseBest(snapshot, males, females, request);
+    const keepers = await readKeeperNames(manager, [...new Set(own.breeders.map(({ keeperId }) => keeperId))]);
     return {
-      males: refs(males),
-      females: refs(females),
-      unsexed: refs(unsexed),
-      score,
-      takeOut: bestFirst([
-        ...males.flatMap((animal, place) => change(animal, figures.score(without(sides.males, place), sides.females))),
-        ...females.flatMap((animal, place) =>
-          change(animal, figures.score(sides.males, without(sides.females, place))),
-        ),
-      ]),
-      add: bestFirst([
-        ...maleOthers.flatMap((animal, place) =>
-          change(animal, figures.score([...sides.males, males.length + place], sides.females)),
-        ),
-        ...femaleOthers.flatMap((animal, place) =>
-          change(animal, figures.score(sides.males, [...sides.females, females.length + place])),
-        ),
-      ]).slice(0, TOLD_MOST),
-      best: best && {
-        males: refs(best.males),
-        females: refs(best.females),
-        score: best.score,
-      },
-      warnings: warningsFor(
-        snapshot,
-        members,
-        score,
-        own.excluded.map(({ reason }) => reason),
-        own.breeders.filter(({ isDisputed }) => isDisputed).length,
-      ),
-      asOf: snapshot.asOf,
+      snapshot,
+      request,
+      members,
+      others,
+      excluded: new Map(own.excluded.map(({ animal, reason }) => [animal, reason])),
+      disputed: new Set(own.breeders.filter(({ isDisputed }) => isDisputed).map(({ animal }) => animal)),
+      names,
+      keeperOf: new Map(own.breeders.map(({ animal, keeperId }) => [animal, keepers.get(keeperId) ?? ''])),
     };
   }
 
   /** Grown animals of the line of a group that might join it, the newest first where there are very many. */
-  async #additions(snapshot: LineageSnapshot, members: readonly number[]): Promise<number[]> {
+  async #others(snapshot: LineageSnapshot, members: readonly number[], { disputed }: GroupRequest): Promise<number[]> {
     const line = snapshot.graph.lineOf[members[0] ?? -1] ?? -1;
     if (line < 0) return [];
     const inside = new Set(members);
     const living = snapshot
       .membersOfLine(line)
       .filter((animal) => isLiving(snapshot.graph, animal) && !inside.has(animal));
-    const { breeders } = await findBreeders(this.dataSource.manager, snapshot, [...living.slice(-TRIED_MOST)]);
+    const tried = [...living.slice(-TRIED_MOST)];
+    const { breeders } = await findBreeders(this.dataSource.manager, snapshot, tried, { disputed });
     return breeders.map(({ animal }) => animal);
   }
 }
 
-function chooseBest(
-  snapshot: LineageSnapshot,
+function groupView(known: KnownGroup): GroupView {
+  const { snapshot, request, members, others, names } = known;
+  const ofSex = (sex: string, among: readonly number[]): number[] =>
+    among.filter((animal) => sexOf(snapshot.graph, animal) === sex);
+  const [males, females] = [ofSex('male', members), ofSex('female', members)];
+  const [maleOthers, femaleOthers] = [ofSex('male', others), ofSex('female', others)];
+  const figures = new GroupFigures(snapshot, [...males, ...maleOthers], [...females, ...femaleOthers], request.weight);
+  const sides: NamedSides = { names, males, females, maleOthers, femaleOthers };
+  const score = figures.score([...males.keys()], [...females.keys()]);
+  const best = chosenGroup(known, males, females);
+  const member = memberViews(known, figures, males, females);
+  return {
+    males: males.map(member),
+    females: females.map(member),
+    unsexed: ofSex('unsexed', members).map(member),
+    rows: kinshipRows(snapshot, males, females),
+    score,
+    takeOut: removals(figures, sides, score),
+    add: additions(figures, sides, score, request.inbreedingTo),
+    ...best,
+    warnings: groupWarnings(
+      known,
+      members,
+      score,
+      figures.pairsAbove([...males.keys()], [...females.keys()], warnedAbove(request)),
+    ),
+    asOf: snapshot.asOf,
+  };
+}
+
+/** Chooses among the members that may breed, and says why where there is no such group. */
+function chosenGroup(
+  known: KnownGroup,
   males: readonly number[],
   females: readonly number[],
-  request: GroupRequest,
-): { males: number[]; females: number[]; score: BestGroupView['score'] } | null {
-  if (request.males === undefined || request.females === undefined) return null;
-  const figures = new GroupFigures(snapshot, males, females, request.weight);
-  const chosen = chooseGroup(figures, request.males, request.females, request.weight);
-  const score = chosen && figures.score(chosen.males, chosen.females);
-  if (!chosen || !score) return null;
-  const at = (animals: readonly number[], places: readonly number[]): number[] =>
-    places.map((place) => animals[place] ?? -1);
-  return { males: at(males, chosen.males), females: at(females, chosen.females), score };
+): Pick<GroupView, 'best' | 'noBest'> {
+  const { snapshot, request, excluded, disputed, names } = known;
+  const may = (animal: number): boolean => whyNot({ request, excluded, disputed }, animal) === null;
+  const [sires, dams] = [males.filter(may), females.filter(may)];
+  requireSize(request, sires.length, dams.length);
+  const found = bestGroup(snapshot, sires, dams, request);
+  if (found.group === null) return { best: null, noBest: found.why };
+  const { score, pairsAbove } = found.group;
+  return {
+    best: {
+      males: found.group.males.map((animal) => names.refOf(animal)),
+      females: found.group.females.map((animal) => names.refOf(animal)),
+      score,
+      warnings: groupWarnings(known, [...found.group.males, ...found.group.females], score, pairsAbove),
+    },
+    noBest: null,
+  };
+}
+
+function memberViews(
+  known: KnownGroup,
+  figures: GroupFigures,
+  males: readonly number[],
+  females: readonly number[],
+): (animal: number) => GroupMemberView {
+  const { names, keeperOf } = known;
+  const { graph } = known.snapshot;
+  const means = new Map([
+    ...males.map((animal, place) => [animal, figures.maleMeans[place] ?? 0] as const),
+    ...females.map((animal, place) => [animal, figures.femaleMeans[place] ?? 0] as const),
+  ]);
+  return (animal) => {
+    const line = graph.lines[graph.lineOf[animal] ?? -1];
+    return {
+      ...names.refOf(animal),
+      line: line ? { id: line.id, name: line.name } : null,
+      keeper: keeperOf.get(animal) ?? '',
+      meanKinship: figures.hasLine ? (means.get(animal) ?? null) : null,
+      excluded: whyNot(known, animal),
+    };
+  };
+}
+
+/** Why an animal is not chosen and should not breed; null: nothing stands against it. */
+function whyNot(
+  { request, excluded, disputed }: Pick<KnownGroup, 'request' | 'excluded' | 'disputed'>,
+  animal: number,
+): ExclusionReason | null {
+  return excluded.get(animal) ?? (disputed.has(animal) && !request.disputed ? 'disputed-label' : null);
 }
 
 function requireOneLine({ graph }: LineageSnapshot, members: readonly number[], { crossLines }: GroupRequest): void {
@@ -139,56 +185,4 @@ function requireOneLine({ graph }: LineageSnapshot, members: readonly number[], 
     'The animals belong to several lines.',
     strangers.map((place) => ({ pointer: `/individuals/${place}`, detail })),
   );
-}
-
-function requireSize(request: GroupRequest, males: number, females: number): void {
-  const { males: wantedMales, females: wantedFemales } = request;
-  if ((wantedMales === undefined) !== (wantedFemales === undefined)) {
-    const missing = wantedMales === undefined ? 'males' : 'females';
-    throw new InvalidProblem('The size of the group is only half said.', [
-      {
-        pointer: `/${missing}`,
-        detail: `must be given too, so that it is known how many ${missing} the group shall have`,
-      },
-    ]);
-  }
-  if (wantedMales === undefined || wantedFemales === undefined) return;
-  if (Math.min(choices(males, wantedMales), choices(females, wantedFemales)) > CHOICES_MOST)
-    throw new InvalidProblem('There are too many ways to choose this group.', [
-      { pointer: '/individuals', detail: 'must name fewer animals, or ask for a smaller group' },
-    ]);
-}
-
-const without = (places: readonly number[], place: number): number[] => places.filter((other) => other !== place);
-
-const bestFirst = (changes: GroupChangeView[]): GroupChangeView[] =>
-  changes.sort(
-    (one, other) => other.gain - one.gain || (one.animal.number ?? '').localeCompare(other.animal.number ?? ''),
-  );
-
-const notFit: Partial<Record<ExclusionReason, string>> = {
-  'not-living': 'One of them died, left the club, or nobody knows whether it lives.',
-  'keeper-left': 'The keeper of one of them has left the club.',
-  'too-young': 'One of them is younger than the least age at which its species matures.',
-  'beyond-lifespan': 'One of them is older than its species is known to live.',
-};
-
-function warningsFor(
-  { graph }: LineageSnapshot,
-  members: readonly number[],
-  score: GroupScoreView | null,
-  excluded: readonly ExclusionReason[],
-  disputed: number,
-): string[] {
-  const lines = [...new Set(members.map((animal) => graph.lines[graph.lineOf[animal] ?? -1]?.name ?? 'no line'))];
-  return [
-    ...(lines.length > 1
-      ? [`Young of this group may be crosses of ${lines.join(' and ')}, and belong to none of them.`]
-      : []),
-    ...(score && score.inbreeding.greatest > LIMIT + 1e-12
-      ? ['Some of these animals are closer related than half-sibs, and nobody can keep them from breeding in one tank.']
-      : []),
-    ...(disputed > 0 ? ['The label of some of these animals is disputed: their young would carry that on.'] : []),
-    ...[...new Set(excluded)].flatMap((reason) => notFit[reason] ?? []),
-  ];
 }

@@ -1,4 +1,5 @@
 import { InvalidProblem } from '../../platform/problem.ts';
+import { percent } from './reason-words.ts';
 import type { Impossibility } from './impossible.ts';
 import type { Obstacle, PairPlace } from './plan-problem.ts';
 import type { PlanRequest } from './plan.dto.ts';
@@ -35,7 +36,7 @@ function inWords(why: Impossibility, asked: AskedPlan): { pointer: string; detai
     case 'fixed-uses':
       return {
         pointer: '/fixed',
-        detail: `${asked.nameOf(why.side, why.place)} is in ${why.fixed} fixed pairs, but may be used ${times(why.most)}. Raise that in uses, or fix fewer.`,
+        detail: `${asked.nameOf(why.side, why.place)} is in ${why.fixed} fixed pairs, but may be used ${times(why.most)}. Let it be used more often, or fix fewer.`,
       };
     case 'fixed-moves':
       return {
@@ -63,10 +64,10 @@ function fixedInWords(pair: PairPlace, obstacle: Obstacle, asked: AskedPlan): { 
   const place = fixed.findIndex(({ male, female }) => male === pair.male && female === pair.female);
   const both = `${nameOf('male', pair.male)} and ${nameOf('female', pair.female)}`;
   const words: Readonly<Record<Obstacle, string>> = {
-    unused: `${both} are fixed, but one of them may not be used. Raise that in uses, or fix another pair.`,
-    'above-limit': `The young of ${both} would have F above the limit of ${request.inbreedingTo}. Fix another pair, raise inbreedingTo, or ask for it by above-limit in allow.`,
+    unused: `${both} are fixed, but one of them may not be used. Let it be used, or fix another pair.`,
+    'above-limit': `The young of ${both} would have F above the limit of ${percent(request.inbreedingTo)}. Fix another pair, raise the limit, or allow fixed pairs above the limit.`,
     forbidden: `${both} are fixed, and may not be paired: the pair is forbidden, or neither is of this line.`,
-    'kept-together': `${both} have different keepers, one of whom keeps their animals together. Fix another pair, or take the keeper out of keptTogether.`,
+    'kept-together': `${both} have different keepers, one of whom keeps their animals together. Fix another pair, or let the keeper's animals be paired with others'.`,
   };
   return { pointer: `/fixed/${place}`, detail: words[obstacle] };
 }
@@ -85,17 +86,17 @@ function countedInWords(
     case 'females':
       return {
         pointer: '/pairings',
-        detail: `${wanted} the ${why.before} ${why.condition} that may breed can be used ${times(why.most)} in all.${or('Let animals be used more often by usesMost.')}`,
+        detail: `${wanted} the ${why.before} ${why.condition} that may breed can be used ${times(why.most)} in all.${or('Let animals be used more often.')}`,
       };
     case 'uses':
       return {
         pointer: '/usesMost',
-        detail: `${wanted} how often each animal may be used ${only}.${or('Raise usesMost.')}`,
+        detail: `${wanted} how often each animal may be used ${only}.${or('Let animals be used more often.')}`,
       };
     case 'above-limit':
       return {
         pointer: '/inbreedingTo',
-        detail: `${wanted} the limit of F, ${request.inbreedingTo}, ${only}; without it there are ${why.before}.${or('Raise the limit, let animals be used more often, or bring in unrelated ones.')}`,
+        detail: `${wanted} the limit of F, ${percent(request.inbreedingTo)}, ${only}; without it there are ${why.before}.${or('Raise the limit, let animals be used more often, or bring in unrelated ones.')}`,
       };
     case 'forbidden':
       return {
@@ -105,7 +106,7 @@ function countedInWords(
     case 'kept-together':
       return {
         pointer: '/keptTogether',
-        detail: `${wanted} what the keepers in keptTogether keep for themselves ${only}; without that there are ${why.before}.${or('Take a keeper out of it.')}`,
+        detail: `${wanted} what keepers keep together ${only}; without that there are ${why.before}.${or("Let a keeper's animals be paired with others'.")}`,
       };
     default:
       return {

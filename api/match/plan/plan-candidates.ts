@@ -104,7 +104,7 @@ function strangers(
 ): (named: NamedAnimal) => ProblemError[] {
   return (named) => {
     if (graph.lineOf[numberOf(named)] === line || allow.includes('cross-lines')) return [];
-    const detail = `${named.text} is not of this line: its young would be a cross. Leave it out, or ask for it by cross-lines in allow.`;
+    const detail = `${named.text} is not of this line: its young would be a cross. Leave it out, or allow other lines.`;
     return [{ pointer: named.pointer, detail }];
   };
 }
@@ -112,7 +112,7 @@ function strangers(
 function livingOf(snapshot: LineageSnapshot, line: number): number[] {
   const living = Array.from(snapshot.membersOfLine(line)).filter((animal) => isLiving(snapshot.graph, animal));
   if (living.length > CONSIDERED_MOST) {
-    const detail = `${living.length} animals of this line live, at most ${CONSIDERED_MOST} are looked at. Name those to choose among in individuals.`;
+    const detail = `${living.length} animals of this line live, at most ${CONSIDERED_MOST} are looked at. Name those to choose among.`;
     throw new InvalidProblem(detail, [{ pointer: '/individuals', detail }]);
   }
   return living;
@@ -154,7 +154,7 @@ function namelessFixed(
 
 function refuseTooMany(males: number, females: number): void {
   if (males * females <= PAIRS_MOST) return;
-  const detail = `${males} males and ${females} females may breed: ${males * females} pairs, of which at most ${PAIRS_MOST} are looked at. Name the animals to choose among in individuals.`;
+  const detail = `${males} males and ${females} females may breed: ${males * females} pairs, of which at most ${PAIRS_MOST} are looked at. Name the animals to choose among.`;
   throw new InvalidProblem(detail, [{ pointer: '/individuals', detail }]);
 }
 

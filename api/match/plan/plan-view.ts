@@ -15,7 +15,7 @@ import type {
   PlanView,
   TradeOffView,
 } from './plan.view.ts';
-import { whyChosen, whyLeftOut } from './reason-words.ts';
+import { percent, whyChosen, whyLeftOut } from './reason-words.ts';
 import type { ChosenPair, LeftOut, MateRank, Side } from './reasons.ts';
 
 /** Animals that are named for each reason why they may not breed. */
@@ -92,7 +92,7 @@ export class PlanTeller {
       forMale: this.#rank('female', pair.forMale),
       forFemale: this.#rank('male', pair.forFemale),
       without: alternativeView(pair.without),
-      why: whyChosen(pair, (side, place) => this.#nameOf(side, place)),
+      why: whyChosen(pair, this.request.inbreedingTo, (side, place) => this.#nameOf(side, place)),
       warnings: this.#warnings(pair, young?.inbreeding.greatest ?? 0),
     };
   }
@@ -110,7 +110,7 @@ export class PlanTeller {
     };
   }
 
-  #rank(mates: Side, { rank, of, bestOther }: MateRank): MateRankView {
+  #rank(mates: Side, { rank, of, bestOther, aboveLimit }: MateRank): MateRankView {
     return {
       rank,
       of,
@@ -118,6 +118,11 @@ export class PlanTeller {
         animal: this.names.refOf(this.#candidate(mates, bestOther.mate).id),
         difference: bestOther.difference,
         isSpent: bestOther.isSpent,
+      },
+      aboveLimit: aboveLimit && {
+        animal: this.names.refOf(this.#candidate(mates, aboveLimit.mate).id),
+        inbreeding: aboveLimit.kinship,
+        difference: aboveLimit.difference,
       },
     };
   }
@@ -149,7 +154,9 @@ export class PlanTeller {
     const mayBeAbove = !isAbove && greatest > inbreedingTo + ROUNDING;
     return [
       ...(isCross ? [`The young would be a cross of ${one} and ${other}, and belong to neither.`] : []),
-      ...(isAbove ? [`F of the young would be above the limit of ${inbreedingTo}; the request fixed it.`] : []),
+      ...(isAbove
+        ? [`F of the young would be above the limit of ${percent(inbreedingTo)}; the request fixed it.`]
+        : []),
       ...(mayBeAbove ? ['Parents are uncertain: F of the young may turn out above the limit.'] : []),
       ...(disputed.length > 0 ? [`The label of ${names(disputed)} is disputed: the young would carry that on.`] : []),
       ...(ageless.length > 0

@@ -66,6 +66,21 @@ export class OtherMateView {
   isSpent: boolean;
 }
 
+/** A mate that only the limit of F keeps from an animal. */
+export class MateAboveLimitView {
+  @Shown({ description: 'That mate.', type: AnimalRef })
+  animal: AnimalRef;
+
+  @Shown({ description: 'Expected F of the young with it, above the limit, 0 to 1 (Malécot 1948).', ...probability })
+  inbreeding: number;
+
+  @Shown({
+    description: 'What a pair with it would add to the sum less what the chosen one adds; below 0.',
+    maximum: 0,
+  })
+  difference: number;
+}
+
 /** How the mate in a plan stands among all that an animal may have. */
 export class MateRankView {
   @Shown({
@@ -84,6 +99,14 @@ export class MateRankView {
     nullable: true,
   })
   bestOther: OtherMateView | null;
+
+  @Shown({
+    description:
+      'The best of the mates that would add less than the chosen one, but whose young would have F above the limit; null where there is none.',
+    type: MateAboveLimitView,
+    nullable: true,
+  })
+  aboveLimit: MateAboveLimitView | null;
 }
 
 /** A pair of a plan, and why. */

@@ -4,12 +4,19 @@ import type { ChosenPair, LeftOut, MateRank } from './reasons.ts';
 /** How the animals of a plan are called, by side and place. */
 export type NameOf = (side: 'male' | 'female', place: number) => string;
 
-/** Why a pair is in a plan, in sentences. */
-export function whyChosen(pair: ChosenPair, nameOf: NameOf): string[] {
+/**
+ * Why a pair is in a plan, in sentences.
+ *
+ * @param limit of F of the young, 0 to 1
+ */
+export function whyChosen(pair: ChosenPair, limit: number, nameOf: NameOf): string[] {
   if (pair.isFixed) return ['The request fixed it.'];
+  const [male, female] = [nameOf('male', pair.male), nameOf('female', pair.female)];
   return [
-    rankInWords(nameOf('male', pair.male), pair.forMale, (mate) => nameOf('female', mate)),
-    rankInWords(nameOf('female', pair.female), pair.forFemale, (mate) => nameOf('male', mate)),
+    rankInWords(male, pair.forMale, (mate) => nameOf('female', mate)),
+    ...aboveLimitInWords(male, pair.forMale, limit, (mate) => nameOf('female', mate)),
+    rankInWords(female, pair.forFemale, (mate) => nameOf('male', mate)),
+    ...aboveLimitInWords(female, pair.forFemale, limit, (mate) => nameOf('male', mate)),
     ...alternativeInWords(pair.without, 'Without this pair'),
   ];
 }
@@ -26,6 +33,20 @@ function rankInWords(animal: string, { rank, of, bestOther }: MateRank, nameOf: 
   return `${place} for ${animal}; the best other, ${other}, ${much}${spent}.`;
 }
 
+/** That a better mate was passed over, since the young would be above the limit. */
+function aboveLimitInWords(
+  animal: string,
+  { aboveLimit }: MateRank,
+  limit: number,
+  nameOf: (mate: number) => string,
+): string[] {
+  if (!aboveLimit) return [];
+  const less = figure(-aboveLimit.difference);
+  return [
+    `${nameOf(aboveLimit.mate)} would add ${less} less for ${animal}, but F of their young would be ${percent(aboveLimit.kinship)}, above the limit of ${percent(limit)}.`,
+  ];
+}
+
 /** Why an animal is in no pair, in a sentence or two. */
 export function whyLeftOut(animal: LeftOut, pairings: number, inbreedingTo: number): string {
   return [reasonInWords(animal, pairings, inbreedingTo), ...alternativeInWords(animal.including, 'With it')].join(' ');
@@ -33,13 +54,18 @@ export function whyLeftOut(animal: LeftOut, pairings: number, inbreedingTo: numb
 
 function reasonInWords({ reason, obstacles, leastKinship, mates }: LeftOut, pairings: number, limit: number): string {
   const all = `the ${pairings === 1 ? 'one pair' : `${pairings} pairs`} wanted`;
+  const close = obstacles['above-limit'];
+  const tooClose =
+    close === 0
+      ? ''
+      : ` With ${close === 1 ? 'one more mate' : `${close} more mates`} F of its young would be above the limit of ${percent(limit)}.`;
   switch (reason) {
     case 'unused':
       return 'The request leaves it out.';
     case 'no-mate': {
       const parts = [
         obstacles['above-limit'] > 0
-          ? `${obstacles['above-limit']} above the limit of F, ${limit} (the least related of all has ${figure(leastKinship ?? 0)})`
+          ? `${obstacles['above-limit']} above the limit of F, ${percent(limit)} (the least related of all has ${percent(leastKinship ?? 0)})`
           : '',
         obstacles.forbidden > 0 ? `${obstacles.forbidden} not to be paired with it` : '',
         obstacles['kept-together'] > 0 ? `${obstacles['kept-together']} of keepers whose animals stay together` : '',
@@ -52,11 +78,11 @@ function reasonInWords({ reason, obstacles, leastKinship, mates }: LeftOut, pair
     case 'moves-spent':
       return 'It or its mate would have to move, and no more moves are allowed.';
     case 'as-good':
-      return `Others make up ${all}; a plan with it would be as good.`;
+      return `Others make up ${all}; a plan with it would be as good.${tooClose}`;
     case 'higher-mean-kinship':
-      return `Its mean kinship is higher than that of every animal of its sex in the plan.`;
+      return `Its mean kinship is higher than that of every animal of its sex in the plan.${tooClose}`;
     case 'dearer':
-      return `Others make up ${all} with a smaller sum.`;
+      return `Others make up ${all} with a smaller sum.${tooClose}`;
   }
 }
 
@@ -73,4 +99,10 @@ function figure(value: number): string {
     .toPrecision(3)
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '');
+}
+
+/** `12.5 %` of 0.125; what is not zero never reads as zero. */
+export function percent(share: number): string {
+  const value = share * 100;
+  return `${Number(Math.abs(value) >= 0.1 ? value.toFixed(1) : value.toPrecision(1))} %`;
 }

@@ -17,6 +17,8 @@ export interface MateRank {
     /** The plan uses that mate as often as it may be used. */
     readonly isSpent: boolean;
   } | null;
+  /** The best of the mates that the limit of F stands against, where it would add less than the chosen one. */
+  readonly aboveLimit: { readonly mate: number; readonly kinship: number; readonly difference: number } | null;
 }
 
 /** A pair of the plan, and why. */
@@ -167,7 +169,21 @@ export class Reasons {
             isSpent: this.#isSpent(otherSide(side), other.mate),
           }
         : null,
+      aboveLimit: this.#betterAboveLimit(side, place, cost),
     };
+  }
+
+  /** The mate that would add least of those that the limit of F stands against, if that is less than a cost. */
+  #betterAboveLimit(side: Side, place: number, cost: number): MateRank['aboveLimit'] {
+    let best: { mate: number; kinship: number; difference: number } | null = null;
+    this.#animals(otherSide(side)).forEach((_, mate) => {
+      const [male, female] = side === 'male' ? [place, mate] : [mate, place];
+      if (this.rules.obstacle(male, female) !== 'above-limit') return;
+      const difference = this.rules.cost(male, female) - cost;
+      if (difference > -PRECISION || (best && difference >= best.difference)) return;
+      best = { mate, kinship: this.rules.kinship(male, female), difference };
+    });
+    return best;
   }
 
   /** All mates that an animal may have, the best first. */

@@ -7,6 +7,7 @@ import { Factory, trio } from '../../support/factories.ts';
 import { storedEntries } from './stored-entries.ts';
 import { otherRoutes } from './other-writing-routes.ts';
 import { provenanceRoutes } from './provenance-writing-routes.ts';
+import { sheetRoutes } from './sheet-writing-routes.ts';
 import { idIn, registerRoutes, runOn, sheet, type Scenario } from './writing-routes.ts';
 
 let api: TestApi;
@@ -21,6 +22,7 @@ beforeAll(async () => {
   scenarios = {
     ...registerRoutes(),
     ...provenanceRoutes(api, make),
+    ...sheetRoutes(api),
     ...otherRoutes(api, make, (end) => ends.push(end)),
   };
 });

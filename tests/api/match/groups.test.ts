@@ -64,7 +64,8 @@ describe('a group of animals', () => {
     expect(told(view.takeOut.map(({ animal }) => animal))).toEqual(['sister', 'other']);
     expect(view.takeOut[0]?.gain).toBeGreaterThan(0);
     expect(view.takeOut[0]?.after).toEqual((await group(['son', 'other'])).score);
-    expect(told(view.add.map(({ animal }) => animal)).sort()).toEqual(['c', 'd']);
+    // c is the father of other
+    expect(told(view.add.map(({ animal }) => animal))).toEqual(['d']);
     for (const { animal, after, gain } of view.add) {
       expect((await group(['son', 'sister', 'other', animal.code ?? ''])).score).toEqual(after);
       expect(gain).toBeCloseTo((view.score?.cost ?? NaN) - after.cost, 12);
@@ -76,8 +77,47 @@ describe('a group of animals', () => {
     expect(told(view.best?.males ?? [])).toEqual(['son']);
     expect(told(view.best?.females ?? [])).toEqual(['other', 'd']);
     expect(view.best?.score).toEqual((await group(['son', 'other', 'd'])).score);
-    expect((await group(['son', 'sister', 'other'], { males: 2, females: 1 })).best).toBeNull();
+    const few = await group(['son', 'sister', 'other'], { males: 2, females: 1 });
+    expect([few.best, few.noBest]).toEqual([null, textWith('Only 1 male of 2')]);
     expect((await group(['sister', 'other'])).score).toBeNull();
+  });
+
+  it('shows every sire with every dam, and what stands beside each animal', async () => {
+    const view = await group(['son', 'c', 'sister', 'other']);
+    const range = (value: number) => ({ expected: value, least: value, greatest: value });
+    expect(view.rows.map(({ inbreeding }) => inbreeding)).toEqual([
+      [range(0.25), range(0)],
+      [range(0), range(0.25)],
+    ]);
+    expect(view.males[0]).toMatchObject({ line: { name: 'Quebrada Inventada' }, excluded: null });
+    const [c, other] = [view.males[1]?.meanKinship ?? NaN, view.females[1]?.meanKinship ?? NaN];
+    // c lives beside two young of c and d: with itself ½, with each of them ¼
+    expect(c).toBeGreaterThan(0);
+    expect(view.score?.youngMeanKinship).toBeCloseTo(
+      ((view.males[0]?.meanKinship ?? NaN) + c + (view.females[0]?.meanKinship ?? NaN) + other) / 4,
+      12,
+    );
+  });
+
+  it('never proposes a pair above the limit, unless that is raised, and then it warns', async () => {
+    const strict = await group(['son', 'sister'], { males: 1, females: 1 });
+    expect([strict.best, strict.noBest]).toEqual([null, textWith('above the limit of 12.5 %')]);
+    const raised = await group(['son', 'sister'], { males: 1, females: 1, inbreedingTo: 0.25 });
+    expect(told(raised.best?.females ?? [])).toEqual(['sister']);
+    expect(raised.best?.warnings).toEqual([textWith('closer related than half-sibs')]);
+    // c is the father of other: added only where the limit allows it
+    expect(told((await group(['son', 'other'])).add.map(({ animal }) => animal)).sort()).toEqual(['d']);
+    expect(
+      told((await group(['son', 'other'], { inbreedingTo: 0.25 })).add.map(({ animal }) => animal)).sort(),
+    ).toEqual(['c', 'd', 'sister']);
+  });
+
+  it('chooses nobody who may not breed, and names who that is', async () => {
+    const view = await group(['a', 'b', 'son', 'other'], { males: 2, females: 1 });
+    expect([view.best, view.noBest]).toEqual([null, textWith('Only 1 male of 2')]);
+    expect(view.males.map(({ excluded }) => excluded)).toEqual(['not-living', null]);
+    expect(view.warnings).toContainEqual(textWith('a ('));
+    expect(view.warnings).toContainEqual(textWith('nobody knows whether they live'));
   });
 
   it('takes animals of several lines only where that is asked for, and says what it makes', async () => {

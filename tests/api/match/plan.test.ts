@@ -169,12 +169,12 @@ describe('a plan for a line', () => {
   });
 
   it.each<[string, () => Asked, string, string]>([
-    ['an animal of another line', () => ({ pairings: 1, also: [idOf('32f')] }), '/also/0', 'cross-lines in allow'],
+    ['an animal of another line', () => ({ pairings: 1, also: [idOf('32f')] }), '/also/0', 'allow other lines'],
     [
       'a fixed pair above the limit',
       () => ({ pairings: 1, fixed: [pair('12m', '12f')] }),
       '/fixed/0',
-      'above-limit in allow',
+      'allow fixed pairs above the limit',
     ],
     [
       'a fixed animal that is too young',
@@ -209,7 +209,7 @@ describe('a plan for a line', () => {
     const view = await plan({ pairings: 1, fixed: [pair('12m', '12f')], allow: ['above-limit'] });
     expect(view.pairs[0]).toMatchObject({ isFixed: true, why: ['The request fixed it.'] });
     expect(view.pairs[0]?.warnings).toEqual([
-      'F of the young would be above the limit of 0.125; the request fixed it.',
+      'F of the young would be above the limit of 12.5 %; the request fixed it.',
     ]);
   });
 

@@ -3,6 +3,7 @@ import { acknowledgementRoutes } from './acknowledgement-routes.ts';
 import { fileRoutes } from './file-routes.ts';
 import { lineageRoutes } from './lineage-routes.ts';
 import { matchRoutes } from './match-routes.ts';
+import { sheetRoutes } from './sheet-routes.ts';
 import type { World } from './route-world.ts';
 
 /** Who comes to a route: the columns of the table. */
@@ -287,6 +288,7 @@ export const table: Record<string, Row> = {
     { notes: 'read' },
   ),
   ...fileRoutes,
+  ...sheetRoutes,
   ...lineageRoutes,
   ...matchRoutes,
   ...acknowledgementRoutes,

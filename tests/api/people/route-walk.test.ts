@@ -25,11 +25,15 @@ function routes(): string[] {
   const { router } = api.app.getHttpAdapter().getInstance();
   const layers = router.stack as { route?: { path: string | RegExp; methods: Record<string, boolean> } }[];
   return layers.flatMap(({ route }) =>
-    route && typeof route.path === 'string'
+    route && typeof route.path === 'string' && !isForTheRest(route.path, route.methods)
       ? Object.keys(route.methods).map((method) => `${method.toUpperCase()} ${route.path.toString()}`)
       : [],
   );
 }
+
+/** Outside of /api the framework puts behind a route what answers every other method with 404. */
+const isForTheRest = (path: string, methods: Record<string, boolean>): boolean =>
+  path === '/.well-known/jwks.json' && 'trace' in methods;
 
 const named = (route: string): string => route.replace(/:(\w+)/g, '{$1}').replace(/\/$/, '');
 

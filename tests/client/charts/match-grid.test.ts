@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { IndividualItem } from '../../../client/src/lib/api/types.ts';
 import { printedAddition } from '../../../client/src/lib/charts/addition.ts';
-import { buildGrid, quartersOf, sidesOf } from '../../../client/src/routes/match/kinship-table.ts';
+import { quartersOf } from '../../../client/src/lib/match/quarters.ts';
+import { buildGrid, sidesOf } from '../../../client/src/routes/match/kinship-table.ts';
 import { leastRelatedInWords } from '../../../client/src/routes/match/least-related.ts';
 
 function animal(code: string, sex: IndividualItem['sex']): IndividualItem {

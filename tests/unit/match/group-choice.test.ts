@@ -41,11 +41,18 @@ describe('the best group of a size', () => {
         fc.integer({ min: 1, max: 4 }),
         fc.integer({ min: 1, max: 4 }),
         fc.constantFrom(0, 0.5, 1, 10),
-        (pool, males, females, weight) => {
+        fc.constantFrom(1, 0.25, 0.125, 0),
+        (pool, males, females, weight, most) => {
+          const isWithin = (sires: readonly number[], dams: readonly number[]): boolean =>
+            sires.every((sire) =>
+              dams.every((dam) => (pool.kinship[sire * pool.femaleMeans.length + dam] ?? 0) <= most),
+            );
           const all = every(pool.maleMeans.length, males).flatMap((sires) =>
-            every(pool.femaleMeans.length, females).map((dams) => costOf(pool, sires, dams, weight)),
+            every(pool.femaleMeans.length, females)
+              .filter((dams) => isWithin(sires, dams))
+              .map((dams) => costOf(pool, sires, dams, weight)),
           );
-          const chosen = chooseGroup(pool, males, females, weight);
+          const chosen = chooseGroup(pool, males, females, weight, most);
           if (all.length === 0) {
             expect(chosen).toBeNull();
             return;
@@ -53,6 +60,7 @@ describe('the best group of a size', () => {
           expect(chosen?.cost).toBeCloseTo(Math.min(...all), 12);
           expect(costOf(pool, chosen?.males ?? [], chosen?.females ?? [], weight)).toBeCloseTo(chosen?.cost ?? NaN, 12);
           expect([chosen?.males.length, chosen?.females.length]).toEqual([males, females]);
+          expect(isWithin(chosen?.males ?? [], chosen?.females ?? [])).toBe(true);
         },
       ),
       { numRuns: 2000 },

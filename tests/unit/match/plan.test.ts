@@ -116,6 +116,16 @@ describe('a plan', () => {
     expect(second?.without).toBe('impossible');
   });
 
+  it('tells of a mate that would be better, were it not above the limit', () => {
+    // with a mean kinship of next to nothing female 0 would be the best for male 0, at F 0.3
+    const females = [planAnimal({ meanKinship: 0 }), planAnimal({ meanKinship: 0.9 })];
+    const [pair] = planOf(square([[0.3, 0.2]], { females, inbreedingMost: 0.25 })).pairs;
+    expect(pair).toMatchObject({ female: 1, forMale: { rank: 1, of: 1, aboveLimit: { mate: 0, kinship: 0.3 } } });
+    // ½(0.1 + 0) + 0.3 against ½(0.1 + 0.9) + 0.2
+    expect(pair?.forMale.aboveLimit?.difference).toBeCloseTo(-0.35, 12);
+    expect(pair?.forFemale.aboveLimit).toBeNull();
+  });
+
   it('says why an animal is left out: no mate, its mates taken, a greater mean kinship, or that it would do as well', () => {
     const kinship = [
       [0, 0.3],

@@ -20,6 +20,9 @@ describe('the settings', () => {
       filesBucket: null,
       documentBytes: 20_000_000,
       pictureBytes: 25_000_000,
+      signingKey: null,
+      signingKeyFile: resolve('data/signing-key.pem'),
+      isSigningKeyMade: true,
     });
   });
 
@@ -40,6 +43,9 @@ describe('the settings', () => {
   });
 
   it.each([
+    [{ SIGNING_KEY: 'hush-hush' }, 'SIGNING_KEY holds no private key'],
+    [{ SIGNING_KEY: '{"kty":"OKP","d":"hush-hush"}' }, 'SIGNING_KEY holds no private key'],
+    [{ SIGNING_KEY: 'hush-hush', SIGNING_KEY_FILE: '/run/secrets/key' }, 'both set'],
     [{ S3_BUCKET: 'frogs' }, 'S3_ACCESS_KEY'],
     [{ S3_SECRET_KEY: 'hush-hush' }, 'S3_SECRET_KEY without S3_BUCKET'],
     [{ S3_BUCKET: 'Frogs/../x', S3_ACCESS_KEY: 'a', S3_SECRET_KEY: 'hush-hush' }, 'S3_BUCKET'],

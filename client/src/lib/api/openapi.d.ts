@@ -1699,6 +1699,67 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/signing-keys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The keys that provenance sheets are and were signed with, the newest first */
+        get: operations["listSigningKeysSigningKeys"];
+        put?: never;
+        /**
+         * Make a new key in place of the present one
+         * @description The copy of the service that answers signs with it from now on, and so do others on the same folder. Sheets that the old key signed stay genuine. Refused with 409 where the key was set from outside.
+         */
+        post: operations["renewSigningKeySigningKeys"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/signing-keys/{kid}/retirement": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Retire a key: one whose private part was lost, stolen or replaced
+         * @description Nothing is signed with it any more, and what claims to have been signed with it later is not genuine. A copy of the service whose key is retired makes itself a new one, unless its key was set from outside.
+         */
+        post: operations["retireSigningKeySigningKeys"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/.well-known/jwks.json": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The public keys that provenance sheets are checked with
+         * @description Without an account, from any page, and kept by caches for five minutes. A set of JSON web keys (RFC 7517).
+         */
+        get: operations["getPublishedKeysPublishedKeys"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/imports": {
         parameters: {
             query?: never;
@@ -2180,7 +2241,7 @@ export interface components {
              * @description What was done.
              * @enum {string}
              */
-            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
+            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
             /** @description The record; null where it was none in particular. */
             record: components["schemas"]["JournalRecordView"] | null;
             /** @description What changed, field by field, as far as you may see it. */
@@ -5846,6 +5907,39 @@ export interface components {
             weight?: number;
             /** @description Take animals of several lines: the young would be crosses. Refused if left out. */
             crossLines?: boolean;
+            /** @description Greatest expected F of the young of any pair in the group chosen and in those that an addition would make, 0 to 1; 0.125 if left out, that of half-sibs. */
+            inbreedingTo?: number;
+            /** @description Also choose, and add, animals whose label is disputed: their young carry that on. No if left out. */
+            disputed?: boolean;
+        };
+        GroupMemberView: {
+            /** @description Id of the individual; "private-1" and so on, numbered within the answer, where it may not be seen. */
+            id: string;
+            /**
+             * @description Registry number; null where it may not be seen.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex as recorded; unsexed where it may not be seen.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
+            /** @description Its line; null without one. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description Its keeper; empty where whoever asks may not see the animal. */
+            keeper: string;
+            /** @description Mean kinship with the living of the line of the group, 0 to 1 (Ballou & Lacy 1995); null where none of it lives, and for animals of unknown sex. */
+            meanKinship: number | null;
+            /**
+             * @description Why it may not breed, the plainest reason; null where nothing stands against it.
+             * @enum {string|null}
+             */
+            excluded: "not-living" | "keeper-left" | "unsexed" | "too-young" | "beyond-lifespan" | "disputed-label" | null;
         };
         InbreedingRangeView: {
             /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
@@ -5854,6 +5948,10 @@ export interface components {
             least: number;
             /** @description F if the most related candidate pair are the parents, 0 to 1. */
             greatest: number;
+        };
+        GroupRowView: {
+            /** @description F of the young with each of `females`, in their order: expected, and its range over the candidate parents of whichever of the two hatched later (Malécot 1948). */
+            inbreeding: components["schemas"]["InbreedingRangeView"][];
         };
         GroupScoreView: {
             /** @description F of the young: expected over the pairs, and that of the least and of the most related pair (Malécot 1948). */
@@ -5880,22 +5978,28 @@ export interface components {
             females: components["schemas"]["AnimalRef"][];
             /** @description What its young would be. */
             score: components["schemas"]["GroupScoreView"];
+            /** @description What a keeper must know before housing them together. */
+            warnings: string[];
         };
         GroupView: {
             /** @description The males of the group. */
-            males: components["schemas"]["AnimalRef"][];
+            males: components["schemas"]["GroupMemberView"][];
             /** @description The females of the group. */
-            females: components["schemas"]["AnimalRef"][];
+            females: components["schemas"]["GroupMemberView"][];
             /** @description Animals that do not count, since their sex is not known. */
-            unsexed: components["schemas"]["AnimalRef"][];
+            unsexed: components["schemas"]["GroupMemberView"][];
+            /** @description Every sire with every dam: one row for each of `males`, in their order. */
+            rows: components["schemas"]["GroupRowView"][];
             /** @description The group as it is; null without a male or without a female. */
             score: components["schemas"]["GroupScoreView"] | null;
             /** @description The group without one of its animals, the best first; those it would lose a side with are left out. */
             takeOut: components["schemas"]["GroupChangeView"][];
-            /** @description The group with one more grown animal of its line, the best first, at most 10. */
+            /** @description The group with one more grown animal of its line, the best first, at most 10; of those that would make no pair above the limit of F. */
             add: components["schemas"]["GroupChangeView"][];
-            /** @description The best group of the size asked for, exact; null where none was asked for or a side has too few animals. */
+            /** @description The best group of the size asked for, exact, of the animals that may breed and without a pair above the limit of F; null where none was asked for, or there is none. */
             best: components["schemas"]["BestGroupView"] | null;
+            /** @description Why there is no group of the size asked for, and what would help; null where there is one. */
+            noBest: string | null;
             /** @description What a keeper must know before housing them together. */
             warnings: string[];
             /** @description The state of the register that the figures belong to. */
@@ -6056,6 +6160,14 @@ export interface components {
             /** @description Whether the plan uses that mate as often as it may be used. */
             isSpent: boolean;
         };
+        MateAboveLimitView: {
+            /** @description That mate. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Expected F of the young with it, above the limit, 0 to 1 (Malécot 1948). */
+            inbreeding: number;
+            /** @description What a pair with it would add to the sum less what the chosen one adds; below 0. */
+            difference: number;
+        };
         MateRankView: {
             /** @description Its place by what the pair adds to the sum, 1 the best; equals share one. */
             rank: number;
@@ -6063,6 +6175,8 @@ export interface components {
             of: number;
             /** @description The best other mate; null where there is none. */
             bestOther: components["schemas"]["OtherMateView"] | null;
+            /** @description The best of the mates that would add less than the chosen one, but whose young would have F above the limit; null where there is none. */
+            aboveLimit: components["schemas"]["MateAboveLimitView"] | null;
         };
         AlternativeView: {
             /**
@@ -6313,6 +6427,75 @@ export interface components {
             current: boolean;
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
+        };
+        SigningKeyView: {
+            /** @description Its thumbprint (RFC 7638, SHA-256, base64url), by which sheets name it. */
+            kid: string;
+            /**
+             * Format: date-time
+             * @description Since when it signs, RFC 3339 in UTC.
+             */
+            usedFrom: string;
+            /**
+             * Format: date-time
+             * @description Until when it did; null while it does.
+             */
+            usedUntil: string | null;
+            /** @description Why it is used no more; null while it is. */
+            reason: string | null;
+            /** @description Whether the copy of the service that answers signs with it. */
+            isOwn: boolean;
+        };
+        SigningKeysView: {
+            /** @description Every key that ever signed, the newest first. */
+            items: components["schemas"]["SigningKeyView"][];
+        };
+        KeyRetirementRequest: {
+            /**
+             * @description Why it is used no more. Administrators read it in the journal.
+             * @example The computer that held it was sold.
+             */
+            reason: string;
+        };
+        PublishedKeyView: {
+            /**
+             * @description Kind of key.
+             * @enum {string}
+             */
+            kty: "OKP";
+            /**
+             * @description Its curve.
+             * @enum {string}
+             */
+            crv: "Ed25519";
+            /**
+             * @description The algorithm that it is for.
+             * @enum {string}
+             */
+            alg: "EdDSA";
+            /**
+             * @description What it is for: signatures.
+             * @enum {string}
+             */
+            use: "sig";
+            /** @description Its thumbprint (RFC 7638), by which sheets name it. */
+            kid: string;
+            /** @description The public key, 32 bytes, base64url. */
+            x: string;
+            /**
+             * Format: date-time
+             * @description Since when it signs, RFC 3339 in UTC.
+             */
+            usedFrom: string;
+            /**
+             * Format: date-time
+             * @description Until when it did; null while it does. What says that it was issued later is not genuine.
+             */
+            usedUntil: string | null;
+        };
+        PublishedKeysView: {
+            /** @description Every key that ever signed: what an old key signed stays genuine. */
+            keys: components["schemas"]["PublishedKeyView"][];
         };
         CreatedCounts: {
             /** @description Animals. */
@@ -8080,7 +8263,7 @@ export interface operations {
                 /** @description What one keeper did. */
                 keeper?: string;
                 /** @description Entries of one kind of change. */
-                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "club-changed" | "set-up" | "seeded";
+                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
                 /** @description From this day on (UTC). */
                 from?: string;
                 /** @description Up to this day, itself included (UTC). */
@@ -17379,6 +17562,246 @@ export interface operations {
                 };
                 content: {
                     "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listSigningKeysSigningKeys: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SigningKeysView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    renewSigningKeySigningKeys: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeyRetirementRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SigningKeyView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    retireSigningKeySigningKeys: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Thumbprint of the key. */
+                kid: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeyRetirementRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SigningKeyView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getPublishedKeysPublishedKeys: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PublishedKeysView"];
                 };
             };
         };

@@ -20,6 +20,10 @@ export type LineAudit = Sent['LineAuditView'];
 /** Who may be the mate of an animal. */
 export type Mates = Sent['MatesView'];
 export type Mate = Sent['PossibleMateView'];
+/** A group of animals: every sire with every dam, and what would make it fit better. */
+export type Group = Sent['GroupView'];
+export type GroupMember = Sent['GroupMemberView'];
+export type GroupChange = Sent['GroupChangeView'];
 /** Pairs chosen for a line. */
 export type Plan = Sent['PlanView'];
 export type PlanPair = Sent['PlanPairView'];

@@ -29,6 +29,9 @@ const deeds: Record<JournalAction, string> = {
   'token-revoked': 'revoked the token {}',
   'link-made': 'made a link: {}',
   'link-revoked': 'revoked a link: {}',
+  revoked: 'revoked {}',
+  'key-made': 'began to sign with the key {}',
+  'key-retired': 'retired the key {}',
   'club-changed': 'changed the settings of the club',
   'set-up': 'set up the club',
   seeded: 'filled the register with an invented club',
@@ -53,6 +56,8 @@ export const kindWords: Readonly<Record<string, string>> = {
   photograph: 'photographs',
   flag_acknowledgement: 'acknowledged flags',
   import: 'imports',
+  provenance_sheet: 'provenance sheets',
+  signing_key: 'signing keys',
   keeper: 'people',
   club: 'the club',
 };

@@ -1,0 +1,81 @@
+import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
+import type { RecordNames } from '../../lineage/record-names.ts';
+import type { ExclusionReason } from '../breeders.ts';
+import { percent, warnedAbove } from './best-group.ts';
+import type { GroupRequest } from './groups.dto.ts';
+import type { GroupScoreView } from './groups.view.ts';
+
+/** Most animals that a warning names. */
+const NAMED_MOST = 6;
+const HALF_SIBS = 0.125;
+
+/** What is known of the animals that a warning may be about. */
+interface Known {
+  readonly snapshot: LineageSnapshot;
+  readonly request: GroupRequest;
+  readonly excluded: ReadonlyMap<number, ExclusionReason>;
+  readonly disputed: ReadonlySet<number>;
+  readonly names: RecordNames;
+}
+
+/** What stands against an animal, of one and of several. */
+const notFit: Partial<Record<ExclusionReason, readonly [string, string]>> = {
+  'not-living': [
+    'died, left the club, or nobody knows whether it lives',
+    'died, left the club, or nobody knows whether they live',
+  ],
+  'keeper-left': ['belongs to a keeper who has left the club', 'belong to keepers who have left the club'],
+  'too-young': [
+    'is younger than the least age at which its species matures',
+    'are younger than the least age at which their species matures',
+  ],
+  'beyond-lifespan': ['is older than its species is known to live', 'are older than their species is known to live'],
+};
+
+/**
+ * What a keeper must know before housing some animals together, in sentences.
+ *
+ * @param pairsAbove how many of their pairs would have young above the limit of F
+ */
+export function groupWarnings(
+  { snapshot, request, excluded, disputed, names }: Known,
+  members: readonly number[],
+  score: GroupScoreView | null,
+  pairsAbove: number,
+): string[] {
+  const { graph } = snapshot;
+  const lines = [...new Set(members.map((animal) => graph.lines[graph.lineOf[animal] ?? -1]?.name ?? 'no line'))];
+  const named = (some: readonly number[]): string => {
+    const told = some.slice(0, NAMED_MOST).map((animal) => names.record('individual', animal).name);
+    const more = some.length - told.length;
+    return listed(more > 0 ? [...told, `${more} more`] : told);
+  };
+  const withDispute = members.filter((animal) => disputed.has(animal));
+  return [
+    ...(lines.length > 1
+      ? [`Young of this group may be crosses of ${listed(lines)}, and belong to none of them.`]
+      : []),
+    ...(score && pairsAbove > 0 ? [relatedInWords(pairsAbove, score.pairs, warnedAbove(request))] : []),
+    ...(withDispute.length > 0
+      ? [`The label of ${named(withDispute)} is disputed: the young would carry that on.`]
+      : []),
+    ...Object.entries(notFit).flatMap(([reason, [one, several]]) => {
+      const some = members.filter((animal) => excluded.get(animal) === reason);
+      return some.length === 0 ? [] : [`${named(some)} ${some.length === 1 ? one : several}.`];
+    }),
+  ];
+}
+
+function relatedInWords(above: number, of: number, limit: number): string {
+  const pairs =
+    above === of
+      ? of === 1
+        ? 'The pair is'
+        : `All ${of} pairs are`
+      : `${above} of ${of} pairs ${above === 1 ? 'is' : 'are'}`;
+  const how = limit === HALF_SIBS ? 'closer related than half-sibs' : `related above the limit of ${percent(limit)}`;
+  return `${pairs} ${how}, and nobody can keep them from breeding in one tank.`;
+}
+
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1] ?? ''}`;

@@ -1,0 +1,5 @@
+import { ProvenanceSheet, ProvenanceSheetAnimal } from './sheets/provenance-sheet.entity.ts';
+import { SigningKeyRecord } from './signing-keys/signing-key.entity.ts';
+
+/** Every table of the room of selling. */
+export const sellingEntities = [SigningKeyRecord, ProvenanceSheet, ProvenanceSheetAnimal];

@@ -1,0 +1,15 @@
+import type { Group } from '../api/types.ts';
+import { counted, percent, percentRange } from '../ui/figures.ts';
+
+/** What young of a group would be, in a sentence: `2.3, six pairs: the young are 4.1 % inbred …`. */
+export function scoreInWords({ males, females, score }: Pick<Group, 'males' | 'females' | 'score'>): string {
+  if (!score) {
+    const missing = males.length === 0 ? 'male' : 'female';
+    return `There is no ${missing} among them: add one to score the group.`;
+  }
+  const { expected, least, greatest } = score.inbreeding;
+  const by = greatest - least > 1e-9 ? `, ${percentRange(least, greatest)} by who breeds with whom` : '';
+  const line =
+    score.youngMeanKinship === null ? '' : `; their mean kinship with the line ${percent(score.youngMeanKinship)}`;
+  return `${males.length}.${females.length}, ${counted(score.pairs, 'pair')}: the young would be ${percent(expected)} inbred${by}${line}.`;
+}
