@@ -8,13 +8,22 @@ import { MatesController } from './mates/mates.controller.ts';
 import { MatesService } from './mates/mates.service.ts';
 import { AtRiskController } from './new-blood/at-risk.controller.ts';
 import { AtRiskService } from './new-blood/at-risk.service.ts';
+import { ExchangeController } from './new-blood/exchange.controller.ts';
+import { ExchangeService } from './new-blood/exchange.service.ts';
 import { PlanController } from './plan/plan.controller.ts';
 import { PlanService } from './plan/plan.service.ts';
 
 /** Choosing pairings: who for whom, and what would come of it. */
 @Module({
   imports: [LineageModule],
-  controllers: [AtRiskController, GroupsController, MatesController, PlanController, PlanForecastController],
-  providers: [AtRiskService, GroupsService, MatesService, PlanService, PlanForecastService],
+  controllers: [
+    AtRiskController,
+    ExchangeController,
+    GroupsController,
+    MatesController,
+    PlanController,
+    PlanForecastController,
+  ],
+  providers: [AtRiskService, ExchangeService, GroupsService, MatesService, PlanService, PlanForecastService],
 })
 export class MatchModule {}

@@ -92,7 +92,8 @@ export function ageView(age: Span | null): AgeView | null {
 
 const today = (): DateBounds | null => dateBounds(new Date().toISOString().slice(0, 10));
 
-function hatchedOf(name: IndividualName | undefined): DateBounds | null {
+/** The bounds of the hatching date that a name tells; null without one. */
+export function hatchedOf(name: IndividualName | undefined): DateBounds | null {
   if (!name?.hatched) return null;
   return { earliest: day(name.hatched_earliest), latest: day(name.hatched_latest) };
 }
@@ -100,7 +101,7 @@ function hatchedOf(name: IndividualName | undefined): DateBounds | null {
 const day = (text: string | null): string | null => (text === null || text.endsWith('infinity') ? null : text);
 
 /** Why one animal may not breed, said of it alone. */
-const ownWords: Partial<Record<ExcludedAnimal['reason'], string>> = {
+export const ownWords: Partial<Record<ExcludedAnimal['reason'], string>> = {
   'keeper-left': 'Its keeper has left the club.',
   'too-young': 'It is younger than the least age at which its species matures.',
   'beyond-lifespan': 'It is older than its species is known to live: check whether it still does.',

@@ -43,6 +43,7 @@ const questions = [
   'post /api/v1/lineage/forecast',
   'post /api/v1/lineage/set',
   'post /api/v1/lines/{id}/plan-forecast',
+  'post /api/v1/match/exchange',
   'post /api/v1/match/group',
   'post /api/v1/lines/{id}/plan',
 ];

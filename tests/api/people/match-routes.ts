@@ -10,6 +10,18 @@ export const matchRoutes: Readonly<Record<string, Row>> = {
     ask: async ({ owner }) => ({ at: [(await owner.individual()).id] }),
   },
   'GET /api/v1/match/at-risk': { outcomes: membersReading, ask: () => ({}) },
+  'POST /api/v1/match/exchange': {
+    outcomes: membersReading,
+    ask: async ({ owner }) => {
+      const speciesId = (await owner.species()).id;
+      const line = await owner.line({ speciesId });
+      const fields = { speciesId, lineId: line.id };
+      const [one, other] = [await owner.individual(fields), await owner.individual(fields)];
+      return {
+        body: { lineId: line.id, one: { individuals: [one.id] }, other: { individuals: [other.id] } },
+      };
+    },
+  },
   'POST /api/v1/match/group': {
     outcomes: membersReading,
     ask: async ({ owner }) => ({

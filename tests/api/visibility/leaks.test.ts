@@ -183,6 +183,7 @@ async function walkQuestions(walk: Walk): Promise<void> {
     await walkForecasts(walk, name);
     const group = { individuals: [name, numbers['the public young']], crossLines: true, males: 1, females: 1 };
     await walk.ask('/api/v1/match/group', group, [name]);
+    await walkExchanges(walk, name);
   }
   for (const one of ids())
     await walk.ask('/api/v1/lineage/kinship', { individuals: [register.ids['the club young'], one] }, [one]);
@@ -206,6 +207,18 @@ async function walkForecasts(walk: Walk, name: string): Promise<void> {
   }
 }
 
+/** What an exchange of an animal would do, and of whatever its keeper has. */
+async function walkExchanges(walk: Walk, name: string): Promise<void> {
+  const young = register.numbers['the public young'] ?? '';
+  const allow = ['cross-lines', 'disputed', 'unsexed'];
+  for (const lineId of lines) {
+    const named = { one: { individuals: [name] }, other: { individuals: [young] }, give: [name], take: [young] };
+    await walk.ask('/api/v1/match/exchange', { lineId, ...named, allow }, [name, young]);
+    const keepers = { one: { keeperId: register.owner.id }, other: { keeperId: register.other.id } };
+    await walk.ask('/api/v1/match/exchange', { lineId, ...keepers, take: [name], allow }, [name]);
+  }
+}
+
 async function walkAll(asker: Asker): Promise<Walk> {
   const walk = new Walk(asker);
   await walkRecords(walk);
@@ -226,6 +239,7 @@ describe('what is private', () => {
       '/api/v1/lineage/set',
       '/api/v1/lines/{id}/plan',
       '/api/v1/lines/{id}/plan-forecast',
+      '/api/v1/match/exchange',
       '/api/v1/match/group',
     ]);
   });
