@@ -10,6 +10,8 @@ import { AtRiskController } from './new-blood/at-risk.controller.ts';
 import { AtRiskService } from './new-blood/at-risk.service.ts';
 import { ExchangeController } from './new-blood/exchange.controller.ts';
 import { ExchangeService } from './new-blood/exchange.service.ts';
+import { NewBloodController } from './new-blood/new-blood.controller.ts';
+import { NewBloodService } from './new-blood/new-blood.service.ts';
 import { PlanController } from './plan/plan.controller.ts';
 import { PlanService } from './plan/plan.service.ts';
 
@@ -21,9 +23,18 @@ import { PlanService } from './plan/plan.service.ts';
     ExchangeController,
     GroupsController,
     MatesController,
+    NewBloodController,
     PlanController,
     PlanForecastController,
   ],
-  providers: [AtRiskService, ExchangeService, GroupsService, MatesService, PlanService, PlanForecastService],
+  providers: [
+    AtRiskService,
+    ExchangeService,
+    GroupsService,
+    MatesService,
+    NewBloodService,
+    PlanService,
+    PlanForecastService,
+  ],
 })
 export class MatchModule {}

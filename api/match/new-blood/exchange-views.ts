@@ -2,7 +2,6 @@ import type { EntityManager } from 'typeorm';
 import { FounderStandings, labelOfLine } from '../../lineage/founder-standings.ts';
 import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
 import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
-import { sexOf } from '../../lineage/register-graph.ts';
 import { exclusionReasons, type ExcludedAnimal } from '../breeders.ts';
 import { exclusionWords } from '../mates/exclusion-words.ts';
 import { readKeeperNames } from '../mates/keeper-names.queries.ts';
@@ -10,6 +9,7 @@ import { beginningView } from './beginning-view.ts';
 import type { Both, ExchangeFigures } from './exchange-figures.ts';
 import type { ResolvedExchange, ResolvedSide } from './exchange-sides.ts';
 import type { ExchangeOutcomeView, ExchangeView, HoldingView, NotProposedView } from './exchange.view.ts';
+import { holdingView } from './holding-view.ts';
 import type { HoldingMeasures } from './holding.ts';
 import { movingCautions } from './moving-cautions.ts';
 import { MovingTeller } from './moving-animals.ts';
@@ -110,7 +110,7 @@ class ExchangeTeller {
 
   #side({ keeperId, animals }: ResolvedSide, before: HoldingMeasures) {
     const keeper = keeperId === null ? null : (this.keepers.get(keeperId) ?? null);
-    return { keeper, keeperId, before: this.#holding(animals, before) };
+    return { keeper, keeperId, before: holdingView(this.told.snapshot, animals, before) };
   }
 
   #outcomes(
@@ -133,8 +133,12 @@ class ExchangeTeller {
     after: HoldingMeasures,
   ): ExchangeOutcomeView {
     const { won, lost } = changes(before, after);
-    const had = this.#holding(animals, before);
-    const has = this.#holding([...animals.filter((animal) => !goes.includes(animal)), ...comes], after);
+    const had = holdingView(this.told.snapshot, animals, before);
+    const has = holdingView(
+      this.told.snapshot,
+      [...animals.filter((animal) => !goes.includes(animal)), ...comes],
+      after,
+    );
     const gain =
       before.diversity && after.diversity ? before.diversity.meanKinship - after.diversity.meanKinship : null;
     return {
@@ -151,23 +155,6 @@ class ExchangeTeller {
   #beginning(founder: number) {
     const source = this.told.snapshot.graph.pedigree.sourceOf[founder] ?? -1;
     return beginningView(this.told.snapshot, this.#standings, { founder, source }, this.names);
-  }
-
-  #holding(animals: readonly number[], measures: HoldingMeasures): HoldingView {
-    const { graph } = this.told.snapshot;
-    const of = (sex: string): number => animals.filter((animal) => sexOf(graph, animal) === sex).length;
-    return {
-      animals: animals.length,
-      males: of('male'),
-      females: of('female'),
-      unsexed: of('unsexed'),
-      meanKinship: measures.diversity?.meanKinship ?? null,
-      geneDiversity: measures.diversity?.geneDiversity ?? null,
-      founderGenomeEquivalents: measures.diversity?.founderGenomeEquivalents ?? null,
-      founders: measures.founders.length,
-      sources: measures.sources.length,
-      unknown: measures.unknown,
-    };
   }
 }
 

@@ -10,6 +10,10 @@ export const matchRoutes: Readonly<Record<string, Row>> = {
     ask: async ({ owner }) => ({ at: [(await owner.individual()).id] }),
   },
   'GET /api/v1/match/at-risk': { outcomes: membersReading, ask: () => ({}) },
+  'GET /api/v1/lines/{id}/new-blood': {
+    outcomes: membersReading,
+    ask: async ({ owner }) => ({ at: [(await owner.line()).id] }),
+  },
   'POST /api/v1/match/exchange': {
     outcomes: membersReading,
     ask: async ({ owner }) => {

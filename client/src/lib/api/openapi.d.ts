@@ -1619,6 +1619,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/match/exchange": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * What an exchange of animals between two keepers of a line does for both, and which ones would help both
+         * @description Measures what both have of a line before and after. Every exchange of one animal for one is tried; told are those after which both are more diverse, the best first. Who may not breed is not proposed, and told with the reason. Other lines and disputed labels are taken only where `allow` asks for them. Nothing is written; it is POSTed only because it can be long. The figures advise; the animals' welfare and the keeper's eye decide.
+         */
+        post: operations["measureExchangeExchange"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/match/group": {
         parameters: {
             query?: never;
@@ -1651,6 +1671,26 @@ export interface paths {
          * @description Animals of the other sex in the same line that whoever asks may see, with what the young would be: F with its range, label, and what they would add to the diversity of the line. Who is left out is told with the reason. Other lines, unsexed animals and disputed labels are taken only where they are asked for, and say so. The figures advise; the animals' welfare and the keeper's eye decide.
          */
         get: operations["listMates"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/lines/{id}/new-blood": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Which animals of other keepers carry what a keeper’s part of a line lacks
+         * @description Ranks living animals that may breed by what they would add to the gene diversity of what one keeper has of a line, themselves or by one young with the best partner there; of a whole line, by one young. Which founders are lacking is told beside it. Who is left out is told with the reason; other lines, unsexed animals and disputed labels are taken only where they are asked for, and say so. The figures advise; the animals' welfare and the keeper's eye decide.
+         */
+        get: operations["listNewBlood"];
         put?: never;
         post?: never;
         delete?: never;
@@ -5896,6 +5936,156 @@ export interface components {
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
+        ExchangeSideRequest: {
+            /**
+             * Format: uuid
+             * @description Keeper whose living animals of the line they are, as far as whoever asks may see them. Either this or `individuals`.
+             */
+            keeperId?: string;
+            /** @description Ids or registry numbers of 1 to 400 living animals. Either this or `keeperId`. */
+            individuals?: string[];
+        };
+        ExchangeRequest: {
+            /**
+             * Format: uuid
+             * @description The line whose animals are exchanged.
+             */
+            lineId: string;
+            /** @description The first side. */
+            one: components["schemas"]["ExchangeSideRequest"];
+            /** @description The other side. */
+            other: components["schemas"]["ExchangeSideRequest"];
+            /** @description Ids or registry numbers of animals that the first side gives to the other. */
+            give?: string[];
+            /** @description Ids or registry numbers of animals that the first side takes from the other. */
+            take?: string[];
+            /** @description How many exchanges of one animal for one are proposed at most; 5 if left out. */
+            proposals?: number;
+            /** @description Propose only a male for a male, a female for a female. */
+            sameSex?: boolean;
+            /** @description `cross-lines`: animals of other lines that the request names; `disputed`: animals whose label is disputed; `unsexed`: propose animals that were not sexed yet, too. The first two are refused otherwise where they are named, and carry a warning where they are asked for. */
+            allow?: ("cross-lines" | "disputed" | "unsexed")[];
+        };
+        HoldingView: {
+            /** @description How many animals they are. */
+            animals: number;
+            /** @description How many males. */
+            males: number;
+            /** @description How many females. */
+            females: number;
+            /** @description How many that were not sexed yet. */
+            unsexed: number;
+            /** @description Mean of all kinships among them, each with itself included, 0 to 1 (Ballou & Lacy 1995); null without animals, as are the next two. */
+            meanKinship: number | null;
+            /** @description Gene diversity, 1 minus the mean kinship, 0 to 1. */
+            geneDiversity: number | null;
+            /** @description Founder genome equivalents, 1/(2 · mean kinship) (Lacy 1989; Ballou & Lacy 1995); at least ½. */
+            founderGenomeEquivalents: number | null;
+            /** @description Of how many recorded founders anything is expected to be in them. */
+            founders: number;
+            /** @description Of how many recorded sources anything is expected to be in them. */
+            sources: number;
+            /** @description Expected part of their genes that comes from parents nobody knows, 0 to 1: these count as unrelated for want of knowledge. */
+            unknown: number;
+        };
+        ExchangeSideView: {
+            /** @description Its keeper; null for animals named one by one. */
+            keeper: string | null;
+            /**
+             * Format: uuid
+             * @description Id of its keeper; null as above.
+             */
+            keeperId: string | null;
+            /** @description What it has. */
+            before: components["schemas"]["HoldingView"];
+        };
+        MovingAnimalView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Its line; null without one. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description Its age; null without a hatching date. */
+            age: components["schemas"]["AgeView"] | null;
+            /** @description Whether a clutch that is certainly its own has hatched. */
+            proven: boolean;
+            /** @description Whether it lives in a pairing now, as far as whoever asks may see that. */
+            housed: boolean;
+            /** @description What a keeper must know before it moves: a cross, a disputed label, that it is housed or may not breed. */
+            warnings: string[];
+        };
+        ExchangeOutcomeView: {
+            /** @description What it has afterwards. */
+            after: components["schemas"]["HoldingView"];
+            /** @description Gene diversity afterwards minus before, −1 to 1; null where it has no animals before or after. */
+            gain: number | null;
+            /** @description Founders of which it had nothing before, at most 12. */
+            won: components["schemas"]["BeginningView"][];
+            /** @description How many founders of which it had nothing before, in all. */
+            wonCount: number;
+            /** @description Founders of which it has nothing any more, at most 12. */
+            lost: components["schemas"]["BeginningView"][];
+            /** @description How many founders of which it has nothing any more, in all. */
+            lostCount: number;
+            /** @description What its keeper must know before. */
+            warnings: string[];
+        };
+        AskedExchangeView: {
+            /** @description What the first side gives. */
+            give: components["schemas"]["MovingAnimalView"][];
+            /** @description What it takes. */
+            take: components["schemas"]["MovingAnimalView"][];
+            /** @description What it does for the first side. */
+            one: components["schemas"]["ExchangeOutcomeView"];
+            /** @description What it does for the other. */
+            other: components["schemas"]["ExchangeOutcomeView"];
+        };
+        ProposedExchangeView: {
+            /** @description What the first side gives. */
+            give: components["schemas"]["MovingAnimalView"];
+            /** @description What it takes. */
+            take: components["schemas"]["MovingAnimalView"];
+            /** @description What it does for the first side. */
+            one: components["schemas"]["ExchangeOutcomeView"];
+            /** @description What it does for the other. */
+            other: components["schemas"]["ExchangeOutcomeView"];
+        };
+        NotProposedView: {
+            /**
+             * @description The reason; of several the plainest.
+             * @enum {string}
+             */
+            reason: "not-living" | "keeper-left" | "unsexed" | "too-young" | "beyond-lifespan" | "disputed-label";
+            /** @description The reason in words, and what would let these animals in. */
+            detail: string;
+            /** @description How many there are. */
+            count: number;
+            /** @description The first of them, at most 12. */
+            animals: components["schemas"]["AnimalRef"][];
+        };
+        ExchangeView: {
+            /** @description The line. */
+            line: components["schemas"]["MateLineView"];
+            /** @description The first side. */
+            one: components["schemas"]["ExchangeSideView"];
+            /** @description The other side. */
+            other: components["schemas"]["ExchangeSideView"];
+            /** @description The exchange that was asked about; null where nothing was given nor taken. */
+            asked: components["schemas"]["AskedExchangeView"] | null;
+            /** @description The exchanges of one animal for one after which both are more diverse than before, the best first: by the least of both gains, then by their sum, then by registry numbers. Empty where there is none. */
+            proposals: components["schemas"]["ProposedExchangeView"][];
+            /** @description How many exchanges of one for one were tried: every one there is. */
+            tried: number;
+            /** @description How many of them help both. */
+            helping: number;
+            /** @description What came of trying, in a sentence; null where none was to be proposed. */
+            outcome: string | null;
+            /** @description Which animals of both are not proposed, by reason. */
+            notProposed: components["schemas"]["NotProposedView"][];
+            /** @description What belongs beside the figures. */
+            cautions: string[];
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
         GroupRequest: {
             /** @description Ids or registry numbers of 2 to 60 different animals that live together, or might. */
             individuals: string[];
@@ -6084,6 +6274,114 @@ export interface components {
             excluded: components["schemas"]["ExcludedMatesView"][];
             /** @description Gene diversity of the living of the animal's line, 0 to 1; null where none lives. */
             geneDiversity: number | null;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        LackedFounderView: {
+            /** @description The founder; null where a whole source is meant. */
+            founder: components["schemas"]["AnimalRef"] | null;
+            /** @description The source, or that of the founder; null for a founder of unknown origin. */
+            source: components["schemas"]["ShareSourceView"] | null;
+            /** @description Expected part of the genes of the living of the line that comes from it, 0 to 1. */
+            inLine: number;
+            /** @description Expected part of the genes of the holding that comes from it; 0: nothing of it is there. */
+            inHolding: number;
+        };
+        BestYoungView: {
+            /** @description The partner, of the holding. */
+            partner: components["schemas"]["AnimalRef"];
+            /** @description F of the young, which is the kinship of the two (Malécot 1948), with its range over candidate parents. */
+            inbreeding: components["schemas"]["InbreedingRangeView"];
+            /** @description What one young adds to the gene diversity of the holding. */
+            gain: number;
+        };
+        BroughtFounderView: {
+            /** @description The founder; null where a whole source is meant. */
+            founder: components["schemas"]["AnimalRef"] | null;
+            /** @description The source, or that of the founder; null for a founder of unknown origin. */
+            source: components["schemas"]["ShareSourceView"] | null;
+            /** @description Expected part of the genes of the living of the line that comes from it, 0 to 1. */
+            inLine: number;
+            /** @description Expected part of the genes of the holding that comes from it; 0: nothing of it is there. */
+            inHolding: number;
+            /** @description How much of the genome of the animal comes from it. */
+            share: components["schemas"]["CarriedShareView"];
+        };
+        NewBloodAnimalView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Its line; null without one. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description Its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+            /** @description Its age; null without a hatching date. */
+            age: components["schemas"]["AgeView"] | null;
+            /** @description Whether a clutch that is certainly its own has hatched. */
+            proven: boolean;
+            /** @description Mean kinship with the animals of the holding, 0 to 1 (Ballou & Lacy 1995), itself included where it is one of them; null where nothing is held. */
+            meanKinship: number | null;
+            /** @description What the animal itself adds to the gene diversity of the holding, 1 minus mean kinship; null where it is one of them or nothing is held. */
+            gain: number | null;
+            /** @description One young with the best partner of the holding; null where nobody there may be its mate. */
+            young: components["schemas"]["BestYoungView"] | null;
+            /** @description Expected share of its genome from recorded founders of which the holding has nothing, 0 to 1. */
+            lacking: number;
+            /** @description Expected share of its genome from parents nobody knows, 0 to 1: these count as unrelated for want of knowledge. */
+            unknown: number;
+            /** @description Founders that it carries more of than the holding, of those that the holding lacks, at most 6. */
+            brings: components["schemas"]["BroughtFounderView"][];
+            /** @description How many such founders there are in all. */
+            bringsCount: number;
+            /** @description What an audit holds against its label, the gravest first. */
+            flags: components["schemas"]["YoungFlagView"][];
+            /** @description Whether it lives in a pairing now, as far as whoever asks may see that. */
+            housed: boolean;
+            /** @description What a keeper must know before: a cross, a disputed label, that it is housed, an open sex or age. */
+            warnings: string[];
+        };
+        NewBloodView: {
+            /** @description The line. */
+            line: components["schemas"]["MateLineView"];
+            /**
+             * @description Who gets it.
+             * @enum {string}
+             */
+            of: "keeper" | "line";
+            /** @description The keeper; null for the whole line. */
+            keeper: string | null;
+            /**
+             * Format: uuid
+             * @description Id of the keeper; null as above.
+             */
+            keeperId: string | null;
+            /**
+             * @description How the animals are ordered.
+             * @enum {string}
+             */
+            sort: "animal" | "young" | "lacking";
+            /** @description What is held. */
+            holding: components["schemas"]["HoldingView"];
+            /** @description What lives of the whole line. */
+            whole: components["schemas"]["HoldingView"];
+            /** @description Founders of which the holding has less than the line, by what is missing, at most 24; of a whole line those that gave it less than an even part. */
+            lacks: components["schemas"]["LackedFounderView"][];
+            /** @description How many such founders there are in all. */
+            lacksCount: number;
+            /** @description One page of the animals, in the order asked for. */
+            items: components["schemas"]["NewBloodAnimalView"][];
+            /** @description Send it as `after` to go on; null at the end. */
+            next: string | null;
+            /** @description How many animals there are in all. */
+            total: number;
+            /** @description Who was left out, by reason. */
+            excluded: components["schemas"]["ExcludedMatesView"][];
+            /** @description What belongs beside the figures. */
+            cautions: string[];
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
@@ -17201,6 +17499,83 @@ export interface operations {
             };
         };
     };
+    measureExchangeExchange: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ExchangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExchangeView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
     lookGroups: {
         parameters: {
             query?: never;
@@ -17321,6 +17696,102 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["MatesView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listNewBlood: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Who gets it: `keeper`, if left out, what one keeper has of the line, as far as whoever asks may see it; `line`, the whole line. */
+                of?: "keeper" | "line";
+                /** @description The keeper; whoever asks if left out. Counts only with `of=keeper`. */
+                keeperId?: string;
+                /** @description Order: `animal`, first those that add most to the gene diversity of the holding themselves; `young`, first those of whom one young with the best partner there adds most; `lacking`, first those with the greatest share from founders of which the holding has nothing. If left out `animal` for a keeper, `young` for a line. */
+                sort?: "animal" | "young" | "lacking";
+                /** @description Greatest kinship of an animal and its partner, which is F of their young, 0 to 1; 0.125 if left out. */
+                kinshipTo?: number;
+                /** @description Also animals of other lines and of none: their young would be crosses, and each says so. */
+                crossLines?: boolean;
+                /** @description Also animals that were not sexed yet. */
+                unsexed?: boolean;
+                /** @description Also animals whose label is disputed; each says so. */
+                disputed?: boolean;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewBloodView"];
                 };
             };
             /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
