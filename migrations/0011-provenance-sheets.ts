@@ -29,7 +29,10 @@ const keys = `
     constraint signing_key_time_of_use check (used_until >= used_from)
   );`;
 
-/** `file` holds the very bytes that are handed out; the token stands in the address that its QR code leads to. */
+/**
+ * `file` holds the very bytes that are handed out; the token stands in the address that its QR code leads to; `records` says which records
+ * its references (a1, c1, s1) stand for, which the file does not.
+ */
 const sheets = `
   create sequence provenance_sheet_number start 1001;
   create table provenance_sheet (
@@ -42,6 +45,7 @@ const sheets = `
     issued_at timestamptz(3) not null,
     valid_until date,
     file bytea not null,
+    records jsonb not null,
     revoked_at timestamptz(3),
     revoked_reason text constraint provenance_sheet_revoked_reason_length check (length(revoked_reason) between 1 and 500),
     constraint provenance_sheet_revoked_whole check ((revoked_at is null) = (revoked_reason is null))
@@ -64,8 +68,8 @@ const keeping = `
     raise exception 'a signed sheet is never altered' using errcode = 'check_violation', constraint = 'provenance_sheet_kept';
   end $$;
   create trigger provenance_sheet_is_kept before update on provenance_sheet for each row
-    when ((old.number, old.keeper_id, old.token, old.key_id, old.issued_at, old.valid_until, old.file)
-      is distinct from (new.number, new.keeper_id, new.token, new.key_id, new.issued_at, new.valid_until, new.file)
+    when ((old.number, old.keeper_id, old.token, old.key_id, old.issued_at, old.valid_until, old.file, old.records)
+      is distinct from (new.number, new.keeper_id, new.token, new.key_id, new.issued_at, new.valid_until, new.file, new.records)
       or old.revoked_at is not null)
     execute function keep_provenance_sheet();
   create function keep_signing_key() returns trigger language plpgsql as $$

@@ -26,7 +26,8 @@ export interface AncestorChart {
   readonly truncated: boolean;
 }
 
-interface Link {
+/** A recorded candidate parent of a clutch. */
+export interface Link {
   readonly parent: number;
   readonly role: 'sire' | 'dam' | 'either';
   readonly probability: number;
@@ -93,7 +94,7 @@ function addClutch(
 }
 
 /** The recorded candidates of a clutch, each once; frogs nobody knows have no node. */
-function linksTo(register: RegisterGraph, clutch: number): Link[] {
+export function linksTo(register: RegisterGraph, clutch: number): Link[] {
   const recorded = parentsOf(register, clutch);
   if (recorded.mode === 'lists')
     return [

@@ -62,6 +62,6 @@ import { WhatIfService } from './what-if.service.ts';
     CurrentFlags,
     AcknowledgementsService,
   ],
-  exports: [Snapshots],
+  exports: [Snapshots, IndividualLineageService],
 })
 export class LineageModule {}

@@ -72,16 +72,17 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
         'lineage',
         'import',
         'journal',
+        'sheet',
       ],
     },
     // to add to the journal is to undo what it tells of; that needs the permission for the change itself
-    { action: 'add', subject: [...register, ...provenance, 'import', 'journal'] },
-    { action: 'change', subject: [...register, ...provenance, 'import'], conditions: own },
+    { action: 'add', subject: [...register, ...provenance, 'import', 'journal', 'sheet'] },
+    { action: 'change', subject: [...register, ...provenance, 'import', 'sheet'], conditions: own },
     { action: ['read', 'add', 'change'], subject: 'account' },
   ];
   if (who.roles.includes('registrar'))
     rules.push(
-      { action: 'change', subject: [...register, ...provenance, 'import'] },
+      { action: 'change', subject: [...register, ...provenance, 'import', 'sheet'] },
       { action: ['add', 'change'], subject: 'acknowledgement' },
       { action: 'merge', subject: 'individual' },
       { action: 'review', subject: 'evidence' },

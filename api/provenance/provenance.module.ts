@@ -57,6 +57,7 @@ import { provenanceKinds } from './provenance-kinds.ts';
     OccurrenceService,
     AcknowledgementsService,
   ],
+  exports: [SmallPictures],
 })
 export class ProvenanceModule implements NestModule, OnModuleInit {
   constructor(@Inject(JournalKinds) private readonly kinds: JournalKinds) {}

@@ -1,6 +1,21 @@
-import { Inject, Module, type OnModuleInit } from '@nestjs/common';
+import {
+  Inject,
+  Module,
+  RequestMethod,
+  type MiddlewareConsumer,
+  type NestModule,
+  type OnModuleInit,
+} from '@nestjs/common';
 import { JournalKinds } from '../journal/journal-kinds.ts';
 import { LineageModule } from '../lineage/lineage.module.ts';
+import { ProvenanceModule } from '../provenance/provenance.module.ts';
+import { PublicSheetsController } from './sheets/public-sheets.controller.ts';
+import { PublicSheetsService } from './sheets/public-sheets.service.ts';
+import { ReceiveSheetFile } from './sheets/receive-sheet-file.ts';
+import { SheetComposer } from './sheets/sheet-composer.service.ts';
+import { sheetKind } from './sheets/sheet-kind.ts';
+import { SheetsController } from './sheets/sheets.controller.ts';
+import { SheetsService } from './sheets/sheets.service.ts';
 import { PublishedKeysController } from './signing-keys/published-keys.controller.ts';
 import { signingKeyKind } from './signing-keys/signing-key-kind.ts';
 import { SigningKeysController } from './signing-keys/signing-keys.controller.ts';
@@ -8,14 +23,20 @@ import { SigningKeys } from './signing-keys/signing-keys.service.ts';
 
 /** Animals that change hands, and the papers that go with them. */
 @Module({
-  imports: [LineageModule],
-  controllers: [SigningKeysController, PublishedKeysController],
-  providers: [SigningKeys],
+  imports: [LineageModule, ProvenanceModule],
+  controllers: [SigningKeysController, PublishedKeysController, SheetsController, PublicSheetsController],
+  providers: [SigningKeys, SheetComposer, SheetsService, PublicSheetsService],
 })
-export class SellingModule implements OnModuleInit {
+export class SellingModule implements NestModule, OnModuleInit {
   constructor(@Inject(JournalKinds) private readonly kinds: JournalKinds) {}
 
   onModuleInit(): void {
-    this.kinds.add(signingKeyKind);
+    for (const kind of [signingKeyKind, sheetKind]) this.kinds.add(kind);
+  }
+
+  configure(consumer: MiddlewareConsumer): void {
+    consumer
+      .apply(ReceiveSheetFile)
+      .forRoutes({ path: 'sheets/verification', method: RequestMethod.POST, version: '1' });
   }
 }

@@ -97,7 +97,8 @@ const sheetAnimal = object({
   depth: whole(0, 10_000),
   fullDepth: whole(0, 10_000),
   generationEquivalents: amount(0, 10_000),
-  completeness: object({ generations: whole(1, 100), index: share }),
+  /** Null for a founder. */
+  completeness: orNull(object({ generations: whole(1, 100), index: share })),
   filialGeneration: orNull(whole(0, 10_000)),
   origins: listOf(origin, 500),
   claims: listOf(claim, 50),

@@ -40,6 +40,10 @@ export class ProvenanceSheet {
   @Column('bytea')
   file: Buffer;
 
+  /** Which records its references stand for: a1, c1, s1 and so on, by their ids. */
+  @Column('jsonb')
+  records: Readonly<Record<string, string>>;
+
   @Column({ name: 'revoked_at', type: 'timestamptz', precision: 3, nullable: true })
   revokedAt: Date | null;
 

@@ -22,7 +22,7 @@ beforeAll(async () => {
   scenarios = {
     ...registerRoutes(),
     ...provenanceRoutes(api, make),
-    ...sheetRoutes(api),
+    ...sheetRoutes(api, make),
     ...otherRoutes(api, make, (end) => ends.push(end)),
   };
 });
@@ -46,6 +46,7 @@ const questions = [
   'post /api/v1/match/exchange',
   'post /api/v1/match/group',
   'post /api/v1/lines/{id}/plan',
+  'post /api/v1/sheets/verification',
 ];
 
 /** Who comes and goes is no change of the register; the log of the service knows it. */

@@ -19,7 +19,7 @@ export const askers = [
 export type Asker = (typeof askers)[number];
 
 /** What happens to whom: ✓ is answered, a number is the refusal. In the order of the columns. */
-type Outcomes = readonly ('✓' | 401 | 403)[];
+type Outcomes = readonly ('✓' | 401 | 403 | 404)[];
 
 /** What is sent so that whoever may do it succeeds; made anew for each asker, with records that belong to the owner. */
 interface Ask {
@@ -28,6 +28,8 @@ interface Ask {
   readonly query?: string;
   readonly body?: object;
   readonly sheet?: string;
+  /** A file as the whole body. */
+  readonly bytes?: Buffer;
   /** A form with a file, and its fields. */
   readonly form?: { readonly file: Buffer; readonly fields?: Record<string, string> };
 }

@@ -79,7 +79,7 @@ it('every handler says what it needs, or that it is open to anyone', () => {
 });
 
 async function send(route: string, { ask }: Row, asker: Asker): Promise<{ status: number; text: string }> {
-  const { at = [], query = '', body, sheet, form } = await ask(world, asker);
+  const { at = [], query = '', body, sheet, bytes, form } = await ask(world, asker);
   const [method = '', pattern = ''] = route.split(' ');
   const parts = at[Symbol.iterator]();
   const path = pattern.replace(/\{\w+\}/g, () => encodeURIComponent(parts.next().value ?? 'missing')) + query;
@@ -88,6 +88,7 @@ async function send(route: string, { ask }: Row, asker: Asker): Promise<{ status
   const request = agent[method.toLowerCase() as 'get'](path).redirects(0);
   // a change says which version it was made from; * stands for whatever is there
   if (method !== 'GET') request.set('If-Match', '*');
+  if (bytes) return request.type('application/octet-stream').send(bytes);
   if (form) return request.field(form.fields ?? {}).attach('file', form.file, 'any.name');
   return sheet === undefined ? request.send(body) : request.type('text/csv').send(sheet);
 }

@@ -241,6 +241,7 @@ describe('what is private', () => {
       '/api/v1/lines/{id}/plan-forecast',
       '/api/v1/match/exchange',
       '/api/v1/match/group',
+      '/api/v1/sheets/verification',
     ]);
   });
 

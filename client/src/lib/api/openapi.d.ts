@@ -1800,6 +1800,161 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/provenance-sheets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Provenance sheets, the newest first
+         * @description One’s own, those of animals that one keeps now, and to registrars all.
+         */
+        get: operations["listSheetsSheets"];
+        put?: never;
+        /**
+         * Make and sign a provenance sheet of one’s own animals
+         * @description It says what the register knows at this moment: identity, label with its standing, sources, parents and four generations of ancestors, inbreeding with depth and completeness. What every member may see of ancestors stands on it, without codes, keepers, notes and exact places; private records are there by their place alone. It replaces older sheets of the same animals. What is signed is never changed or undone: it can be revoked.
+         */
+        post: operations["makeSheetSheets"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/provenance-sheets/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One provenance sheet */
+        get: operations["getSheetSheets"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/provenance-sheets/{id}/file": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The signed file of a sheet, byte for byte as it was signed
+         * @description A flattened JWS (RFC 7515, 7.2.2) in canonical form (RFC 8785), signed with Ed25519 (RFC 8037), of which the payload stands beside the signature as `sheet`: the payload is the canonical text of that. `npm run sheet:verify` checks it without a server.
+         */
+        get: operations["getSheetFileSheets"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/provenance-sheets/{id}/revocation": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Revoke a provenance sheet, for good
+         * @description Its public page says so, and why, and shows nothing else of it any more. A file that was handed out stays with whoever has it.
+         */
+        post: operations["revokeSheetSheets"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sheets/verification": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * What a sheet file is: genuine, changed, of another register, revoked
+         * @description Anybody may ask, of any file up to 1 MB; it is looked at and kept nowhere. Send its very bytes as application/jose+json or application/octet-stream, since a file that was read and written anew is another one.
+         */
+        post: operations["verifySheetFilePublicSheets"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sheets/{token}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A provenance sheet by its public address: is it genuine, does it still stand, what says the register today
+         * @description What became private since it was issued is not told, and neither is any difference that would tell of it. May be kept for a minute (ETag).
+         */
+        get: operations["getPublicSheetPublicSheets"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sheets/{token}/file": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The signed file of a sheet by its public address */
+        get: operations["getPublicSheetFilePublicSheets"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sheets/{token}/photographs/{sha256}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A photograph that stands on a sheet */
+        get: operations["getPublicPhotographPublicSheets"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/imports": {
         parameters: {
             query?: never;
@@ -6794,6 +6949,210 @@ export interface components {
         PublishedKeysView: {
             /** @description Every key that ever signed: what an old key signed stays genuine. */
             keys: components["schemas"]["PublishedKeyView"][];
+        };
+        RevocationView: {
+            /**
+             * Format: date-time
+             * @description When, RFC 3339 in UTC.
+             */
+            at: string;
+            /** @description Why, in the words of whoever revoked it. */
+            reason: string;
+        };
+        NewerSheetView: {
+            /**
+             * @description Registry number of the animal.
+             * @example 10704-4
+             */
+            animal: string;
+            /**
+             * @description Number of the newest sheet of it that was not revoked.
+             * @example PS-1002-0
+             */
+            number: string;
+            /**
+             * Format: date-time
+             * @description When that one was issued, RFC 3339 in UTC.
+             */
+            issued: string;
+        };
+        SheetAnimalView: {
+            /** @description Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen. */
+            id: string;
+            /**
+             * @description Its registry number; null where it may not be seen.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
+        };
+        SheetView: {
+            /**
+             * Format: uuid
+             * @description Id of the sheet.
+             */
+            id: string;
+            /** @description Version, which changes when it is revoked. */
+            version: number;
+            /**
+             * @description Number of the sheet, with its check character.
+             * @example PS-1001-2
+             */
+            number: string;
+            /** @description Name of the keeper whose animals it tells of. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of that keeper.
+             */
+            keeperId: string;
+            /**
+             * Format: date-time
+             * @description When it was issued, RFC 3339 in UTC.
+             */
+            issued: string;
+            /**
+             * Format: date
+             * @description Last day on which it is valid, in UTC; null: until it is replaced or revoked.
+             */
+            validUntil: string | null;
+            /**
+             * @description Whether it still stands. valid; expired: its last day is over; superseded: each of its animals stands on a newer sheet that was not revoked; revoked.
+             * @enum {string}
+             */
+            state: "valid" | "expired" | "superseded" | "revoked";
+            /** @description That and why it was revoked; null where it was not. */
+            revoked: components["schemas"]["RevocationView"] | null;
+            /** @description Newer sheets of those of its animals that may be seen. */
+            newer: components["schemas"]["NewerSheetView"][];
+            /** @description Its animals, in the order in which they stand on it. */
+            animals: components["schemas"]["SheetAnimalView"][];
+            /** @description Thumbprint of the key that it is signed with. */
+            keyId: string;
+            /**
+             * @description Address of its public page, which its QR code leads to; a path where the register has no address of its own (PUBLIC_URL). Whoever knows it can read the sheet.
+             * @example /s/7hC0wGk2mYb1QzXv4nEr9aTf
+             */
+            lookUp: string;
+        };
+        NewSheetRequest: {
+            /** @description Ids or registry numbers of the animals, 1 to 50, all of one keeper. None may be private: a sheet is for strangers. */
+            animals: string[];
+            /**
+             * @description Last day on which it is valid, in UTC: not before today, and at most 30 years on. Left out: until it is replaced or revoked.
+             * @example 2027-04-12
+             */
+            validUntil?: string;
+            /** @description Whether photographs of the animals stand on it, and whoever holds it may look at them; true if left out. */
+            photographs?: boolean;
+            /** @description Whether it names the keeper of the animals; true if left out. Only the keeper can let it: a sheet that a registrar makes of the animals of another names nobody. */
+            keeperNamed?: boolean;
+        };
+        SheetRevocationRequest: {
+            /**
+             * @description Why. Everybody who opens its public page reads it.
+             * @example The froglets were mixed up.
+             */
+            reason: string;
+        };
+        SheetVerificationView: {
+            /**
+             * @description What its bytes and the keys of this register say: genuine; expired: genuine, but its last day is over; changed after it was signed; unknown-key: signed with a key that is not of this register; key-out-of-use: dated when its key was not in use; not-canonical: written anew by a program or a person; malformed: no sheet.
+             * @enum {string}
+             */
+            outcome: "genuine" | "expired" | "changed" | "unknown-key" | "key-out-of-use" | "not-canonical" | "malformed";
+            /**
+             * @description Whose it is: of this register; of another one, which its issuer names; unknown where that cannot be said.
+             * @enum {string}
+             */
+            whose: "this-register" | "another-register" | "unknown";
+            /** @description All of it in plain sentences. */
+            words: string;
+            /** @description Number that the file names; null where it cannot be read. To be believed only where it is genuine. */
+            number: string | null;
+            /** @description Name of the register that the file names as its issuer; null where it cannot be read. */
+            issuer: string | null;
+            /** @description Address of the register that the file names; null where it names none. */
+            issuerAddress: string | null;
+            /**
+             * @description Whether it still stands; null where this register did not issue it.
+             * @enum {string|null}
+             */
+            state: "valid" | "expired" | "superseded" | "revoked" | null;
+            /** @description Path of its public page; null where this register did not issue it. */
+            lookUp: string | null;
+        };
+        DifferenceView: {
+            /**
+             * @description What differs.
+             * @enum {string}
+             */
+            field: "species" | "sex" | "status" | "hatched" | "out-of-water" | "line" | "label-standing" | "traced-share" | "inbreeding" | "depth" | "parents";
+            /** @description What the sheet says, in words; null: nothing. */
+            then: string | null;
+            /** @description What the register says today, in words; null: nothing. */
+            now: string | null;
+        };
+        AnimalTodayView: {
+            /**
+             * @description Registry number of the animal as the sheet has it; null where the register tells strangers nothing of it today.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description Whether the register tells of it today. False where its record was withdrawn, or is kept private. */
+            isTold: boolean;
+            /** @description Number of the record that goes on in its place, where it was found to be the same animal. */
+            continuesAs: string | null;
+            /** @description What the register says otherwise than on the day of issue; empty where nothing, or where it tells nothing. */
+            differences: components["schemas"]["DifferenceView"][];
+        };
+        PublicSheetView: {
+            /**
+             * @description Number of the sheet.
+             * @example PS-1001-2
+             */
+            number: string;
+            /** @description Name of the register that issued it. */
+            register: string;
+            /** @description Whether everything in that register is invented, to look around in. */
+            isInvented: boolean;
+            /**
+             * Format: date-time
+             * @description When it was issued, RFC 3339 in UTC.
+             */
+            issued: string;
+            /**
+             * Format: date
+             * @description Last day on which it is valid, in UTC; null: until it is replaced or revoked.
+             */
+            validUntil: string | null;
+            /**
+             * @description What its signature says, checked anew for this answer: genuine or expired, if all is well.
+             * @enum {string}
+             */
+            outcome: "genuine" | "expired" | "changed" | "unknown-key" | "key-out-of-use" | "not-canonical" | "malformed";
+            /**
+             * @description Whether it still stands: valid; expired; superseded: each of its animals stands on a newer sheet; revoked.
+             * @enum {string}
+             */
+            state: "valid" | "expired" | "superseded" | "revoked";
+            /** @description Both in plain sentences. */
+            words: string;
+            /** @description That and why it was revoked; null where it was not. */
+            revoked: components["schemas"]["RevocationView"] | null;
+            /** @description Newer sheets of its animals. */
+            newer: components["schemas"]["NewerSheetView"][];
+            /** @description Thumbprint of the key that it is signed with. */
+            keyId: string;
+            /** @description What the sheet says: the member `sheet` of its file, format 1. What became private since is concealed in it. Null where it was revoked, or where the register tells nothing of one of its animals today. */
+            contents: {
+                [key: string]: unknown;
+            } | null;
+            /** @description Whether the signed file is given out here: not while anything in it is private, or it is revoked. */
+            hasFile: boolean;
+            /** @description Its animals today, in the order in which they stand on it. */
+            today: components["schemas"]["AnimalTodayView"][];
         };
         CreatedCounts: {
             /** @description Animals. */
@@ -18273,6 +18632,674 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PublishedKeysView"];
+                };
+            };
+        };
+    };
+    listSheetsSheets: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Those that this animal stands on. */
+                individualId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["SheetView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    makeSheetSheets: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewSheetRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getSheetSheets: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getSheetFileSheets: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/jose+json": Record<string, never>;
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    revokeSheetSheets: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SheetRevocationRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    verifySheetFilePublicSheets: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The file. */
+        requestBody: {
+            content: {
+                "application/jose+json": string;
+                "application/octet-stream": string;
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetVerificationView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-large: the request is larger than this address takes. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unsupported-media-type: the body is of a type that is not read here. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getPublicSheetPublicSheets: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description What stands at the end of the address that the QR code leads to. */
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PublicSheetView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getPublicSheetFilePublicSheets: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description What stands at the end of the address that the QR code leads to. */
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/jose+json": Record<string, never>;
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description gone: it was there once and is not given again. */
+            410: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getPublicPhotographPublicSheets: {
+        parameters: {
+            query?: {
+                /** @description small: at most 480 pixels; whole if left out. */
+                size?: "whole" | "small";
+            };
+            header?: never;
+            path: {
+                /** @description What stands at the end of the address that the QR code leads to. */
+                token: string;
+                /** @description SHA-256 of the picture as the sheet has it, hexadecimal. */
+                sha256: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The picture. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": string;
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
                 };
             };
         };
