@@ -17,8 +17,8 @@ import type { Settings } from './platform/settings.ts';
 import { provenanceEntities } from './provenance/entities.ts';
 import { ProvenanceModule } from './provenance/provenance.module.ts';
 import { registerEntities } from './register/entities.ts';
-import { sellingEntities } from './selling/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
+import { sellingEntities } from './selling/entities.ts';
 import { SellingModule } from './selling/selling.module.ts';
 
 /** Every table that has an entity. */

@@ -89,6 +89,14 @@ export const traits = {
 export type Trait = keyof typeof traits;
 export const traitNames = Object.keys(traits) as Trait[];
 
+/** What becomes of animals: another keeper of the club gets them, or they leave the club. */
+export const transferKinds = ['handover', 'departure'] as const;
+export type TransferKind = (typeof transferKinds)[number];
+
+/** How far a transfer is. A departure is accepted from the start: nobody has to answer it. */
+export const transferStates = ['offered', 'accepted', 'declined', 'withdrawn'] as const;
+export type TransferState = (typeof transferStates)[number];
+
 /** What a flag of the line audit does to a label. */
 export const flagSeverities = ['breaks', 'weakens', 'worth-knowing'] as const;
 export type FlagSeverity = (typeof flagSeverities)[number];
@@ -126,6 +134,15 @@ export const journalActions = [
   'unmerged',
   'confirmed',
   'unconfirmed',
+  'offered',
+  'offer-withdrawn',
+  'declined',
+  'accepted',
+  'acceptance-undone',
+  'departed',
+  'departure-withdrawn',
+  'came-back',
+  'return-undone',
   'joined',
   'roles-changed',
   'left',

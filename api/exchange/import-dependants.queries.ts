@@ -1,5 +1,5 @@
 import type { EntityManager } from 'typeorm';
-import { seen } from '../people/visibility.ts';
+import { owned, seen } from '../people/visibility.ts';
 import { seenIn } from '../register/seen-records.ts';
 import { named, nameOf, type Dependant, type DependantRow } from '../register/withdrawal.queries.ts';
 
@@ -42,6 +42,9 @@ const needing = (): string[] => [
      union all select clutch_id from clutch_pair where b_id in (select id from made_individual))`,
   `select 'pairing', p.id, p.name, null, null, ${seenIn.pairing('p')} from pairing p where p.withdrawn_at is null
      and p.id in (select pairing_id from pairing_member where individual_id in (select id from made_individual))`,
+  `select 'transfer', t.id, k.name, null, null, ${owned('t')} from transfer t left join keeper k on k.id = t.to_id
+   where t.state in ('offered', 'accepted')
+     and t.id in (select transfer_id from transfer_animal where individual_id in (select id from made_individual))`,
   ...['individual', 'clutch', 'source'].map(
     (about) => `
    select 'observation', o.id, o.kind, null, o.observed_on, ${seenIn.observation('o')} from observation o
@@ -56,7 +59,7 @@ const tables = ['species', 'line', 'source', 'clutch', 'individual'];
 
 /**
  * Standing records from outside an import that need one that it made: of its species, lines and sources, young of its clutches, clutches
- * with its animals as candidates, pairings they live or lived in, remarks, and mergings of its animals with others.
+ * with its animals as candidates, pairings they live or lived in, transfers and remarks of them, and mergings of its animals with others.
  *
  * @param at when the import is or was undone: what that withdrew counts as made by it
  */

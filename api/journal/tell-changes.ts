@@ -29,6 +29,8 @@ const references: Readonly<Record<string, string>> = {
   repeatsId: 'evidence',
   photographId: 'photograph',
   reviewerId: 'keeper',
+  fromId: 'keeper',
+  toId: 'keeper',
 };
 
 /** Every record that a state names, however deep: kind and id. */

@@ -26,6 +26,7 @@ export type Subject =
   | 'evidence'
   | 'photograph'
   | 'acknowledgement'
+  | 'transfer'
   | 'lineage'
   | 'import'
   | 'journal'
@@ -68,6 +69,7 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
         ...register,
         ...provenance,
         'acknowledgement',
+        'transfer',
         'warning',
         'lineage',
         'import',
@@ -76,13 +78,14 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
       ],
     },
     // to add to the journal is to undo what it tells of; that needs the permission for the change itself
-    { action: 'add', subject: [...register, ...provenance, 'import', 'journal', 'sheet'] },
-    { action: 'change', subject: [...register, ...provenance, 'import', 'sheet'], conditions: own },
+    { action: 'add', subject: [...register, ...provenance, 'transfer', 'import', 'journal', 'sheet'] },
+    // a transfer belongs to two: the giver for withdrawing it, the receiver for answering it
+    { action: 'change', subject: [...register, ...provenance, 'transfer', 'import', 'sheet'], conditions: own },
     { action: ['read', 'add', 'change'], subject: 'account' },
   ];
   if (who.roles.includes('registrar'))
     rules.push(
-      { action: 'change', subject: [...register, ...provenance, 'import', 'sheet'] },
+      { action: 'change', subject: [...register, ...provenance, 'transfer', 'import', 'sheet'] },
       { action: ['add', 'change'], subject: 'acknowledgement' },
       { action: 'merge', subject: 'individual' },
       { action: 'review', subject: 'evidence' },

@@ -5,9 +5,24 @@ type Veiled = 'individual' | 'source' | 'observation';
 
 /**
  * The SQL condition under which whoever asks may see a row of `table`, known in the statement as `alias`: true for rows that they may
- * see. A private animal or source is seen by its keeper and by registrars, a private remark by its keeper alone.
+ * see. A private animal or source is seen by its keeper and by registrars, a private remark by its keeper alone. A private animal is seen
+ * besides by the keeper to whom it is on offer, and by keepers who gave it.
  */
 export function seen(table: Veiled, alias: string): string {
+  const who = viewer();
+  if (table !== 'individual' || who === null || who.roles.includes('registrar')) return seenAtHome(table, alias);
+  return `(${alias}.visibility <> 'private' or ${alias}.keeper_id = '${who.id}' or '${who.id}' = any(${alias}.shown_to))`;
+}
+
+/** The opposite of `seen`, written so that an index over the few private rows answers it. */
+export function hidden(table: Veiled, alias: string): string {
+  const who = viewer();
+  if (table !== 'individual' || who === null || who.roles.includes('registrar')) return hiddenAtHome(table, alias);
+  return `(${alias}.visibility = 'private' and ${alias}.keeper_id <> '${who.id}' and '${who.id}' <> all(${alias}.shown_to))`;
+}
+
+/** As `seen`, for what an animal has at its keeper's place: being offered it, or having given it, opens no doors there. */
+export function seenAtHome(table: Veiled, alias: string): string {
   const who = viewer();
   if (who === null) return `${alias}.visibility = 'public'`;
   if (table !== 'observation' && who.roles.includes('registrar')) return 'true';
@@ -15,8 +30,8 @@ export function seen(table: Veiled, alias: string): string {
   return `(${alias}.visibility <> 'private' or ${alias}.keeper_id = '${who.id}')`;
 }
 
-/** The opposite of `seen`, written so that an index over the few private rows answers it. */
-export function hidden(table: Veiled, alias: string): string {
+/** The opposite of `seenAtHome`. */
+export function hiddenAtHome(table: Veiled, alias: string): string {
   const who = viewer();
   if (who === null) return `${alias}.visibility <> 'public'`;
   if (table !== 'observation' && who.roles.includes('registrar')) return 'false';

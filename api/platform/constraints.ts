@@ -307,6 +307,35 @@ const sheets: Record<string, ConstraintMessage> = {
   provenance_sheet_animal_place: rule('/animals', 'Animals are counted from 1.'),
 };
 
+const selling: Record<string, ConstraintMessage> = {
+  transfer_keeper: missing('', 'keeper'),
+  transfer_to: missing('/to', 'keeper'),
+  transfer_left_to_length: rule('/leftTo', 'Whoever took the animals is told in 1 to 200 characters.'),
+  transfer_date_bounds: bounds('/date'),
+  transfer_note_length: rule('/note', 'A note has 1 to 2000 characters.'),
+  transfer_state: rule('', 'A transfer is offered, accepted, declined or withdrawn.'),
+  transfer_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
+  transfer_settled_by: missing('', 'keeper'),
+  transfer_to_another: rule('/to', 'Animals are offered to another keeper. Choose somebody else.'),
+  transfer_left_to_outside: rule(
+    '/leftTo',
+    'Animals go to a keeper of the club, or out of the club. Name one of both.',
+  ),
+  transfer_departure_is_not_answered: rule('', 'Nobody has to answer for animals that left the club.'),
+  transfer_accepted_on_a_date: rule('/date', 'Say on which date the animals changed hands.'),
+  transfer_settled_whole: rule('', 'A transfer that was answered says by whom and when.'),
+  transfer_at_state: rule('', 'This transfer is there already.'),
+  transfer_in_order: rule('', 'This transfer was answered meanwhile. Look at it again.'),
+  transfer_animal_pkey: rule('/animals', 'An animal stands twice in this transfer. Name it once.'),
+  transfer_animal_individual: missing('/animals', 'animal'),
+  transfer_animal_transfer: missing('', 'transfer'),
+  transfer_animal_returned_bounds: bounds('/date'),
+  transfer_animal_offered_unique: rule(
+    '/animals',
+    'An animal of these is on offer already. Withdraw that offer first, or leave the animal out.',
+  ),
+};
+
 /** Every rule that the database holds, in words. A test compares the names with the schema. */
 export const constraintMessages: Record<string, ConstraintMessage> = {
   ...house,
@@ -320,4 +349,5 @@ export const constraintMessages: Record<string, ConstraintMessage> = {
   ...shared,
   ...provenance,
   ...sheets,
+  ...selling,
 };

@@ -1,4 +1,4 @@
-import { hidden, isStranger, owned, seen } from '../people/visibility.ts';
+import { hidden, hiddenAtHome, isStranger, owned, seen, seenAtHome } from '../people/visibility.ts';
 import { tableOf, type KindWord } from './kind-words.ts';
 import type { RecordKind } from './kept/kept-form.queries.ts';
 
@@ -29,7 +29,7 @@ export const seenPairing: Seen = (alias) => {
   if (owned(alias) === 'true') return 'true';
   const member = (condition: string): string =>
     `exists (select from pairing_member m join individual y on y.id = m.individual_id where m.pairing_id = ${alias}.id and ${condition})`;
-  return `(${owned(alias)} or not ${member(hidden('individual', 'y'))} or ${member(`y.withdrawn_at is null and ${seen('individual', 'y')}`)})`;
+  return `(${owned(alias)} or not ${member(hiddenAtHome('individual', 'y'))} or ${member(`y.withdrawn_at is null and ${seenAtHome('individual', 'y')}`)})`;
 };
 
 /** Remarks, together with what they are about (primary keys). */

@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { owned } from '../people/visibility.ts';
 import { dateInWords } from '../../shared/edtf.ts';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import type { SourceKind } from '../../shared/vocabulary.ts';
@@ -9,7 +10,7 @@ import { clutchTitle, sourceTitle } from './titles.ts';
 
 /** A record that stands in the way, as a problem document names it. */
 export interface Dependant {
-  readonly kind: RecordKind | 'merge';
+  readonly kind: RecordKind | 'merge' | 'transfer';
   /** Its id; "private-1" and so on where it may not be seen. */
   readonly id: string;
   readonly name: string;
@@ -36,20 +37,25 @@ const clutch = (where: string): string =>
 const line = (where: string): string =>
   `(select 'line' as kind, l.id, l.name, null as code, null as date, true as "isSeen" from line l where l.withdrawn_at is null and ${where} limit ${named})`;
 
+/** An open offer of an animal (transfer_animal_offered_unique). */
+const offer = (animal: string): string =>
+  `(select 'transfer' as kind, t.id, k.name, null as code, null as date, ${owned('t')} as "isSeen" from transfer_animal a join transfer t on t.id = a.transfer_id join keeper k on k.id = t.to_id
+   where a.individual_id = ${animal} and a.state = 'offered')`;
+
 const parentOf = (parent: string): string =>
   `c.id in (select clutch_id from clutch_candidate where individual_id = ${parent}
      union select clutch_id from clutch_pair where a_id = ${parent} union select clutch_id from clutch_pair where b_id = ${parent})`;
 
 /**
  * What needs a record of each kind. Indexes: individual_species_index, individual_line_index, individual_source_index,
- * individual_clutch_index, clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index, clutch_pairing_index.
+ * individual_clutch_index, clutch_candidate_individual_index, transfer_animal_offered_unique, clutch_pair_a_index, clutch_pair_b_index, clutch_pairing_index.
  */
 const above = (): Partial<Record<KindWord, readonly string[]>> => ({
   species: [line('l.species_id = $1'), individual('i.species_id = $1')],
   line: [individual('i.line_id = $1')],
   source: [individual('i.source_id = $1')],
   clutch: [individual('i.clutch_id = $1')],
-  animal: [clutch(parentOf('$1'))],
+  animal: [clutch(parentOf('$1')), offer('$1')],
   pairing: [clutch('c.pairing_id = $1')],
 });
 
@@ -132,6 +138,7 @@ export function nameOf(row: DependantRow): string {
       : `${row.name ?? 'note'} of ${dateInWords(row.date)}`;
   if (row.kind === 'merge')
     return `${formatRegistryNumber(row.name ?? '')} merged into ${formatRegistryNumber(row.code ?? '')}`;
+  if (row.kind === 'transfer') return row.name === null ? 'departure from the club' : `transfer to ${row.name}`;
   if (row.kind === 'claim') return `claim of “${row.name ?? ''}”`;
   return row.name ?? '';
 }

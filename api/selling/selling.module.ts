@@ -8,6 +8,7 @@ import {
 } from '@nestjs/common';
 import { JournalKinds } from '../journal/journal-kinds.ts';
 import { LineageModule } from '../lineage/lineage.module.ts';
+import { PeopleModule } from '../people/people.module.ts';
 import { ProvenanceModule } from '../provenance/provenance.module.ts';
 import { PublicSheetsController } from './sheets/public-sheets.controller.ts';
 import { PublicSheetsService } from './sheets/public-sheets.service.ts';
@@ -20,18 +21,27 @@ import { PublishedKeysController } from './signing-keys/published-keys.controlle
 import { signingKeyKind } from './signing-keys/signing-key-kind.ts';
 import { SigningKeysController } from './signing-keys/signing-keys.controller.ts';
 import { SigningKeys } from './signing-keys/signing-keys.service.ts';
+import { transferKind } from './transfers/transfer-kind.ts';
+import { TransfersController } from './transfers/transfers.controller.ts';
+import { TransfersService } from './transfers/transfers.service.ts';
 
 /** Animals that change hands, and the papers that go with them. */
 @Module({
-  imports: [LineageModule, ProvenanceModule],
-  controllers: [SigningKeysController, PublishedKeysController, SheetsController, PublicSheetsController],
-  providers: [SigningKeys, SheetComposer, SheetsService, PublicSheetsService],
+  imports: [LineageModule, PeopleModule, ProvenanceModule],
+  controllers: [
+    SigningKeysController,
+    PublishedKeysController,
+    SheetsController,
+    PublicSheetsController,
+    TransfersController,
+  ],
+  providers: [SigningKeys, SheetComposer, SheetsService, PublicSheetsService, TransfersService],
 })
 export class SellingModule implements NestModule, OnModuleInit {
   constructor(@Inject(JournalKinds) private readonly kinds: JournalKinds) {}
 
   onModuleInit(): void {
-    for (const kind of [signingKeyKind, sheetKind]) this.kinds.add(kind);
+    for (const kind of [signingKeyKind, sheetKind, transferKind]) this.kinds.add(kind);
   }
 
   configure(consumer: MiddlewareConsumer): void {

@@ -57,6 +57,10 @@ export class Individual extends WithdrawableRecord {
   @Column({ type: 'text', default: 'club' })
   visibility: Visibility;
 
+  /** Keepers who see it besides where it is private; the database keeps it by the transfers. */
+  @Column({ name: 'shown_to', type: 'uuid', array: true, default: () => `'{}'` })
+  shownTo: string[];
+
   /** The sheet that brought it; no foreign key, see the migration. */
   @Column({ name: 'import_id', type: 'uuid', nullable: true })
   importId: string | null;

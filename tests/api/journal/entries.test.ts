@@ -6,6 +6,7 @@ import { bodyOf } from '../../support/answer.ts';
 import { Factory, trio } from '../../support/factories.ts';
 import { storedEntries } from './stored-entries.ts';
 import { otherRoutes } from './other-writing-routes.ts';
+import { transferRoutes } from './transfer-writing-routes.ts';
 import { provenanceRoutes } from './provenance-writing-routes.ts';
 import { sheetRoutes } from './sheet-writing-routes.ts';
 import { idIn, registerRoutes, runOn, sheet, type Scenario } from './writing-routes.ts';
@@ -23,6 +24,7 @@ beforeAll(async () => {
     ...registerRoutes(),
     ...provenanceRoutes(api, make),
     ...sheetRoutes(api, make),
+    ...transferRoutes(api, make),
     ...otherRoutes(api, make, (end) => ends.push(end)),
   };
 });

@@ -4,6 +4,7 @@ import { fileRoutes } from './file-routes.ts';
 import { lineageRoutes } from './lineage-routes.ts';
 import { matchRoutes } from './match-routes.ts';
 import { sheetRoutes } from './sheet-routes.ts';
+import { transferRoutes } from './transfer-routes.ts';
 import type { World } from './route-world.ts';
 
 /** Who comes to a route: the columns of the table. */
@@ -293,6 +294,7 @@ export const table: Record<string, Row> = {
   ...sheetRoutes,
   ...lineageRoutes,
   ...matchRoutes,
+  ...transferRoutes,
   ...acknowledgementRoutes,
   'GET /api/v1/places': row(reading),
   'GET /api/v1/individuals/{id}/provenance': row(reading, publicAnimal),
