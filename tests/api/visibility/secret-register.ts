@@ -2,6 +2,7 @@ import type { ClutchView } from '../../../api/register/clutches/clutch.view.ts';
 import type { IndividualItemView } from '../../../api/register/individuals/individual.view.ts';
 import type { TestApi, TestKeeper } from '../../support/api.ts';
 import { Factory, mediumPoisonFrog } from '../../support/factories.ts';
+import { makeTransfers } from './secret-transfers.ts';
 
 /** Who asks: the keeper of what is private, another keeper, a registrar, and somebody who is not signed in. */
 export const askers = ['owner', 'other', 'registrar', 'stranger'] as const;
@@ -34,7 +35,7 @@ const inPrivate: readonly Asker[] = ['owner', 'registrar'];
 const inClub: readonly Asker[] = ['owner', 'other', 'registrar'];
 
 /** Notes down records as they are made, and what must not be told of them. */
-class Ledger {
+export class Ledger {
   readonly secrets: Secret[] = [];
   readonly ids: Record<string, string> = {};
   readonly numbers: Record<string, string> = {};
@@ -84,6 +85,7 @@ export async function makeSecretRegister(api: TestApi): Promise<SecretRegister> 
   await makeHousing(world, founders, young);
   await makeRemarks(world, founders, young);
   await makeImport(world, owner);
+  await makeTransfers(api, make, ledger, speciesId);
   return { owner, other, secrets: ledger.secrets, ids: ledger.ids, numbers: ledger.numbers };
 }
 
