@@ -302,6 +302,7 @@ const sheets: Record<string, ConstraintMessage> = {
   provenance_sheet_revoked_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
   provenance_sheet_revoked_whole: rule('/reason', 'A sheet that is revoked has a moment and a reason.'),
   provenance_sheet_kept: rule('', 'A signed sheet is never altered. Revoke it, and make a new one.'),
+  provenance_sheet_animal_pkey: rule('/animals', 'An animal stands twice on this sheet. Name it once.'),
   provenance_sheet_animal_sheet: missing('', 'sheet'),
   provenance_sheet_animal_individual: missing('/animals', 'animal'),
   provenance_sheet_animal_place: rule('/animals', 'Animals are counted from 1.'),

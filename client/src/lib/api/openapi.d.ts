@@ -1955,6 +1955,124 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/transfers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Transfers, newest first
+         * @description An offer is seen by its two keepers and registrars; once animals changed hands or left, by every member who may see one of them. Who took animals out of the club, notes and reasons are told to the two (registrars) alone.
+         */
+        get: operations["listTransfersTransfers"];
+        put?: never;
+        /**
+         * Offer animals to another keeper, or note that they left the club
+         * @description Offered animals stay with the giver until the other keeper accepts; meanwhile that keeper sees their records, private ones too. An animal is in one open offer at most. Animals that left the club are gone from then on: their record stays, with their keeper, and their stays in pairings end on the date. A registrar can do it for the keeper of the animals.
+         */
+        post: operations["addTransferTransfers"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/transfers/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One transfer with its animals */
+        get: operations["getTransferTransfers"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/transfers/{id}/acceptance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take the animals of an offer
+         * @description The records themselves pass to the receiver, all or none, with everything that is known of them. Stays in pairings of other keepers end on the date. The giver still sees the animals, also if the receiver makes them private. A registrar can answer for the receiver, but not an offer of their own. 409 says what happened meanwhile (`current` is the transfer as it is now), what stands against it (`changed`), or which codes are taken (`errors`).
+         */
+        post: operations["acceptTransferTransfers"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/transfers/{id}/refusal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Decline an offer; nothing changes hands */
+        post: operations["declineTransferTransfers"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/transfers/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take an open offer back, or put animals back that had not left the club
+         * @description A departure is put back as it was: the animals live with their keeper, and their stays go on; what was corrected meanwhile stays. Refused with 409 where an animal came back, died or was withdrawn since, or a stay was changed (`changed` names them).
+         */
+        post: operations["withdrawTransferTransfers"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/transfers/{id}/returns": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Note that animals came back which had left the club
+         * @description They live with the keeper of their record again; that they were away stays on record.
+         */
+        post: operations["returnAnimalsTransfers"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/imports": {
         parameters: {
             query?: never;
@@ -2436,7 +2554,7 @@ export interface components {
              * @description What was done.
              * @enum {string}
              */
-            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
+            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
             /** @description The record; null where it was none in particular. */
             record: components["schemas"]["JournalRecordView"] | null;
             /** @description What changed, field by field, as far as you may see it. */
@@ -7154,6 +7272,220 @@ export interface components {
             /** @description Its animals today, in the order in which they stand on it. */
             today: components["schemas"]["AnimalTodayView"][];
         };
+        TransferKeeperView: {
+            /**
+             * Format: uuid
+             * @description Id of the keeper.
+             */
+            id: string;
+            /** @description Name of the keeper. */
+            name: string;
+        };
+        TransferItemView: {
+            /**
+             * Format: uuid
+             * @description Id of the transfer.
+             */
+            id: string;
+            /** @description Counts its changes from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /**
+             * @description handover: to another keeper; departure: out of the club.
+             * @enum {string}
+             */
+            kind: "handover" | "departure";
+            /**
+             * @description offered: it waits for an answer. accepted: the animals changed hands; a departure is accepted from the start. declined, withdrawn: nothing changed hands, or a departure was put back.
+             * @enum {string}
+             */
+            state: "offered" | "accepted" | "declined" | "withdrawn";
+            /** @description Who gives. */
+            from: components["schemas"]["TransferKeeperView"];
+            /** @description Who receives; null where they left the club. */
+            to: components["schemas"]["TransferKeeperView"] | null;
+            /** @description Who took the animals out of the club, in the words of the giver; null to everybody but the giver and registrars. */
+            leftTo: string | null;
+            /** @description When they change or changed hands, EDTF; null where that is open. */
+            date: string | null;
+            /** @description How many animals. */
+            count: number;
+            /** @description The first three of them, by number. */
+            first: components["schemas"]["AnimalStatusView"][];
+        };
+        TransferAnimalView: {
+            /** @description Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen. */
+            id: string;
+            /**
+             * @description Registry number with its check character; null where it may not be seen.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex; unsexed where it may not be seen.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
+            /**
+             * @description Whether it lives; unknown where it may not be seen.
+             * @enum {string}
+             */
+            status: "alive" | "died" | "gone" | "unknown";
+            /** @description Scientific name; null where it may not be seen. */
+            species: string | null;
+            /** @description Name of its line; null where it has none or may not be seen. */
+            line: string | null;
+            /** @description When it hatched, EDTF; null where it may not be seen. */
+            hatched: string | null;
+            /** @description When it left the water, EDTF; null where it may not be seen. */
+            outOfWater: string | null;
+            /** @description The giver's own code for it; null where it had none, to others than the two keepers, and where it may not be seen. */
+            givenCode: string | null;
+            /** @description When it came back after it had left the club, EDTF; null while it has not. */
+            returned: string | null;
+        };
+        TransferWarningView: {
+            /**
+             * Format: uuid
+             * @description Id of the animal.
+             */
+            individualId: string;
+            /**
+             * @description stay-ends: it lives in a pairing, where its stay ends on the day on which it passes. in-water: nobody noted that it left the water.
+             * @enum {string}
+             */
+            code: "stay-ends" | "in-water";
+            /** @description The same in words. */
+            detail: string;
+        };
+        TransferView: {
+            /**
+             * Format: uuid
+             * @description Id of the transfer.
+             */
+            id: string;
+            /** @description Counts its changes from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /**
+             * @description handover: to another keeper; departure: out of the club.
+             * @enum {string}
+             */
+            kind: "handover" | "departure";
+            /**
+             * @description offered: it waits for an answer. accepted: the animals changed hands; a departure is accepted from the start. declined, withdrawn: nothing changed hands, or a departure was put back.
+             * @enum {string}
+             */
+            state: "offered" | "accepted" | "declined" | "withdrawn";
+            /** @description Who gives. */
+            from: components["schemas"]["TransferKeeperView"];
+            /** @description Who receives; null where they left the club. */
+            to: components["schemas"]["TransferKeeperView"] | null;
+            /** @description Who took the animals out of the club, in the words of the giver; null to everybody but the giver and registrars. */
+            leftTo: string | null;
+            /** @description When they change or changed hands, EDTF; null where that is open. */
+            date: string | null;
+            /** @description How many animals. */
+            count: number;
+            /** @description The first three of them, by number. */
+            first: components["schemas"]["AnimalStatusView"][];
+            /** @description A note for the two keepers and registrars; null to others. */
+            note: string | null;
+            /** @description Why it was declined or withdrawn; null to others than the two keepers and registrars. */
+            reason: string | null;
+            /** @description Name of who brought it into this state; null while it waits. */
+            settledBy: string | null;
+            /**
+             * Format: date-time
+             * @description When it came into this state, RFC 3339 in UTC; null while it waits.
+             */
+            settledAt: string | null;
+            /** @description All of them, by number, those that may not be seen last. */
+            animals: components["schemas"]["TransferAnimalView"][];
+            /** @description What to think of while it waits; empty once it was answered. */
+            warnings: components["schemas"]["TransferWarningView"][];
+            /** @description What whoever asks can do with it now. */
+            steps: ("accept" | "decline" | "withdraw" | "return")[];
+        };
+        NewTransferRequest: {
+            /**
+             * Format: uuid
+             * @description The keeper of the club to whom the animals are offered; not with leftTo.
+             */
+            to?: string;
+            /**
+             * @description The animals left the club: to whom, in your own words, or null where that is not noted. Only you and registrars read it.
+             * @example a school terrarium in the next town
+             */
+            leftTo?: string | null;
+            /** @description The animals: ids or registry numbers, all of one keeper; not with clutch. */
+            animals?: string[];
+            /**
+             * Format: uuid
+             * @description All living young of this clutch that the giver keeps and that are not on offer, at most 200; not with animals.
+             */
+            clutch?: string;
+            /**
+             * @description When they change hands, if that is known; of a departure when they left, today (UTC) if left out. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            date?: string | null;
+            /** @description A note that the two keepers and registrars read. */
+            note?: string | null;
+        };
+        TakenCodeRequest: {
+            /** @description The animal: its id or its registry number. */
+            individualId: string;
+            /**
+             * @description The receiver's own code for it, unique for the receiver; null for none.
+             * @example B-12
+             */
+            code: string | null;
+        };
+        AcceptanceRequest: {
+            /**
+             * @description When they changed hands. If left out the date of the offer, where that is not later than today, else today (UTC). EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            date?: string;
+            /** @description Codes of the receiver; an animal that is not named here keeps the code it has. */
+            codes?: components["schemas"]["TakenCodeRequest"][];
+        };
+        TransferReasonRequest: {
+            /** @description Why; the two keepers and registrars read it. */
+            reason?: string | null;
+        };
+        ReturnRequest: {
+            /** @description Those that came back: ids or registry numbers; all that have not yet if left out. */
+            animals?: string[];
+            /**
+             * @description When; today (UTC) if left out. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            date?: string;
+        };
         CreatedCounts: {
             /** @description Animals. */
             individuals: number;
@@ -8920,7 +9252,7 @@ export interface operations {
                 /** @description What one keeper did. */
                 keeper?: string;
                 /** @description Entries of one kind of change. */
-                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
+                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
                 /** @description From this day on (UTC). */
                 from?: string;
                 /** @description Up to this day, itself included (UTC). */
@@ -19295,6 +19627,653 @@ export interface operations {
             };
             /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
             503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listTransfersTransfers: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Those that I gave, departures included, or those that were offered to me. All that may be seen if left out. */
+                side?: "given" | "received";
+                /** @description In this state. */
+                state?: "offered" | "accepted" | "declined" | "withdrawn";
+                /** @description To keepers of the club, or out of it. */
+                kind?: "handover" | "departure";
+                /** @description Those of this animal, also under records that were merged into it. */
+                individualId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["TransferItemView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addTransferTransfers: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewTransferRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getTransferTransfers: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    acceptTransferTransfers: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AcceptanceRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    declineTransferTransfers: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TransferReasonRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawTransferTransfers: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TransferReasonRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    returnAnimalsTransfers: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReturnRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TransferView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };
