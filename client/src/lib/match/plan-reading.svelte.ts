@@ -1,65 +1,58 @@
 import { api } from '../api/client.ts';
 import { ProblemError } from '../api/problem.ts';
-import type { Plan, PlanForecast } from '../api/types.ts';
+import type { Plan } from '../api/types.ts';
 
-/** What a plan for a line is to be, as the page asks for it. */
-export interface PlanWish {
-  readonly pairings: number;
-  readonly weight: number;
-  readonly inbreedingTo: number;
-  readonly reserve: number;
-  /** Null: any number of moves. */
-  readonly movesMost: number | null;
-}
-
-/** A plan for one line and what would come of it; the plan that is shown stays until the next answer has come. */
+/** A plan for one line; the plan that is shown stays until the next answer has come. */
 export class PlanReading {
   plan = $state.raw<Plan | null>(null);
-  forecast = $state.raw<PlanForecast | null>(null);
+  /** The question that the plan answers. */
+  question = $state.raw<object | null>(null);
   /** What was wrong, a sentence each. */
   problems = $state.raw<readonly string[]>([]);
-  busy = $state<'' | 'plan' | 'forecast'>('');
+  busy = $state(false);
+  isStopped = $state(false);
   #asking: AbortController | null = null;
 
-  async make(lineId: string, wish: PlanWish): Promise<void> {
-    const plan = await this.#ask<Plan>('plan', `/lines/${lineId}/plan`, wish);
-    if (!plan) return;
-    this.plan = plan;
-    this.forecast = null;
-  }
-
-  /** Breeds the next generations of the plan that is shown. */
-  async foretell(lineId: string): Promise<void> {
-    const pairs = this.plan?.pairs.map(({ male, female }) => ({ sire: male.animal.id, dam: female.animal.id }));
-    if (!pairs) return;
-    const forecast = await this.#ask<PlanForecast>('forecast', `/lines/${lineId}/plan-forecast`, { pairs });
-    if (forecast) this.forecast = forecast;
-  }
-
-  /** Gives up what is asked for: nobody looks any more. */
-  close(): void {
-    this.#asking?.abort();
-  }
-
-  async #ask<Answer>(busy: 'plan' | 'forecast', path: string, body: object): Promise<Answer | null> {
+  /** Asks for a plan; a question before is given up. */
+  async make(lineId: string, question: object): Promise<void> {
     this.#asking?.abort();
     const asking = new AbortController();
     this.#asking = asking;
-    this.busy = busy;
+    this.busy = true;
+    this.isStopped = false;
     try {
-      const answer = await api.ask<Answer>(path, body, { signal: asking.signal });
-      if (asking.signal.aborted) return null;
+      const plan = await api.ask<Plan>(`/lines/${lineId}/plan`, question, { signal: asking.signal });
+      if (asking.signal.aborted) return;
+      this.plan = plan;
+      this.question = question;
       this.problems = [];
-      return answer;
     } catch (error) {
-      if (asking.signal.aborted) return null;
+      if (asking.signal.aborted) return;
       if (!(error instanceof ProblemError)) throw error;
-      this.problems = [error.detail, ...error.errors.map(({ detail }) => detail)].filter(
-        (detail, place, all) => all.indexOf(detail) === place,
-      );
-      return null;
+      this.problems = problemsOf(error);
     } finally {
-      if (this.#asking === asking) this.busy = '';
+      if (this.#asking === asking) this.busy = false;
     }
   }
+
+  /** Gives up what is being reckoned; the service ends it. */
+  stop(): void {
+    if (!this.busy) return;
+    this.close();
+    this.isStopped = true;
+  }
+
+  /** Leaves the question: nobody looks any more. */
+  close(): void {
+    this.#asking?.abort();
+    this.#asking = null;
+    this.busy = false;
+  }
+}
+
+/** A refusal in sentences, each once. */
+export function problemsOf(error: ProblemError): string[] {
+  return [error.detail, ...error.errors.map(({ detail }) => detail)].filter(
+    (detail, place, all) => all.indexOf(detail) === place,
+  );
 }
