@@ -103,9 +103,10 @@ export class PlanTeller {
     return {
       animal: this.#animal(animal.side, animal.place),
       reason: animal.reason,
-      why: whyLeftOut(animal, request.pairings, request.inbreedingTo),
+      why: whyLeftOut(animal, request, (side, place) => this.#nameOf(side, place)),
       mates: animal.mates,
       bestMate: animal.bestMate && this.names.refOf(this.#candidate(other, animal.bestMate.mate).id),
+      aboveLimit: this.#aboveLimit(other, animal.aboveLimit),
       including: alternativeView(animal.including),
     };
   }
@@ -119,12 +120,18 @@ export class PlanTeller {
         difference: bestOther.difference,
         isSpent: bestOther.isSpent,
       },
-      aboveLimit: aboveLimit && {
-        animal: this.names.refOf(this.#candidate(mates, aboveLimit.mate).id),
-        inbreeding: aboveLimit.kinship,
-        difference: aboveLimit.difference,
-      },
+      aboveLimit: this.#aboveLimit(mates, aboveLimit),
     };
+  }
+
+  #aboveLimit(mates: Side, found: MateRank['aboveLimit']): MateRankView['aboveLimit'] {
+    return (
+      found && {
+        animal: this.names.refOf(this.#candidate(mates, found.mate).id),
+        inbreeding: found.kinship,
+        difference: found.difference,
+      }
+    );
   }
 
   #animal(side: Side, place: number): PlanAnimalView {

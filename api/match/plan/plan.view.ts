@@ -75,7 +75,8 @@ export class MateAboveLimitView {
   inbreeding: number;
 
   @Shown({
-    description: 'What a pair with it would add to the sum less what the chosen one adds; below 0.',
+    description:
+      'What a pair with it would add to the sum less what the pair with the chosen mate, or with the best one, adds; below 0.',
     maximum: 0,
   })
   difference: number;
@@ -182,6 +183,14 @@ export class LeftOutView {
 
   @Shown({ description: 'The best of them; null without one.', type: AnimalRef, nullable: true })
   bestMate: AnimalRef | null;
+
+  @Shown({
+    description:
+      'The best of the mates that would add less than the best mate, but whose young would have F above the limit; null where there is none.',
+    type: MateAboveLimitView,
+    nullable: true,
+  })
+  aboveLimit: MateAboveLimitView | null;
 
   @Shown({ description: 'The best plan that has it in a pair.', type: AlternativeView })
   including: AlternativeView;

@@ -48,42 +48,56 @@ function aboveLimitInWords(
 }
 
 /** Why an animal is in no pair, in a sentence or two. */
-export function whyLeftOut(animal: LeftOut, pairings: number, inbreedingTo: number): string {
-  return [reasonInWords(animal, pairings, inbreedingTo), ...alternativeInWords(animal.including, 'With it')].join(' ');
+export function whyLeftOut(
+  animal: LeftOut,
+  asked: { readonly pairings: number; readonly inbreedingTo: number },
+  nameOf: NameOf,
+): string {
+  return [
+    reasonInWords(animal, asked.pairings, asked.inbreedingTo),
+    ...tooCloseInWords(animal, asked.inbreedingTo, nameOf),
+    ...alternativeInWords(animal.including, 'With it'),
+  ].join(' ');
+}
+
+function tooCloseInWords({ side, aboveLimit }: LeftOut, limit: number, nameOf: NameOf): string[] {
+  if (!aboveLimit) return [];
+  const mate = nameOf(side === 'male' ? 'female' : 'male', aboveLimit.mate);
+  return [
+    `${mate} would be its best mate, but F of their young would be ${percent(aboveLimit.kinship)}, above the limit of ${percent(limit)}.`,
+  ];
 }
 
 function reasonInWords({ reason, obstacles, leastKinship, mates }: LeftOut, pairings: number, limit: number): string {
   const all = `the ${pairings === 1 ? 'one pair' : `${pairings} pairs`} wanted`;
-  const close = obstacles['above-limit'];
-  const tooClose =
-    close === 0
-      ? ''
-      : ` With ${close === 1 ? 'one more mate' : `${close} more mates`} F of its young would be above the limit of ${percent(limit)}.`;
   switch (reason) {
     case 'unused':
       return 'The request leaves it out.';
-    case 'no-mate': {
-      const parts = [
-        obstacles['above-limit'] > 0
-          ? `${obstacles['above-limit']} above the limit of F, ${percent(limit)} (the least related of all has ${percent(leastKinship ?? 0)})`
-          : '',
-        obstacles.forbidden > 0 ? `${obstacles.forbidden} not to be paired with it` : '',
-        obstacles['kept-together'] > 0 ? `${obstacles['kept-together']} of keepers whose animals stay together` : '',
-        obstacles.unused > 0 ? `${obstacles.unused} that are not used` : '',
-      ].filter((part) => part !== '');
-      return parts.length === 0 ? 'There is no mate for it.' : `It may have no mate: ${parts.join(', ')}.`;
-    }
+    case 'no-mate':
+      return noMateInWords(obstacles, leastKinship, limit);
     case 'mates-spent':
       return `${mates === 1 ? 'The only mate that it may have is' : `All ${mates} mates that it may have are`} used as often as may be.`;
     case 'moves-spent':
       return 'It or its mate would have to move, and no more moves are allowed.';
     case 'as-good':
-      return `Others make up ${all}; a plan with it would be as good.${tooClose}`;
+      return `Others make up ${all}; a plan with it would be as good.`;
     case 'higher-mean-kinship':
-      return `Its mean kinship is higher than that of every animal of its sex in the plan.${tooClose}`;
+      return `Its mean kinship is higher than that of every animal of its sex in the plan.`;
     case 'dearer':
-      return `Others make up ${all} with a smaller sum.${tooClose}`;
+      return `Others make up ${all} with a smaller sum.`;
   }
+}
+
+function noMateInWords(obstacles: LeftOut['obstacles'], leastKinship: number | null, limit: number): string {
+  const parts = [
+    obstacles['above-limit'] > 0
+      ? `${obstacles['above-limit']} above the limit of F, ${percent(limit)} (the least related of all has ${percent(leastKinship ?? 0)})`
+      : '',
+    obstacles.forbidden > 0 ? `${obstacles.forbidden} not to be paired with it` : '',
+    obstacles['kept-together'] > 0 ? `${obstacles['kept-together']} of keepers whose animals stay together` : '',
+    obstacles.unused > 0 ? `${obstacles.unused} that are not used` : '',
+  ].filter((part) => part !== '');
+  return parts.length === 0 ? 'There is no mate for it.' : `It may have no mate: ${parts.join(', ')}.`;
 }
 
 function alternativeInWords(alternative: Alternative, what: string): string[] {

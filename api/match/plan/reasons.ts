@@ -53,6 +53,8 @@ export interface LeftOut {
   readonly leastKinship: number | null;
   /** Its best mate of those that it might have. */
   readonly bestMate: { readonly mate: number; readonly cost: number } | null;
+  /** The best of the mates that the limit of F stands against, where it would add less than its best mate. */
+  readonly aboveLimit: MateRank['aboveLimit'];
   /** The best plan with it. */
   readonly including: Alternative;
 }
@@ -126,6 +128,7 @@ export class Reasons {
       mates: mates.length,
       ...this.#against(side, place),
       bestMate: mates[0] ?? null,
+      aboveLimit: mates[0] ? this.#betterAboveLimit(side, place, mates[0].cost) : null,
       including,
     };
   }

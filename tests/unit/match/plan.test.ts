@@ -124,6 +124,19 @@ describe('a plan', () => {
     // ½(0.1 + 0) + 0.3 against ½(0.1 + 0.9) + 0.2
     expect(pair?.forMale.aboveLimit?.difference).toBeCloseTo(-0.35, 12);
     expect(pair?.forFemale.aboveLimit).toBeNull();
+    // male 1 has a mate, but a better one above the limit
+    const males = [planAnimal(), planAnimal({ meanKinship: 0.3 })];
+    const plan = planOf(
+      square(
+        [
+          [0.2, 0.1],
+          [0.3, 0.25],
+        ],
+        { males, females, inbreedingMost: 0.25 },
+      ),
+    );
+    const left = plan.leftOut.find(({ side, place }) => side === 'male' && place === 1);
+    expect(left).toMatchObject({ bestMate: { mate: 1 }, aboveLimit: { mate: 0, kinship: 0.3 } });
   });
 
   it('says why an animal is left out: no mate, its mates taken, a greater mean kinship, or that it would do as well', () => {

@@ -6736,7 +6736,7 @@ export interface components {
             animal: components["schemas"]["AnimalRef"];
             /** @description Expected F of the young with it, above the limit, 0 to 1 (Malécot 1948). */
             inbreeding: number;
-            /** @description What a pair with it would add to the sum less what the chosen one adds; below 0. */
+            /** @description What a pair with it would add to the sum less what the pair with the chosen mate, or with the best one, adds; below 0. */
             difference: number;
         };
         MateRankView: {
@@ -6802,6 +6802,8 @@ export interface components {
             mates: number;
             /** @description The best of them; null without one. */
             bestMate: components["schemas"]["AnimalRef"] | null;
+            /** @description The best of the mates that would add less than the best mate, but whose young would have F above the limit; null where there is none. */
+            aboveLimit: components["schemas"]["MateAboveLimitView"] | null;
             /** @description The best plan that has it in a pair. */
             including: components["schemas"]["AlternativeView"];
         };
