@@ -101,7 +101,7 @@ describe('the public page of a sheet', () => {
       'traced-share': ['100 %', '75 %'],
       'label-standing': ['100 % documented', '75 % documented · 25 % unknown'],
     });
-    expect(told['hatched']?.[1]).toBe('March 2021');
+    expect(told['hatched']?.[1]).toBe('2021-03');
     const [father, wasMother] = seller.parents;
     expect(told['parents']?.[0]).toContain(`${father?.number} (sire)`);
     expect(told['parents']?.[0]).toContain(`${wasMother?.number} (dam)`);
