@@ -6,6 +6,7 @@ import { RegisterImport } from './exchange/register-import.entity.ts';
 import { journalEntities } from './journal/journal.entities.ts';
 import { JournalModule } from './journal/journal.module.ts';
 import { LineageModule } from './lineage/lineage.module.ts';
+import { matchEntities } from './match/match.entities.ts';
 import { MatchModule } from './match/match.module.ts';
 import { PermissionGuard } from './people/permission.guard.ts';
 import { peopleEntities } from './people/people.entities.ts';
@@ -27,6 +28,7 @@ export const entities = [
   ...journalEntities,
   ...registerEntities,
   ...provenanceEntities,
+  ...matchEntities,
   ...sellingEntities,
   RegisterImport,
 ];

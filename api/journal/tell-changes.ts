@@ -18,6 +18,8 @@ const references: Readonly<Record<string, string>> = {
   individualId: 'individual',
   aId: 'individual',
   bId: 'individual',
+  maleId: 'individual',
+  femaleId: 'individual',
   mergedIntoId: 'individual',
   keptId: 'individual',
   duplicateId: 'individual',
@@ -74,7 +76,10 @@ function tellRows(
   nameOf: NameOf,
 ): string {
   const lines = rows.map((row) => line(row as Readonly<Record<string, unknown>>, nameOf));
-  return lines.sort().join('\n');
+  return lines
+    .filter((text) => text !== '')
+    .sort()
+    .join('\n');
 }
 
 function tellValue(kind: JournalKind | undefined, property: string, value: unknown, nameOf: NameOf): string {

@@ -27,6 +27,7 @@ export type Subject =
   | 'photograph'
   | 'acknowledgement'
   | 'transfer'
+  | 'plan'
   | 'lineage'
   | 'import'
   | 'journal'
@@ -74,18 +75,19 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
         'lineage',
         'import',
         'journal',
+        'plan',
         'sheet',
       ],
     },
     // to add to the journal is to undo what it tells of; that needs the permission for the change itself
-    { action: 'add', subject: [...register, ...provenance, 'transfer', 'import', 'journal', 'sheet'] },
+    { action: 'add', subject: [...register, ...provenance, 'transfer', 'plan', 'import', 'journal', 'sheet'] },
     // a transfer belongs to two: the giver for withdrawing it, the receiver for answering it
-    { action: 'change', subject: [...register, ...provenance, 'transfer', 'import', 'sheet'], conditions: own },
+    { action: 'change', subject: [...register, ...provenance, 'transfer', 'plan', 'import', 'sheet'], conditions: own },
     { action: ['read', 'add', 'change'], subject: 'account' },
   ];
   if (who.roles.includes('registrar'))
     rules.push(
-      { action: 'change', subject: [...register, ...provenance, 'transfer', 'import', 'sheet'] },
+      { action: 'change', subject: [...register, ...provenance, 'transfer', 'plan', 'import', 'sheet'] },
       { action: ['add', 'change'], subject: 'acknowledgement' },
       { action: 'merge', subject: 'individual' },
       { action: 'review', subject: 'evidence' },

@@ -337,6 +337,26 @@ const selling: Record<string, ConstraintMessage> = {
   ),
 };
 
+/** A kept plan stays as it was made. */
+const plans: Record<string, ConstraintMessage> = {
+  kept_plan_keeper: missing('', 'keeper'),
+  kept_plan_line: missing('/lineId', 'line'),
+  kept_plan_name_length: rule('/name', 'A name has 1 to 120 characters.'),
+  kept_plan_visibility: rule('/visibility', 'A plan is seen by its keeper (private) or by the club.'),
+  kept_plan_answer_plan: missing('', 'kept plan'),
+  kept_plan_answer_kept: rule('', 'A kept plan is never altered. Make a new one.'),
+  kept_plan_pair_plan: missing('', 'kept plan'),
+  kept_plan_pair_pkey: rule('/pairs', 'Each pair of a plan stands at a place of its own.'),
+  kept_plan_pair_place: rule('/pairs', 'Pairs are counted from 0.'),
+  kept_plan_pair_male: missing('/pairs', 'animal'),
+  kept_plan_pair_female: missing('/pairs', 'animal'),
+  kept_plan_pair_state: rule('/state', 'A pair is proposed, accepted or declined.'),
+  kept_plan_pair_pairing: missing('/pairs', 'pairing'),
+  kept_plan_pair_reason_length: rule('/reason', 'A reason has 1 to 500 characters.'),
+  kept_plan_pair_accepted: rule('/state', 'A pair is accepted when it became a pairing, and only then.'),
+  kept_plan_pair_pairing_unique: rule('/pairs', 'This pairing came of another pair. Each pair becomes its own.'),
+};
+
 /** Every rule that the database holds, in words. A test compares the names with the schema. */
 export const constraintMessages: Record<string, ConstraintMessage> = {
   ...house,
@@ -351,4 +371,5 @@ export const constraintMessages: Record<string, ConstraintMessage> = {
   ...provenance,
   ...sheets,
   ...selling,
+  ...plans,
 };

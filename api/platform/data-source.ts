@@ -11,6 +11,7 @@ import { Provenance1764000000004 } from '../../migrations/0005-provenance.ts';
 import { FiguresOfClutches1764000000005 } from '../../migrations/0006-figures-of-clutches.ts';
 import { LivingAnimals1764000000006 } from '../../migrations/0007-living-animals.ts';
 import { NotesOfClaims1764000000007 } from '../../migrations/0008-notes-of-claims.ts';
+import { KeptPlans1764000000008 } from '../../migrations/0009-kept-plans.ts';
 import { Transfers1764000000009 } from '../../migrations/0010-transfers.ts';
 import { ProvenanceSheets1764000000010 } from '../../migrations/0011-provenance-sheets.ts';
 
@@ -26,6 +27,7 @@ const migrations = [
   FiguresOfClutches1764000000005,
   LivingAnimals1764000000006,
   NotesOfClaims1764000000007,
+  KeptPlans1764000000008,
   Transfers1764000000009,
   ProvenanceSheets1764000000010,
 ];

@@ -12,10 +12,12 @@ export type KindWord =
   | 'claim'
   | 'evidence'
   | 'photograph'
-  | 'acknowledgement';
+  | 'acknowledgement'
+  | 'plan';
 
 /** The name of the table that holds a kind of record. */
 export function tableOf(word: KindWord): RecordKind {
   if (word === 'animal') return 'individual';
+  if (word === 'plan') return 'kept_plan';
   return word === 'acknowledgement' ? 'flag_acknowledgement' : word;
 }

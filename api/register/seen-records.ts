@@ -68,6 +68,12 @@ const seenClaim: Seen = (alias) => seenWith(['source', 'individual'])(alias);
 const seenEvidence: Seen = (alias) =>
   isStranger() ? 'false' : `exists (select from claim c where c.id = ${alias}.claim_id and ${seenClaim('c')})`;
 
+/** Kept plans that are shared with the club, and one's own; to registrars all, to strangers none. */
+const seenPlan: Seen = (alias) => {
+  if (isStranger()) return 'false';
+  return owned(alias) === 'true' ? 'true' : `(${alias}.visibility = 'club' or ${owned(alias)})`;
+};
+
 /** The condition for the rows of a table. */
 export const seenIn: Readonly<Record<RecordKind, Seen>> = {
   species: everything,
@@ -81,6 +87,7 @@ export const seenIn: Readonly<Record<RecordKind, Seen>> = {
   evidence: seenEvidence,
   photograph: seenWith(['individual']),
   flag_acknowledgement: seenWith(['individual']),
+  kept_plan: seenPlan,
 };
 
 /** The condition for the records of a kind. */

@@ -82,6 +82,7 @@ const beneath = (): Partial<Record<KindWord, readonly string[]>> => ({
       `(select '${table}' as kind, r.id, ${namedBy[table]}, ${seenIn[table]('r')} as "isSeen" from ${table} r
          where r.withdrawn_at is not null and r.id = (select ${table}_id from flag_acknowledgement where id = $1))`,
   ),
+  plan: [withdrawn('line', 'name', 'r.id = (select line_id from kept_plan where id = $1)')],
   line: [withdrawn('species', 'scientific_name', 'r.id = (select species_id from line where id = $1)')],
   animal: [
     withdrawn('species', 'scientific_name', 'r.id = (select species_id from individual where id = $1)'),

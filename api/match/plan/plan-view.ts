@@ -51,10 +51,9 @@ export class PlanTeller {
   ): Promise<PlanTeller> {
     const all = [...record.males, ...record.females];
     const ids = [...all.map(({ id }) => id), ...record.excluded.flatMap((some) => some.ids), ...more];
-    const [names, keepers] = await Promise.all([
-      AnimalNames.read(manager, [...new Set(ids)]),
-      readKeeperNames(manager, [...new Set(all.map(({ keeperId }) => keeperId))]),
-    ]);
+    // one after the other, since a kept plan is also told within a transaction
+    const names = await AnimalNames.read(manager, [...new Set(ids)]);
+    const keepers = await readKeeperNames(manager, [...new Set(all.map(({ keeperId }) => keeperId))]);
     return new PlanTeller(record, request, names, keepers);
   }
 

@@ -18,9 +18,9 @@ import { ConfirmedWarning } from '../warnings/confirmed-warning.entity.ts';
 
 /** The kinds of record of the register, by the names of their tables. */
 export type RecordKind =
-  'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch' | 'observation' | ProvenanceKind;
+  'species' | 'line' | 'source' | 'individual' | 'pairing' | 'clutch' | 'observation' | ProvenanceKind | 'kept_plan';
 
-/** Those that the room of provenance keeps: known here by name only, since it stands on the register. */
+/** Those that the room of provenance keeps: known here by name only, since it stands on the register, as is the kept plan of the room of pairings. */
 export type ProvenanceKind = 'claim' | 'evidence' | 'photograph' | 'flag_acknowledgement';
 
 /** Rows that belong to a record and are kept with it. */
@@ -48,6 +48,7 @@ export const keptEntities: Record<RecordKind, EntityTarget<ObjectLiteral>> = {
   evidence: 'evidence',
   photograph: 'photograph',
   flag_acknowledgement: 'flag_acknowledgement',
+  kept_plan: 'kept_plan',
 };
 
 const children: Record<RecordKind, Readonly<Record<string, Children>>> = {
@@ -67,6 +68,7 @@ const children: Record<RecordKind, Readonly<Record<string, Children>>> = {
   evidence: {},
   photograph: {},
   flag_acknowledgement: {},
+  kept_plan: { pairs: { entity: 'kept_plan_pair', of: 'plan_id', order: ['place'], keepsId: false } },
 };
 
 /** A record exactly as the database keeps it, and what the journal needs to know beside it. */

@@ -40,10 +40,7 @@ export class PairingsService {
   /** Adds a pairing of the acting keeper; 409 where an animal lives elsewhere at that time, 422 where one is not there. */
   async add(keeper: Acting, request: NewPairingRequest): Promise<PairingView> {
     return inTransaction(this.dataSource, async (manager) => {
-      const id = newId();
-      await manager.insert(Pairing, { id, keeperId: keeper.id, ...sentFields(request, ['name', 'notes']) });
-      noteAdded(manager, 'pairing', id);
-      await addMembers(manager, id, request.members ?? [], (index) => `/members/${index}/individualId`);
+      const id = await addPairing(manager, keeper, request, (index) => `/members/${index}/individualId`);
       return present(await findPairing(manager, id), () => new NotFoundProblem('pairing', id));
     });
   }
@@ -101,6 +98,24 @@ export class PairingsService {
       return present(await findPairing(manager, id), () => new NotFoundProblem('pairing', id));
     });
   }
+}
+
+/**
+ * Adds a pairing of the acting keeper within a transaction and gives its id; errors as for the service.
+ *
+ * @param pointerOf where the request names each of the animals
+ */
+export async function addPairing(
+  manager: EntityManager,
+  keeper: Acting,
+  request: NewPairingRequest,
+  pointerOf: (index: number) => string,
+): Promise<string> {
+  const id = newId();
+  await manager.insert(Pairing, { id, keeperId: keeper.id, ...sentFields(request, ['name', 'notes']) });
+  noteAdded(manager, 'pairing', id);
+  await addMembers(manager, id, request.members ?? [], pointerOf);
+  return id;
 }
 
 async function addMembers(

@@ -15,7 +15,7 @@ import { undoRaising, raiseAgain } from './undo-raising.ts';
 import { recordKind, type Titled, type TitleRow } from './record-kind.ts';
 import { undoConfirmation, type AnyKind } from './undo-change.ts';
 
-type RegisterKind = Exclude<RecordKind, ProvenanceKind>;
+type RegisterKind = Exclude<RecordKind, ProvenanceKind | 'kept_plan'>;
 type Row = TitleRow;
 
 const individualTitle = (row: Row): string =>

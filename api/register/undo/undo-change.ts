@@ -19,7 +19,7 @@ export type AnyKind = Kind<WithdrawableRecord & Kept>;
 const tableIn = (entry: EntryToUndo): RecordKind => entry.kind as RecordKind;
 
 /** Locks the record of an entry as for a change (404, 403), and refuses where its version is no longer that of the entry. */
-async function lockUnchanged(manager: EntityManager, kind: AnyKind, entry: EntryToUndo): Promise<void> {
+export async function lockUnchanged(manager: EntityManager, kind: AnyKind, entry: EntryToUndo): Promise<void> {
   await lockPedigree(manager);
   const record = await lockForChange(manager, kind, entry.recordId, 'any');
   if (record.version !== entry.recordVersion) throw new ChangedSince(entry.recordId, entry.recordVersion);

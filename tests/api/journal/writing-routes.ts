@@ -22,6 +22,8 @@ export interface Written {
   readonly before: KeptForm | null;
   readonly after: KeptForm | null;
   readonly reason?: string;
+  /** Kinds of the records that the request added besides, which have an entry each. */
+  readonly others?: readonly string[];
   /** Whose name stands beside it; "Keeper" by a token, if not given. */
   readonly by?: { readonly keeper: string | null; readonly via: string };
   /** Where the entry is, if elsewhere than in the register of the test. */

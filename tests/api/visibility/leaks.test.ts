@@ -89,7 +89,7 @@ class Walk {
 
   /** Begins the allowances anew: a walk asks faster than anybody may. */
   private async rest(): Promise<void> {
-    if (this.requests % 50 === 0) await api.dataSource.query('delete from rate_limit');
+    if (this.requests % 20 === 0) await api.dataSource.query('delete from rate_limit');
   }
 
   private look(answer: Response, request: string, asked: readonly string[]): Response {

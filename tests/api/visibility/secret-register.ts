@@ -2,6 +2,7 @@ import type { ClutchView } from '../../../api/register/clutches/clutch.view.ts';
 import type { IndividualItemView } from '../../../api/register/individuals/individual.view.ts';
 import type { TestApi, TestKeeper } from '../../support/api.ts';
 import { Factory, mediumPoisonFrog } from '../../support/factories.ts';
+import { makePlans } from './secret-plans.ts';
 import { makeTransfers } from './secret-transfers.ts';
 
 /** Who asks: the keeper of what is private, another keeper, a registrar, and somebody who is not signed in. */
@@ -85,6 +86,7 @@ export async function makeSecretRegister(api: TestApi): Promise<SecretRegister> 
   await makeHousing(world, founders, young);
   await makeRemarks(world, founders, young);
   await makeImport(world, owner);
+  await makePlans(make, ledger, owner);
   await makeTransfers(api, make, ledger, speciesId);
   return { owner, other, secrets: ledger.secrets, ids: ledger.ids, numbers: ledger.numbers };
 }

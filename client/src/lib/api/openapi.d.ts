@@ -1659,6 +1659,103 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/kept-plans": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Kept plans: your own and those shared with the club, the newest first */
+        get: operations["listKeptPlansKeptPlans"];
+        put?: never;
+        /**
+         * Make a plan for a line and keep it
+         * @description The plan is made anew from the assumptions, so that nothing in it was sent by whoever keeps it. With `shown`, 409 where it comes out with other pairs by now.
+         */
+        post: operations["addKeptPlanKeptPlans"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/kept-plans/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One kept plan: as it was when it was made, what became of it, and what the register changed under it
+         * @description What was told then is kept and never altered. `now` of each pair and `since` are computed against the register of this moment, as far as whoever asks may see it: F of the young (Malécot 1948) then and now, animals that died, moved or were paired, labels that are disputed, and whether the assumptions are still met. Animals that may not be seen stand as private-1 and so on, without their keeper.
+         */
+        get: operations["getKeptPlanKeptPlans"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Rename a kept plan, note something, share it with the club or keep it to yourself again */
+        patch: operations["changeKeptPlanKeptPlans"];
+        trace?: never;
+    };
+    "/api/v1/kept-plans/{id}/pairings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Accept pairs of a kept plan: turn them into pairings, all of them or none
+         * @description Held against the register of this very moment: 422 names each pair that cannot be made any more, and each that would cross lines, exceed the limit of F of the plan or use a disputed label, unless `allow` asks for that; then the pairing carries the warning in its notes. 409 where a pair is decided already, or an animal certainly lives elsewhere at that time. One undo takes all of it back.
+         */
+        post: operations["acceptPairsKeptPlans"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/kept-plans/{id}/pairs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Decline pairs of a kept plan, or put them back */
+        patch: operations["decidePairsKeptPlans"];
+        trace?: never;
+    };
+    "/api/v1/kept-plans/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Withdraw a kept plan; pairings that came of it stay */
+        post: operations["withdrawKeptPlanKeptPlans"];
+        /** Restore a withdrawn plan */
+        delete: operations["restoreKeptPlanKeptPlans"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/mates": {
         parameters: {
             query?: never;
@@ -2554,7 +2651,7 @@ export interface components {
              * @description What was done.
              * @enum {string}
              */
-            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
+            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "paired" | "pairing-undone" | "pairing-restored" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
             /** @description The record; null where it was none in particular. */
             record: components["schemas"]["JournalRecordView"] | null;
             /** @description What changed, field by field, as far as you may see it. */
@@ -6468,6 +6565,112 @@ export interface components {
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
+        PairCountsView: {
+            /** @description Not decided. */
+            proposed: number;
+            /** @description Became pairings. */
+            accepted: number;
+            /** @description Are not to be made. */
+            declined: number;
+        };
+        KeptPlanItemView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Name of the keeper who entered it; null where a stranger asks. */
+            keeper: string | null;
+            /**
+             * Format: uuid
+             * @description Id of that keeper; null where a stranger asks.
+             */
+            keeperId: string | null;
+            /** @description What it is called. */
+            name: string;
+            /** @description Notes. */
+            notes: string | null;
+            /** @description The line that it is for. */
+            line: components["schemas"]["MateLineView"];
+            /**
+             * @description private: its keeper and the registrars read it; club: every member.
+             * @enum {string}
+             */
+            visibility: "private" | "club";
+            /** @description Revision of the register that it was made at. */
+            revision: number;
+            /** @description Whether the register changed since; what of it concerns the plan, the plan itself tells. */
+            hasRegisterMoved: boolean;
+            /** @description What became of its pairs. */
+            pairCounts: components["schemas"]["PairCountsView"];
+        };
+        AssumedUsesView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description In how many pairs at most. */
+            most: number;
+        };
+        AssumedPairView: {
+            /** @description The male. */
+            male: components["schemas"]["AnimalRef"];
+            /** @description The female. */
+            female: components["schemas"]["AnimalRef"];
+        };
+        NamedKeeperView: {
+            /**
+             * Format: uuid
+             * @description Id of the keeper.
+             */
+            id: string;
+            /** @description Name of the keeper. */
+            name: string;
+        };
+        AssumptionsView: {
+            /** @description Pairs wanted. */
+            pairings: number;
+            /** @description Weight w of kinship. */
+            weight: number;
+            /** @description Greatest expected F of the young of a pair. */
+            inbreedingTo: number;
+            /** @description In how many pairs an animal might be. */
+            usesMost: number;
+            /** @description Animals with another number of pairs. */
+            uses: components["schemas"]["AssumedUsesView"][];
+            /** @description The animals to choose among; null for all living ones of the line. */
+            individuals: components["schemas"]["AnimalRef"][] | null;
+            /** @description Animals of other lines besides. */
+            also: components["schemas"]["AnimalRef"][];
+            /** @description Pairs that had to be in it. */
+            fixed: components["schemas"]["AssumedPairView"][];
+            /** @description Pairs that must not be in it. */
+            forbidden: components["schemas"]["AssumedPairView"][];
+            /** @description Keepers whose animals are paired among themselves only. */
+            keptTogether: components["schemas"]["NamedKeeperView"][];
+            /** @description Pairs of two keepers at most; null for any number. */
+            movesMost: number | null;
+            /** @description Old animals that have not bred, at least. */
+            reserve: number;
+            /** @description From how many months on these counted as old. */
+            reserveMonths: number;
+            /** @description What was asked for besides. */
+            allow: ("cross-lines" | "above-limit" | "disputed")[];
+            /** @description Seconds that the choice might take. */
+            seconds: number;
+        };
         YoungFlagView: {
             /**
              * @description Which flag.
@@ -6487,6 +6690,424 @@ export interface components {
             tracedShare: components["schemas"]["TracedShareView"];
             /** @description What an audit would hold against it, the gravest first. */
             flags: components["schemas"]["YoungFlagView"][];
+        };
+        OtherMateView: {
+            /** @description That mate. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description What a pair with it would add to the sum less what the chosen one adds; below 0 where it would be better for this animal alone. */
+            difference: number;
+            /** @description Whether the plan uses that mate as often as it may be used. */
+            isSpent: boolean;
+        };
+        MateAboveLimitView: {
+            /** @description That mate. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Expected F of the young with it, above the limit, 0 to 1 (Malécot 1948). */
+            inbreeding: number;
+            /** @description What a pair with it would add to the sum less what the pair with the chosen mate, or with the best one, adds; below 0. */
+            difference: number;
+        };
+        MateRankView: {
+            /** @description Its place by what the pair adds to the sum, 1 the best; equals share one. */
+            rank: number;
+            /** @description How many mates the animal may have. */
+            of: number;
+            /** @description The best other mate; null where there is none. */
+            bestOther: components["schemas"]["OtherMateView"] | null;
+            /** @description The best of the mates that would add less than the chosen one, but whose young would have F above the limit; null where there is none. */
+            aboveLimit: components["schemas"]["MateAboveLimitView"] | null;
+        };
+        AlternativeView: {
+            /**
+             * @description `possible`: there is such a plan; `impossible`: there is none under these conditions; `unknown`: there was no time to find out, or it is fixed.
+             * @enum {string}
+             */
+            is: "possible" | "impossible" | "unknown";
+            /** @description How much greater its sum would be, 0 or more, in the unit of the sum; null unless possible. */
+            extra: number | null;
+            /** @description Whether that is the exact figure; else it is at least so much. */
+            isExact: boolean;
+        };
+        KeptPlanAnimalView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Its line; null without one. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description Its age; null without a hatching date. */
+            age: components["schemas"]["AgeView"] | null;
+            /** @description Whether a clutch that is certainly its own has hatched. */
+            proven: boolean;
+            /** @description Whether it counts as an old animal that has not bred: not proven, and certainly `reserveMonths` old. */
+            isReserve: boolean;
+            /** @description Mean kinship with the living animals of the line, 0 to 1 (Ballou & Lacy 1995). */
+            meanKinship: number;
+            /** @description Its keeper then; null where the animal may not be seen. */
+            keeper: string | null;
+            /**
+             * Format: uuid
+             * @description Id of that keeper; null where the animal may not be seen.
+             */
+            keeperId: string | null;
+        };
+        PairingOfPairView: {
+            /**
+             * Format: uuid
+             * @description Id of the pairing.
+             */
+            id: string;
+            /** @description Its name. */
+            name: string;
+            /** @description Whether it was withdrawn. */
+            isWithdrawn: boolean;
+        };
+        PairChangeView: {
+            /**
+             * @description What changed.
+             * @enum {string}
+             */
+            kind: "withdrawn" | "merged" | "not-living" | "sex" | "species" | "keeper-left" | "too-young" | "beyond-lifespan" | "keeper" | "line" | "label" | "housed" | "bred" | "inbreeding" | "pairing-withdrawn";
+            /** @description The animal that it concerns; null for the pair. */
+            animal: components["schemas"]["AnimalRef"] | null;
+            /** @description As it was then; null where that says nothing. */
+            before: string | null;
+            /** @description As it is now; null where that says nothing. */
+            after: string | null;
+            /** @description The change in words. */
+            text: string;
+            /** @description Whether the pair cannot be made any more. */
+            stops: boolean;
+        };
+        PairNowView: {
+            /** @description F of the young today, with its range; null where an animal is no longer in the register. */
+            inbreeding: components["schemas"]["InbreedingRangeView"] | null;
+            /** @description What is otherwise than then, as far as whoever asks may see it. */
+            changes: components["schemas"]["PairChangeView"][];
+            /** @description What has to be asked for (`allow`) to accept it. */
+            needs: ("cross-lines" | "above-limit" | "disputed")[];
+            /** @description Why each of these has to be asked for: the warnings that a pairing of it carries. */
+            warnings: string[];
+            /** @description Whether it can become a pairing, where what it needs is asked for. */
+            canBeAccepted: boolean;
+        };
+        KeptPlanPairView: {
+            /** @description F of the young, which is the kinship of the two (Malécot 1948), with its range over the candidate parents of whichever of the two hatched later. The limit is held against the expected one. */
+            inbreeding: components["schemas"]["InbreedingRangeView"];
+            /** @description Mean kinship of the young with the living of the line: half of each parent’s, 0 to 1. */
+            meanKinship: number;
+            /** @description What the pair adds to the sum: mean kinship + w · kinship. */
+            cost: number;
+            /** @description Whether the two have different keepers, so that one has to move. */
+            isMove: boolean;
+            /** @description Whether the request fixed it. */
+            isFixed: boolean;
+            /** @description The label of the young. */
+            label: components["schemas"]["YoungLabelView"];
+            /** @description How the female stands among the mates of the male. */
+            forMale: components["schemas"]["MateRankView"];
+            /** @description How the male stands among the mates of the female. */
+            forFemale: components["schemas"]["MateRankView"];
+            /** @description The best plan without this pair. */
+            without: components["schemas"]["AlternativeView"];
+            /** @description Why it is in the plan, in words. */
+            why: string[];
+            /** @description What a keeper must know before: a cross, a disputed label, F above the limit, an age that nobody knows. */
+            warnings: string[];
+            /** @description Its place in the plan, from 0: its name for accepting and declining. */
+            place: number;
+            /** @description The male. */
+            male: components["schemas"]["KeptPlanAnimalView"];
+            /** @description The female. */
+            female: components["schemas"]["KeptPlanAnimalView"];
+            /**
+             * @description What became of it.
+             * @enum {string}
+             */
+            state: "proposed" | "accepted" | "declined";
+            /** @description Why it was declined. */
+            reason: string | null;
+            /** @description The pairing that it became; null where it became none, or one that may not be seen. */
+            pairing: components["schemas"]["PairingOfPairView"] | null;
+            /** @description What it was accepted in spite of. */
+            acceptedInSpiteOf: string[];
+            /** @description The pair today. */
+            now: components["schemas"]["PairNowView"];
+        };
+        PlanAnimalView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /** @description Its line; null without one. */
+            line: components["schemas"]["MateLineView"] | null;
+            /** @description Its keeper. */
+            keeper: string;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+            /** @description Its age; null without a hatching date. */
+            age: components["schemas"]["AgeView"] | null;
+            /** @description Whether a clutch that is certainly its own has hatched. */
+            proven: boolean;
+            /** @description Whether it counts as an old animal that has not bred: not proven, and certainly `reserveMonths` old. */
+            isReserve: boolean;
+            /** @description Mean kinship with the living animals of the line, 0 to 1 (Ballou & Lacy 1995). */
+            meanKinship: number;
+        };
+        LeftOutView: {
+            /** @description The animal. */
+            animal: components["schemas"]["PlanAnimalView"];
+            /**
+             * @description `unused`: the request says so; `no-mate`: it may have none; `mates-spent`: all its mates are used as often as they may be; `moves-spent`: it would have to move, or its mate; `as-good`: a plan with it is as good; `higher-mean-kinship`: higher than that of all of its sex in the plan; `dearer`: its pairs would add more.
+             * @enum {string}
+             */
+            reason: "unused" | "no-mate" | "mates-spent" | "moves-spent" | "as-good" | "higher-mean-kinship" | "dearer";
+            /** @description Why, in words. */
+            why: string;
+            /** @description How many mates it may have. */
+            mates: number;
+            /** @description The best of them; null without one. */
+            bestMate: components["schemas"]["AnimalRef"] | null;
+            /** @description The best of the mates that would add less than the best mate, but whose young would have F above the limit; null where there is none. */
+            aboveLimit: components["schemas"]["MateAboveLimitView"] | null;
+            /** @description The best plan that has it in a pair. */
+            including: components["schemas"]["AlternativeView"];
+        };
+        PlanExcludedView: {
+            /**
+             * @description The reason; of several the plainest.
+             * @enum {string}
+             */
+            reason: "not-living" | "keeper-left" | "unsexed" | "too-young" | "beyond-lifespan" | "disputed-label";
+            /** @description The reason in words, and what would let these animals in. */
+            detail: string;
+            /** @description How many there are, of those that may be seen. Of the dead only those that the request names. */
+            count: number;
+            /** @description The first of them, at most 12. */
+            animals: components["schemas"]["AnimalRef"][];
+        };
+        PlanObjectiveView: {
+            /** @description Weight w of kinship. */
+            weight: number;
+            /** @description Σ mean kinship of the parents, half of each, over the pairs. */
+            meanKinship: number;
+            /** @description Σ kinship of the two over the pairs. */
+            kinship: number;
+            /** @description Σ mean kinship + w · Σ kinship: what the plan makes small. */
+            sum: number;
+            /** @description No plan under these conditions has a smaller sum. */
+            bound: number;
+            /** @description (sum − bound) / sum, 0 to 1: how much better another plan may be at most. */
+            gap: number;
+            /** @description Whether it is proven that no plan is better by more than 10⁻¹⁰ (1 + w). */
+            isOptimal: boolean;
+        };
+        TradeOffView: {
+            /** @description Weight w of kinship. */
+            weight: number;
+            /** @description Σ mean kinship of the parents over its pairs. */
+            meanKinship: number;
+            /** @description Σ kinship of the two over its pairs; divided by their number, mean F of the young. */
+            kinship: number;
+            /** @description How many of its pairs have animals of two keepers. */
+            moves: number;
+            /** @description Whether it is proven that none is better. */
+            isOptimal: boolean;
+        };
+        PlanConditionView: {
+            /**
+             * @description Which one.
+             * @enum {string}
+             */
+            condition: "pairs" | "inbreeding" | "lines" | "labels" | "moves" | "kept-together" | "reserve";
+            /** @description Whether it is met. */
+            isMet: boolean;
+            /** @description In words. */
+            detail: string;
+        };
+        PlanSinceView: {
+            /**
+             * @description `unchanged`: the register is as it was; `holds`: it changed, but nothing that concerns the pairs; `differs`: something does, yet the plan holds; `broken`: a pair cannot be made any more, or an assumption is not met.
+             * @enum {string}
+             */
+            word: "unchanged" | "holds" | "differs" | "broken";
+            /** @description The same in a sentence. */
+            sentence: string;
+            /** @description The assumptions, one by one; declined pairs do not count. */
+            conditions: components["schemas"]["PlanConditionView"][];
+            /** @description The state of the register that it is compared with. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        KeptPlanView: {
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description Counts the changes of the record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: date-time
+             * @description When it was entered, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /**
+             * Format: date-time
+             * @description When it was last changed, RFC 3339 in UTC.
+             */
+            updatedAt: string;
+            /** @description Set when the record was withdrawn; null while it stands. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Name of the keeper who entered it; null where a stranger asks. */
+            keeper: string | null;
+            /**
+             * Format: uuid
+             * @description Id of that keeper; null where a stranger asks.
+             */
+            keeperId: string | null;
+            /** @description What it is called. */
+            name: string;
+            /** @description Notes. */
+            notes: string | null;
+            /** @description The line that it is for. */
+            line: components["schemas"]["MateLineView"];
+            /**
+             * @description private: its keeper and the registrars read it; club: every member.
+             * @enum {string}
+             */
+            visibility: "private" | "club";
+            /** @description Revision of the register that it was made at. */
+            revision: number;
+            /** @description Whether the register changed since; what of it concerns the plan, the plan itself tells. */
+            hasRegisterMoved: boolean;
+            /** @description What became of its pairs. */
+            pairCounts: components["schemas"]["PairCountsView"];
+            /** @description What it was asked to be. */
+            assumptions: components["schemas"]["AssumptionsView"];
+            /** @description Its pairs. */
+            pairs: components["schemas"]["KeptPlanPairView"][];
+            /** @description Animals that might breed then but are in no pair. */
+            leftOut: components["schemas"]["LeftOutView"][];
+            /** @description Who might not breed then, by reason. */
+            excluded: components["schemas"]["PlanExcludedView"][];
+            /** @description What it added up to. */
+            objective: components["schemas"]["PlanObjectiveView"];
+            /** @description The best plans under other weights, then. */
+            tradeOff: components["schemas"]["TradeOffView"][];
+            /** @description How many pairs had animals of two keepers. */
+            moves: number;
+            /** @description What belongs beside the figures. */
+            cautions: string[];
+            /** @description The state of the register that it was made at. */
+            asOf: components["schemas"]["AsOfView"];
+            /** @description What changed under it. */
+            since: components["schemas"]["PlanSinceView"];
+        };
+        UsesRequest: {
+            /** @description Id or registry number of the animal. */
+            individual: string;
+            /** @description In how many pairs it may be at most; 0 leaves it out. */
+            most: number;
+        };
+        PairRequest: {
+            /** @description Id or registry number of the male. */
+            male: string;
+            /** @description Id or registry number of the female. */
+            female: string;
+        };
+        PlanRequest: {
+            /** @description How many pairs are wanted. */
+            pairings: number;
+            /** @description Weight w, 1 if left out: the plan makes Σ mean kinship of the parents + w · Σ kinship of the two as small as it can be. A small one keeps the founders’ diversity, a great one avoids inbreeding of the next young. 0 counts as a millionth. */
+            weight?: number;
+            /** @description Greatest expected F of the young of a pair, 0 to 1; 0.125 if left out, that of half-sibs. */
+            inbreedingTo?: number;
+            /** @description In how many pairs an animal may be; 1 if left out. */
+            usesMost?: number;
+            /** @description Animals that may be used more or less often than the others. */
+            uses?: components["schemas"]["UsesRequest"][];
+            /** @description Ids or registry numbers of the animals to choose among; if left out, all living ones of the line. Those of other lines only with `cross-lines`. */
+            individuals?: string[];
+            /** @description Ids or registry numbers of animals of other lines that may be used besides, only with `cross-lines`. Each pair has at least one animal of the line. */
+            also?: string[];
+            /** @description Pairs that must be in the plan; they count among its pairs. */
+            fixed?: components["schemas"]["PairRequest"][];
+            /** @description Pairs that must not be in the plan. */
+            forbidden?: components["schemas"]["PairRequest"][];
+            /** @description Ids of keepers whose animals are paired among themselves only. */
+            keptTogether?: string[];
+            /** @description How many pairs may have animals of two keepers, so that one has to move; any number if left out. */
+            movesMost?: number | null;
+            /** @description How many old animals that have not bred must be in the plan at least; 0 if left out. Where fewer can be, there is no plan, and the answer says how many. */
+            reserve?: number;
+            /** @description From which age an animal that has not bred counts as old: certainly so many months of 30.4375 days; 48 if left out. */
+            reserveMonths?: number;
+            /** @description `cross-lines`: animals of other lines that the request names; `above-limit`: fixed pairs above the limit of F; `disputed`: animals whose label is disputed. Each is refused otherwise, and carries a warning where it is asked for. */
+            allow?: ("cross-lines" | "above-limit" | "disputed")[];
+            /** @description Seconds that the choice with its reasons and trade-off may take; 20 if left out. */
+            seconds?: number;
+        };
+        NewKeptPlanRequest: {
+            /**
+             * Format: uuid
+             * @description The line that it is for.
+             */
+            lineId: string;
+            /** @description What the plan is called. */
+            name: string;
+            /** @description Notes. */
+            notes?: string | null;
+            /**
+             * @description private, if left out: its keeper and the registrars read it; club: every member.
+             * @enum {string}
+             */
+            visibility?: "private" | "club";
+            /** @description What the plan is to be, as POST /lines/{id}/plan takes it. */
+            assumptions: components["schemas"]["PlanRequest"];
+            /** @description The pairs that whoever keeps it was shown. Where the plan comes out with others by now, it is not kept (409, with `pairs`). */
+            shown?: components["schemas"]["PairRequest"][];
+        };
+        KeptPlanChangeRequest: {
+            /** @description What the plan is called. */
+            name?: string;
+            /** @description Notes. */
+            notes?: string | null;
+            /**
+             * @description private, if left out: its keeper and the registrars read it; club: every member.
+             * @enum {string}
+             */
+            visibility?: "private" | "club";
+        };
+        AcceptedPairRequest: {
+            /** @description Place of the pair in the plan, from 0. */
+            place: number;
+            /** @description Name of the pairing, such as the tank; if left out, the codes of the two, or the name of the plan. */
+            name?: string;
+        };
+        AcceptPairsRequest: {
+            /** @description The pairs, each once. */
+            pairs: components["schemas"]["AcceptedPairRequest"][];
+            /**
+             * @description From when the two are housed together. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            joined?: string | null;
+            /** @description What is accepted in spite of: `cross-lines`, `above-limit` (of the plan), `disputed`. A pair that needs one is refused otherwise; else the pairing carries a warning. */
+            allow?: ("cross-lines" | "above-limit" | "disputed")[];
+        };
+        PlacedPairRequest: {
+            /** @description Place of the pair in the plan, from 0. */
+            place: number;
+        };
+        DecidePairsRequest: {
+            /** @description The pairs, each once. */
+            pairs: components["schemas"]["PlacedPairRequest"][];
+            /**
+             * @description `declined`: not to be made; `proposed`: put back, also where the pairing that a pair became was withdrawn.
+             * @enum {string}
+             */
+            state: "proposed" | "declined";
+            /** @description Why they are declined. */
+            reason?: string | null;
         };
         PossibleMateView: {
             /** @description The animal. */
@@ -6658,108 +7279,6 @@ export interface components {
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
-        UsesRequest: {
-            /** @description Id or registry number of the animal. */
-            individual: string;
-            /** @description In how many pairs it may be at most; 0 leaves it out. */
-            most: number;
-        };
-        PairRequest: {
-            /** @description Id or registry number of the male. */
-            male: string;
-            /** @description Id or registry number of the female. */
-            female: string;
-        };
-        PlanRequest: {
-            /** @description How many pairs are wanted. */
-            pairings: number;
-            /** @description Weight w, 1 if left out: the plan makes Σ mean kinship of the parents + w · Σ kinship of the two as small as it can be. A small one keeps the founders’ diversity, a great one avoids inbreeding of the next young. 0 counts as a millionth. */
-            weight?: number;
-            /** @description Greatest expected F of the young of a pair, 0 to 1; 0.125 if left out, that of half-sibs. */
-            inbreedingTo?: number;
-            /** @description In how many pairs an animal may be; 1 if left out. */
-            usesMost?: number;
-            /** @description Animals that may be used more or less often than the others. */
-            uses?: components["schemas"]["UsesRequest"][];
-            /** @description Ids or registry numbers of the animals to choose among; if left out, all living ones of the line. Those of other lines only with `cross-lines`. */
-            individuals?: string[];
-            /** @description Ids or registry numbers of animals of other lines that may be used besides, only with `cross-lines`. Each pair has at least one animal of the line. */
-            also?: string[];
-            /** @description Pairs that must be in the plan; they count among its pairs. */
-            fixed?: components["schemas"]["PairRequest"][];
-            /** @description Pairs that must not be in the plan. */
-            forbidden?: components["schemas"]["PairRequest"][];
-            /** @description Ids of keepers whose animals are paired among themselves only. */
-            keptTogether?: string[];
-            /** @description How many pairs may have animals of two keepers, so that one has to move; any number if left out. */
-            movesMost?: number | null;
-            /** @description How many old animals that have not bred must be in the plan at least; 0 if left out. Where fewer can be, there is no plan, and the answer says how many. */
-            reserve?: number;
-            /** @description From which age an animal that has not bred counts as old: certainly so many months of 30.4375 days; 48 if left out. */
-            reserveMonths?: number;
-            /** @description `cross-lines`: animals of other lines that the request names; `above-limit`: fixed pairs above the limit of F; `disputed`: animals whose label is disputed. Each is refused otherwise, and carries a warning where it is asked for. */
-            allow?: ("cross-lines" | "above-limit" | "disputed")[];
-            /** @description Seconds that the choice with its reasons and trade-off may take; 20 if left out. */
-            seconds?: number;
-        };
-        PlanAnimalView: {
-            /** @description The animal. */
-            animal: components["schemas"]["AnimalRef"];
-            /** @description Its line; null without one. */
-            line: components["schemas"]["MateLineView"] | null;
-            /** @description Its keeper. */
-            keeper: string;
-            /**
-             * Format: uuid
-             * @description Id of its keeper.
-             */
-            keeperId: string;
-            /** @description Its age; null without a hatching date. */
-            age: components["schemas"]["AgeView"] | null;
-            /** @description Whether a clutch that is certainly its own has hatched. */
-            proven: boolean;
-            /** @description Whether it counts as an old animal that has not bred: not proven, and certainly `reserveMonths` old. */
-            isReserve: boolean;
-            /** @description Mean kinship with the living animals of the line, 0 to 1 (Ballou & Lacy 1995). */
-            meanKinship: number;
-        };
-        OtherMateView: {
-            /** @description That mate. */
-            animal: components["schemas"]["AnimalRef"];
-            /** @description What a pair with it would add to the sum less what the chosen one adds; below 0 where it would be better for this animal alone. */
-            difference: number;
-            /** @description Whether the plan uses that mate as often as it may be used. */
-            isSpent: boolean;
-        };
-        MateAboveLimitView: {
-            /** @description That mate. */
-            animal: components["schemas"]["AnimalRef"];
-            /** @description Expected F of the young with it, above the limit, 0 to 1 (Malécot 1948). */
-            inbreeding: number;
-            /** @description What a pair with it would add to the sum less what the pair with the chosen mate, or with the best one, adds; below 0. */
-            difference: number;
-        };
-        MateRankView: {
-            /** @description Its place by what the pair adds to the sum, 1 the best; equals share one. */
-            rank: number;
-            /** @description How many mates the animal may have. */
-            of: number;
-            /** @description The best other mate; null where there is none. */
-            bestOther: components["schemas"]["OtherMateView"] | null;
-            /** @description The best of the mates that would add less than the chosen one, but whose young would have F above the limit; null where there is none. */
-            aboveLimit: components["schemas"]["MateAboveLimitView"] | null;
-        };
-        AlternativeView: {
-            /**
-             * @description `possible`: there is such a plan; `impossible`: there is none under these conditions; `unknown`: there was no time to find out, or it is fixed.
-             * @enum {string}
-             */
-            is: "possible" | "impossible" | "unknown";
-            /** @description How much greater its sum would be, 0 or more, in the unit of the sum; null unless possible. */
-            extra: number | null;
-            /** @description Whether that is the exact figure; else it is at least so much. */
-            isExact: boolean;
-        };
         PlanPairView: {
             /** @description The male. */
             male: components["schemas"]["PlanAnimalView"];
@@ -6787,66 +7306,6 @@ export interface components {
             why: string[];
             /** @description What a keeper must know before: a cross, a disputed label, F above the limit, an age that nobody knows. */
             warnings: string[];
-        };
-        LeftOutView: {
-            /** @description The animal. */
-            animal: components["schemas"]["PlanAnimalView"];
-            /**
-             * @description `unused`: the request says so; `no-mate`: it may have none; `mates-spent`: all its mates are used as often as they may be; `moves-spent`: it would have to move, or its mate; `as-good`: a plan with it is as good; `higher-mean-kinship`: higher than that of all of its sex in the plan; `dearer`: its pairs would add more.
-             * @enum {string}
-             */
-            reason: "unused" | "no-mate" | "mates-spent" | "moves-spent" | "as-good" | "higher-mean-kinship" | "dearer";
-            /** @description Why, in words. */
-            why: string;
-            /** @description How many mates it may have. */
-            mates: number;
-            /** @description The best of them; null without one. */
-            bestMate: components["schemas"]["AnimalRef"] | null;
-            /** @description The best of the mates that would add less than the best mate, but whose young would have F above the limit; null where there is none. */
-            aboveLimit: components["schemas"]["MateAboveLimitView"] | null;
-            /** @description The best plan that has it in a pair. */
-            including: components["schemas"]["AlternativeView"];
-        };
-        PlanExcludedView: {
-            /**
-             * @description The reason; of several the plainest.
-             * @enum {string}
-             */
-            reason: "not-living" | "keeper-left" | "unsexed" | "too-young" | "beyond-lifespan" | "disputed-label";
-            /** @description The reason in words, and what would let these animals in. */
-            detail: string;
-            /** @description How many there are, of those that may be seen. Of the dead only those that the request names. */
-            count: number;
-            /** @description The first of them, at most 12. */
-            animals: components["schemas"]["AnimalRef"][];
-        };
-        PlanObjectiveView: {
-            /** @description Weight w of kinship. */
-            weight: number;
-            /** @description Σ mean kinship of the parents, half of each, over the pairs. */
-            meanKinship: number;
-            /** @description Σ kinship of the two over the pairs. */
-            kinship: number;
-            /** @description Σ mean kinship + w · Σ kinship: what the plan makes small. */
-            sum: number;
-            /** @description No plan under these conditions has a smaller sum. */
-            bound: number;
-            /** @description (sum − bound) / sum, 0 to 1: how much better another plan may be at most. */
-            gap: number;
-            /** @description Whether it is proven that no plan is better by more than 10⁻¹⁰ (1 + w). */
-            isOptimal: boolean;
-        };
-        TradeOffView: {
-            /** @description Weight w of kinship. */
-            weight: number;
-            /** @description Σ mean kinship of the parents over its pairs. */
-            meanKinship: number;
-            /** @description Σ kinship of the two over its pairs; divided by their number, mean F of the young. */
-            kinship: number;
-            /** @description How many of its pairs have animals of two keepers. */
-            moves: number;
-            /** @description Whether it is proven that none is better. */
-            isOptimal: boolean;
         };
         PlanView: {
             /** @description The line. */
@@ -9254,7 +9713,7 @@ export interface operations {
                 /** @description What one keeper did. */
                 keeper?: string;
                 /** @description Entries of one kind of change. */
-                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
+                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "paired" | "pairing-undone" | "pairing-restored" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
                 /** @description From this day on (UTC). */
                 from?: string;
                 /** @description Up to this day, itself included (UTC). */
@@ -18337,6 +18796,754 @@ export interface operations {
             };
             /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
             503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listKeptPlansKeptPlans: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+                /** @description Those for this line. */
+                lineId?: string;
+                /** @description Those that this keeper made. */
+                keeperId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["KeptPlanItemView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addKeptPlanKeptPlans: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewKeptPlanRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getKeptPlanKeptPlans: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    changeKeptPlanKeptPlans: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeptPlanChangeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    acceptPairsKeptPlans: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AcceptPairsRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    decidePairsKeptPlans: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DecidePairsRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawKeptPlanKeptPlans: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanItemView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreKeptPlanKeptPlans: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description ETag of the record as it was read, such as "3"; a list of them; or * for whatever is there. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanItemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description stale: somebody changed the record meanwhile; `current` is the record as it is now. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description precondition-required: the If-Match header is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };

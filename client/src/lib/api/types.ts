@@ -27,6 +27,10 @@ export type GroupChange = Sent['GroupChangeView'];
 /** Pairs chosen for a line. */
 export type Plan = Sent['PlanView'];
 export type PlanPair = Sent['PlanPairView'];
+/** A plan that was kept, as lists show it, and whole. */
+export type KeptPlanItem = Sent['KeptPlanItemView'];
+export type KeptPlan = Sent['KeptPlanView'];
+export type KeptPlanPair = Sent['KeptPlanPairView'];
 /** What the next generations would be like under a plan, under today's pairings and at random. */
 export type PlanForecast = Sent['PlanForecastView'];
 export type ForecastCourse = Sent['ForecastCourseView'];

@@ -18,6 +18,9 @@ const deeds: Record<JournalAction, string> = {
   unmerged: 'took apart the merged {}',
   confirmed: 'confirmed something unusual about {}',
   unconfirmed: 'took back a confirmation about {}',
+  paired: 'turned pairs of {} into pairings',
+  'pairing-undone': 'took back pairings made from {}',
+  'pairing-restored': 'brought back pairings made from {}',
   joined: 'joined the club',
   'roles-changed': 'changed the roles of {}',
   left: 'noted that {} left the club',
@@ -55,6 +58,7 @@ export const kindWords: Readonly<Record<string, string>> = {
   evidence: 'evidence',
   photograph: 'photographs',
   flag_acknowledgement: 'acknowledged flags',
+  kept_plan: 'kept plans',
   import: 'imports',
   provenance_sheet: 'provenance sheets',
   signing_key: 'signing keys',
@@ -92,6 +96,7 @@ const folders: Record<string, string> = {
   pairing: '/pairings/',
   source: '/sources/',
   line: '/lines/',
+  kept_plan: '/plans/',
 };
 
 /** The page of a record, or null where its kind has none. */

@@ -124,6 +124,14 @@ const actions: Extract<Entry, { kind: 'action' }>[] = [
   },
   {
     kind: 'action',
+    key: 'plans',
+    verb: 'go to',
+    words: 'Kept plans',
+    needs: ['read', 'plan'],
+    run: go('/plans'),
+  },
+  {
+    kind: 'action',
     key: 'sources',
     verb: 'go to',
     words: 'Sources',

@@ -1,0 +1,5 @@
+/** Who may see a kept plan. */
+export const planSharing: readonly { value: 'private' | 'club'; label: string; beside: string }[] = [
+  { value: 'private', label: 'myself', beside: 'and the registrars' },
+  { value: 'club', label: 'the club', beside: 'every member' },
+];
