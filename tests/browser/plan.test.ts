@@ -130,7 +130,22 @@ describe.skipIf(chromium === null)('a plan for a line', () => {
     await page.getByRole('heading', { name: 'The next generations' }).waitFor({ timeout: 60_000 });
     await page.getByText(/Gene diversity in generation 3/).waitFor();
     expect(page.url()).toMatch(/generations=3&seed=7$/);
+    await page.getByRole('heading', { name: 'Whose genes they will be' }).waitFor();
+    await page.getByRole('img', { name: /founder shares of each generation/ }).waitFor();
+    await expectAccessible(page, 'forecast of a plan');
     await club.look(page, 'plan-forecast');
+  });
+
+  it('is stopped where nobody wants to wait for what would come of it', async () => {
+    await page.getByLabel('generations', { exact: true }).fill('10');
+    await page.getByLabel('young of a pair that grow up').fill('20');
+    await page.getByRole('button', { name: 'What would come of it?' }).click();
+    await page.getByRole('button', { name: /^Stop/ }).click();
+    await page.getByText('Stopped.').waitFor();
+    await page.getByLabel('generations', { exact: true }).fill('11');
+    await page.getByRole('button', { name: 'What would come of it?' }).click();
+    await page.getByText('Write a whole number from 1 to 10.').waitFor();
+    await page.getByLabel('generations', { exact: true }).fill('3');
   });
 
   it('says plainly why there is none', async () => {

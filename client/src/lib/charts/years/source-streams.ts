@@ -1,6 +1,6 @@
 import type { Standing } from '$shared/vocabulary.ts';
 import type { Rung } from './years-layout.ts';
-import type { YearsData } from './year-rows.ts';
+import type { NumberedOrigin, YearRow } from './year-rows.ts';
 
 /** The stretch of a stream in one year of hatching. */
 export interface StreamStep {
@@ -32,13 +32,19 @@ export interface StreamName {
   halfWidth: number;
 }
 
+/** What streams are drawn of: years, or generations that stand for them. */
+export interface StreamsData {
+  readonly origins: readonly Pick<NumberedOrigin, 'number' | 'name' | 'standing'>[];
+  readonly rows: readonly Pick<YearRow, 'year' | 'shares' | 'othersShare'>[];
+}
+
 const character = 6.6;
 const lineHeight = 15;
 
 /** The streams of the origins, side by side in the order of their numbers, as wide as their shares of the young of each year. */
 export function streamsOf(
-  { origins, rows }: YearsData,
-  rungs: readonly Rung[],
+  { origins, rows }: StreamsData,
+  rungs: readonly Pick<Rung, 'year' | 'y'>[],
   pitch: number,
   { left, width }: { left: number; width: number },
 ): Stream[] {
