@@ -122,7 +122,6 @@ class NewBloodTeller {
     const id = snapshot.idOf(animal);
     const line = snapshot.graph.lines[snapshot.graph.lineOf[animal] ?? -1];
     const housed = this.read.housed.has(id);
-    const young = this.#young(place, animal);
     return {
       animal: this.names.refOf(animal),
       line: line ? { id: line.id, name: line.name } : null,
@@ -132,7 +131,7 @@ class NewBloodTeller {
       proven: this.read.proven.has(id),
       meanKinship: known(gains.meanKinship[place]),
       gain: known(gains.gain[place]),
-      young,
+      young: this.#young(place, animal),
       lacking: Math.min(1, gains.lacking[place] ?? 0),
       unknown: Math.min(1, gains.unknown[place] ?? 0),
       brings: first(brought).map((one) => ({ ...this.#lacked(one), share: { expected: one.share, least: one.least } })),
@@ -142,9 +141,6 @@ class NewBloodTeller {
       warnings: [
         ...this.#crossing(animal),
         ...breedingWarnings(breeder, sex === 'unsexed'),
-        ...(young === null && found.partners.length > 0
-          ? ['Nobody here may be its mate: all of the other sex are related above the limit, or there is none.']
-          : []),
         ...(housed ? ['It lives in a pairing now, and would have to be taken out of it.'] : []),
         ...((gains.unknown[place] ?? 0) > 1e-12
           ? ['Part of its genes comes from parents nobody knows, who count as unrelated for want of knowledge.']

@@ -62,7 +62,8 @@ export class NewBloodAnimalView extends BreederView {
   gain: number | null;
 
   @Shown({
-    description: 'One young with the best partner of the holding; null where nobody there may be its mate.',
+    description:
+      'One young with the best partner of the holding; null where nobody there may be its mate: all of the other sex are related above the limit, or there is none.',
     type: BestYoungView,
     nullable: true,
   })

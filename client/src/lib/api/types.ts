@@ -120,3 +120,19 @@ export type Obstacle = Sent['ObstacleView'];
 export type Merge = Sent['MergeView'];
 /** A field that a merged record can take from the other. */
 export type MergeField = MergeComparison['fields'][number]['field'];
+
+/** What is about to be lost, and who carries the last of it. */
+export type AtRiskList = Sent['AtRiskListView'];
+export type AtRisk = Sent['AtRiskView'];
+/** A founder with its source, or a source. */
+export type Beginning = Sent['BeginningView'];
+/** Who would bring new blood to a keeper's part of a line. */
+export type NewBlood = Sent['NewBloodView'];
+export type NewBloodAnimal = Sent['NewBloodAnimalView'];
+export type LackedFounder = Sent['LackedFounderView'];
+/** What an exchange between two does for both. */
+export type Exchange = Sent['ExchangeView'];
+export type ExchangeOutcome = Sent['ExchangeOutcomeView'];
+export type ProposedExchange = Sent['ProposedExchangeView'];
+export type MovingAnimal = Sent['MovingAnimalView'];
+export type Holding = Sent['HoldingView'];

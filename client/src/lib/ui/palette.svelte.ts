@@ -33,6 +33,8 @@ class PaletteState {
   text = $state('');
   at = $state(0);
   recent = $state.raw<Extract<Entry, { kind: 'animal' }>['animal'][]>([]);
+  /** Address of the page that it was opened on. */
+  here = $state('');
   readonly search = new AnimalSearch();
 
   entries = $derived.by((): Entry[] => {
@@ -41,7 +43,8 @@ class PaletteState {
     const animals = found.map((animal): Entry => ({ kind: 'animal', key: animal.id, animal }));
     const first = found[0];
     const about = first && typed !== '' ? actionsOn(first).filter(isOffered) : [];
-    return [...animals, ...about, ...actions.filter((action) => isOffered(action) && fits(action, typed))];
+    const general = [...actionsHere(this.here), ...actions];
+    return [...animals, ...about, ...general.filter((action) => isOffered(action) && fits(action, typed))];
   });
 
   current = $derived(Math.min(this.at, this.entries.length - 1));
@@ -50,6 +53,7 @@ class PaletteState {
     this.text = '';
     this.at = 0;
     this.recent = readRecent();
+    this.here = location.pathname;
     this.open = true;
   }
 
@@ -211,6 +215,22 @@ function actionsOn(animal: { id: string; code: string | null; number: string }):
       verb: 'print',
       words: `a label for ${name}`,
       run: go(`/labels?animals=${animal.id}`),
+    },
+  ];
+}
+
+/** What can be done with what the page shows. */
+function actionsHere(address: string): Extract<Entry, { kind: 'action' }>[] {
+  const line = /^\/lines\/([^/]+)/.exec(address)?.[1];
+  if (line === undefined) return [];
+  return [
+    {
+      kind: 'action',
+      key: 'blood-line',
+      verb: 'match',
+      words: 'new blood for this line',
+      needs: ['ask', 'lineage'],
+      run: go(`/lines/${line}/new-blood`),
     },
   ];
 }
