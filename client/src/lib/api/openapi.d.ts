@@ -7221,7 +7221,7 @@ export interface components {
             meanKinship: number | null;
             /** @description What the animal itself adds to the gene diversity of the holding, 1 minus mean kinship; null where it is one of them or nothing is held. */
             gain: number | null;
-            /** @description One young with the best partner of the holding; null where nobody there may be its mate. */
+            /** @description One young with the best partner of the holding; null where nobody there may be its mate: all of the other sex are related above the limit, or there is none. */
             young: components["schemas"]["BestYoungView"] | null;
             /** @description Expected share of its genome from recorded founders of which the holding has nothing, 0 to 1. */
             lacking: number;
