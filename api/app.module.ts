@@ -2,6 +2,8 @@ import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_GUARD } from '@nestjs/core';
 import { TypeOrmModule } from '@nestjs/typeorm';
 import { ExchangeModule } from './exchange/exchange.module.ts';
+import { ForeignRecord } from './exchange/foreign/foreign-record.entity.ts';
+import { OtherRegister } from './exchange/foreign/other-register.entity.ts';
 import { RegisterImport } from './exchange/register-import.entity.ts';
 import { journalEntities } from './journal/journal.entities.ts';
 import { JournalModule } from './journal/journal.module.ts';
@@ -31,6 +33,8 @@ export const entities = [
   ...matchEntities,
   ...sellingEntities,
   RegisterImport,
+  OtherRegister,
+  ForeignRecord,
 ];
 
 /** The rooms of the house, on a database. */

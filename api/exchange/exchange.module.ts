@@ -9,6 +9,11 @@ import {
 import { PeopleModule } from '../people/people.module.ts';
 import { JournalKinds } from '../journal/journal-kinds.ts';
 import { importKind } from './import-kind.ts';
+import { ForeignSheetsController } from './foreign/foreign-sheets.controller.ts';
+import { ForeignSheetsService } from './foreign/foreign-sheets.service.ts';
+import { otherRegisterKind } from './foreign/other-register-kind.ts';
+import { OtherRegistersController } from './foreign/other-registers.controller.ts';
+import { OtherRegistersService } from './foreign/other-registers.service.ts';
 import { ImportsController } from './imports.controller.ts';
 import { ImportUndoService } from './import-undo.service.ts';
 import { ImportsService } from './imports.service.ts';
@@ -17,14 +22,15 @@ import { ReceiveSheet } from './receive-sheet.ts';
 /** Register sheets into the register. */
 @Module({
   imports: [PeopleModule],
-  controllers: [ImportsController],
-  providers: [ImportsService, ImportUndoService, ReceiveSheet],
+  controllers: [ImportsController, ForeignSheetsController, OtherRegistersController],
+  providers: [ImportsService, ImportUndoService, ReceiveSheet, ForeignSheetsService, OtherRegistersService],
 })
 export class ExchangeModule implements NestModule, OnModuleInit {
   constructor(@Inject(JournalKinds) private readonly kinds: JournalKinds) {}
 
   onModuleInit(): void {
     this.kinds.add(importKind);
+    this.kinds.add(otherRegisterKind);
   }
 
   configure(consumer: MiddlewareConsumer): void {

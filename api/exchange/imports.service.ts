@@ -86,12 +86,17 @@ function refusal(problems: ProblemList): InvalidProblem {
 }
 
 function viewOf(plan: SheetPlan, warnings: ProblemList): ImportView {
-  const created: CreatedCounts = {
+  const created = countsOf(plan);
+  return { id: null, rows: plan.table.length, created, warnings: warnings.list(), warningCount: warnings.total };
+}
+
+/** How many records a plan makes. */
+export function countsOf(plan: SheetPlan): CreatedCounts {
+  return {
     individuals: plan.table.length,
     clutches: plan.clutches.filter(({ existing }) => existing === null).length,
     sources: plan.sources.filter(({ existing }) => existing === null).length,
     lines: plan.lines.filter(({ id }) => id === null).length,
     species: plan.speciesIds.filter((id) => id === null).length,
   };
-  return { id: null, rows: plan.table.length, created, warnings: warnings.list(), warningCount: warnings.total };
 }

@@ -99,6 +99,19 @@ async function readByCode(
   return new Map(rows.map((row) => [sameKey(row.code ?? ''), knownAnimal(row)]));
 }
 
+/** Standing animals by their ids (primary key), as far as whoever asks may see them. */
+export async function readKnownAnimals(
+  manager: EntityManager,
+  ids: readonly string[],
+): Promise<Map<string, KnownAnimal>> {
+  if (ids.length === 0) return new Map();
+  const rows = await manager.query<AnimalRow[]>(
+    `select ${animalColumns} from ${animalTables} where i.id = any($1::uuid[]) and i.withdrawn_at is null and ${seen('individual', 'i')}`,
+    [ids],
+  );
+  return new Map(rows.map((row) => [row.id, knownAnimal(row)]));
+}
+
 async function readByNumber(manager: EntityManager, names: readonly string[]): Promise<Map<number, KnownAnimal>> {
   const numbers = names.map(parseRegistryNumber).filter((number) => number !== null);
   if (numbers.length === 0) return new Map();
@@ -132,34 +145,43 @@ interface ClutchRow {
   readonly species: string[];
 }
 
+const clutchesWhere = (condition: string): string => `
+  select c.id, c.code, c.tier, c.laid_earliest::text, c.laid_latest::text, array(
+    select distinct s.scientific_name from individual i join species s on s.id = i.species_id
+    where ${seen('individual', 'i')} and (i.clutch_id = c.id or i.id in (
+      select individual_id from clutch_candidate where clutch_id = c.id
+      union all select a_id from clutch_pair where clutch_id = c.id union all select b_id from clutch_pair where clutch_id = c.id))
+  ) as species
+  from clutch c where c.withdrawn_at is null and ${condition}`;
+
+const knownClutch = ({ id, tier, laid_earliest, laid_latest, species }: ClutchRow): KnownClutch => ({
+  id,
+  tier,
+  laid: boundsOf(laid_earliest, laid_latest),
+  species: species.length === 1 ? (species[0] ?? null) : null,
+});
+
 async function readClutches(
   manager: EntityManager,
   keeperId: string,
   codes: readonly string[],
 ): Promise<Map<string, KnownClutch>> {
   if (codes.length === 0) return new Map();
-  const rows = await manager.query<ClutchRow[]>(
-    `select c.id, c.code, c.tier, c.laid_earliest::text, c.laid_latest::text, array(
-       select distinct s.scientific_name from individual i join species s on s.id = i.species_id
-       where ${seen('individual', 'i')} and (i.clutch_id = c.id or i.id in (
-         select individual_id from clutch_candidate where clutch_id = c.id
-         union all select a_id from clutch_pair where clutch_id = c.id union all select b_id from clutch_pair where clutch_id = c.id))
-     ) as species
-     from clutch c
-     where c.keeper_id = $1 and c.withdrawn_at is null and lower(c.code) = any($2::text[])`,
-    [keeperId, codes.map(sameKey)],
-  );
-  return new Map(
-    rows.map(({ id, code, tier, laid_earliest, laid_latest, species }) => [
-      sameKey(code),
-      {
-        id,
-        tier,
-        laid: boundsOf(laid_earliest, laid_latest),
-        species: species.length === 1 ? (species[0] ?? null) : null,
-      },
-    ]),
-  );
+  const rows = await manager.query<ClutchRow[]>(clutchesWhere('c.keeper_id = $1 and lower(c.code) = any($2::text[])'), [
+    keeperId,
+    codes.map(sameKey),
+  ]);
+  return new Map(rows.map((row) => [sameKey(row.code), knownClutch(row)]));
+}
+
+/** Standing clutches by their ids (primary key). */
+export async function readKnownClutches(
+  manager: EntityManager,
+  ids: readonly string[],
+): Promise<Map<string, KnownClutch>> {
+  if (ids.length === 0) return new Map();
+  const rows = await manager.query<ClutchRow[]>(clutchesWhere('c.id = any($1::uuid[])'), [ids]);
+  return new Map(rows.map((row) => [row.id, knownClutch(row)]));
 }
 
 async function readSources(

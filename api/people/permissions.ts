@@ -30,6 +30,7 @@ export type Subject =
   | 'plan'
   | 'lineage'
   | 'import'
+  | 'other-register'
   | 'journal'
   | 'sheet'
   | 'signing-key'
@@ -74,6 +75,7 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
         'warning',
         'lineage',
         'import',
+        'other-register',
         'journal',
         'plan',
         'sheet',
@@ -88,7 +90,7 @@ export function permissionsOf(who: Viewer, club: { readonly publicReading: boole
   if (who.roles.includes('registrar'))
     rules.push(
       { action: 'change', subject: [...register, ...provenance, 'transfer', 'plan', 'import', 'sheet'] },
-      { action: ['add', 'change'], subject: 'acknowledgement' },
+      { action: ['add', 'change'], subject: ['acknowledgement', 'other-register'] },
       { action: 'merge', subject: 'individual' },
       { action: 'review', subject: 'evidence' },
     );

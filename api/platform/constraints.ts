@@ -287,6 +287,17 @@ const provenance: Record<string, ConstraintMessage> = {
 };
 
 /** What is signed stays as it was signed. */
+const otherRegisters: Record<string, ConstraintMessage> = {
+  other_register_keeper: missing('', 'keeper'),
+  other_register_name_length: rule('/name', 'A name has 1 to 120 characters.'),
+  other_register_address_length: rule('/address', 'An address has 1 to 300 characters.'),
+  other_register_name_unique: rule('/name', 'Another register has this name here already. Choose another name.'),
+  foreign_record_register: missing('', 'other register'),
+  foreign_record_kind: rule('', 'What is recognised is an animal, a clutch or a source.'),
+  foreign_record_key_length: rule('', 'What a record is recognised by has 1 to 64 characters.'),
+  foreign_record_pkey: rule('', 'This record is recognised already.'),
+};
+
 const sheets: Record<string, ConstraintMessage> = {
   signing_key_unique: rule('/kid', 'This key is known already.'),
   signing_key_kid: rule('/kid', 'A key is known by its thumbprint.'),
@@ -372,4 +383,5 @@ export const constraintMessages: Record<string, ConstraintMessage> = {
   ...sheets,
   ...selling,
   ...plans,
+  ...otherRegisters,
 };

@@ -10,6 +10,7 @@ import { LineageFigures1764000000003 } from '../../migrations/0004-lineage-figur
 import { Provenance1764000000004 } from '../../migrations/0005-provenance.ts';
 import { FiguresOfClutches1764000000005 } from '../../migrations/0006-figures-of-clutches.ts';
 import { LivingAnimals1764000000006 } from '../../migrations/0007-living-animals.ts';
+import { OtherRegisters1764000000011 } from '../../migrations/0012-other-registers.ts';
 import { NotesOfClaims1764000000007 } from '../../migrations/0008-notes-of-claims.ts';
 import { KeptPlans1764000000008 } from '../../migrations/0009-kept-plans.ts';
 import { Transfers1764000000009 } from '../../migrations/0010-transfers.ts';
@@ -30,6 +31,7 @@ const migrations = [
   KeptPlans1764000000008,
   Transfers1764000000009,
   ProvenanceSheets1764000000010,
+  OtherRegisters1764000000011,
 ];
 
 /** How the service talks to a PostgreSQL at `url`; each room brings its entities. */

@@ -60,6 +60,14 @@ export function PassphraseField(options: Presence & { max: number; min?: number 
   ]);
 }
 
+/** The text of a file, every character as it came: a signature covers it. */
+export function FileTextField(options: Presence & { max: number }): PropertyDecorator {
+  return field(options, { type: 'string', minLength: 1, maxLength: options.max }, [
+    IsString({ message: 'must be a text' }),
+    Length(1, options.max, { message: `must have 1 to ${options.max} characters` }),
+  ]);
+}
+
 /** A list of short texts. */
 export function TextListField(
   options: Presence & { max: number; maxItems: number; pattern?: RegExp; patternWords?: string },

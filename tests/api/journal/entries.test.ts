@@ -9,6 +9,7 @@ import { matchWritingRoutes } from './match-writing-routes.ts';
 import { otherRoutes } from './other-writing-routes.ts';
 import { transferRoutes } from './transfer-writing-routes.ts';
 import { provenanceRoutes } from './provenance-writing-routes.ts';
+import { foreignRoutes } from './foreign-writing-routes.ts';
 import { sheetRoutes } from './sheet-writing-routes.ts';
 import { idIn, registerRoutes, runOn, sheet, type Scenario } from './writing-routes.ts';
 
@@ -27,6 +28,7 @@ beforeAll(async () => {
     ...sheetRoutes(api, make),
     ...transferRoutes(api, make),
     ...matchWritingRoutes(api, make),
+    ...foreignRoutes(api),
     ...otherRoutes(api, make, (end) => ends.push(end)),
   };
 });

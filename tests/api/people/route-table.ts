@@ -1,6 +1,7 @@
 import { trio, type Factory } from '../../support/factories.ts';
 import { acknowledgementRoutes } from './acknowledgement-routes.ts';
 import { fileRoutes } from './file-routes.ts';
+import { foreignRoutes } from './foreign-routes.ts';
 import { lineageRoutes } from './lineage-routes.ts';
 import { matchRoutes } from './match-routes.ts';
 import { sheetRoutes } from './sheet-routes.ts';
@@ -292,6 +293,7 @@ export const table: Record<string, Row> = {
   ),
   ...fileRoutes,
   ...sheetRoutes,
+  ...foreignRoutes,
   ...lineageRoutes,
   ...matchRoutes,
   ...transferRoutes,

@@ -2232,6 +2232,99 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/foreign-sheets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take in the animals of a provenance sheet that another register signed, with their ancestors
+         * @description The signature is checked with the keys of the registers that registrars here vouched for. Animals that came in by an earlier sheet are recognised by their number there, clutches and sources by what is told of them; what is known stays as it is. The rest is written as one import of the acting keeper, each record noting whence it came. Claims come in as stated by the other register, with the sheet as a paper that waits for a review: nothing is documented here because it was there. Undo it as any import.
+         */
+        post: operations["takeForeignSheetForeignSheets"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/other-registers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Registers of other clubs whose sheets are, or were, believed here */
+        get: operations["listOtherRegistersOtherRegisters"];
+        put?: never;
+        /**
+         * Believe the sheets of another register, by its keys
+         * @description For registrars. The service fetches nothing: the file of keys is handed in, and whoever hands it in has compared the names of the keys with somebody there.
+         */
+        post: operations["addOtherRegisterOtherRegisters"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/other-registers/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One register of another club */
+        get: operations["getOtherRegisterOtherRegisters"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/other-registers/{id}/keys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Add keys that another register took up since */
+        post: operations["addKeysOfOtherRegisterOtherRegisters"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/other-registers/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Believe the sheets of another register no more; what came in stays */
+        post: operations["withdrawOtherRegisterOtherRegisters"];
+        /** Believe the sheets of another register again */
+        delete: operations["restoreOtherRegisterOtherRegisters"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -8044,6 +8137,149 @@ export interface components {
             standing: components["schemas"]["CreatedCounts"];
             /** @description SHA-256 of the sheet, hexadecimal; null for sheets taken before it was kept, which cannot be undone. */
             sheetSha256: string | null;
+        };
+        KnownHere: {
+            /**
+             * @description Its ref on the sheet.
+             * @example a3
+             */
+            ref: string;
+            /** @description Id or registry number of its record here. */
+            individual: string;
+        };
+        ForeignSheetRequest: {
+            /** @description The text of the sheet file, every character as it was handed out. */
+            file: string;
+            /**
+             * @description Short for the other register, put before its numbers to make codes: 1 to 8 letters and digits without accents. The initials of its name if left out.
+             * @example RAC
+             */
+            prefix?: string;
+            /** @description Animals that stand here already although they never came in by a sheet of that register: one that was given there from here, say. */
+            known?: components["schemas"]["KnownHere"][];
+        };
+        SheetRegisterView: {
+            /**
+             * Format: uuid
+             * @description Id among the other registers.
+             */
+            id: string;
+            /** @description What it is called here. */
+            name: string;
+        };
+        RecordHereView: {
+            /**
+             * Format: uuid
+             * @description Id.
+             */
+            id: string;
+            /**
+             * @description Registry number here.
+             * @example 10704-4
+             */
+            number: string;
+            /** @description Code here. */
+            code: string | null;
+        };
+        ForeignAnimalView: {
+            /**
+             * @description Its ref on the sheet.
+             * @example a1
+             */
+            ref: string;
+            /** @description Its number there; null where that register keeps it private. */
+            number: string | null;
+            /** @description Whether the sheet was made for it; else it is an ancestor. */
+            isOnSheet: boolean;
+            /** @description The code that it gets, or has, here. */
+            code: string | null;
+            /** @description Its record here where it was known already, or came in now. */
+            here: components["schemas"]["RecordHereView"] | null;
+            /** @description Whether it was known already: then its record stays as it is. */
+            wasKnown: boolean;
+        };
+        ForeignWarningView: {
+            /** @description The animal it is about, by its ref on the sheet; null for the whole sheet. */
+            ref: string | null;
+            /** @description What was found, in words. */
+            detail: string;
+        };
+        ForeignSheetView: {
+            /**
+             * Format: uuid
+             * @description Id of the import, by which all of it can be undone; null where it was only checked.
+             */
+            id: string | null;
+            /** @description The register whose key signed it. */
+            register: components["schemas"]["SheetRegisterView"];
+            /**
+             * @description Number of the sheet there.
+             * @example PS-12-7
+             */
+            sheetNumber: string;
+            /**
+             * Format: date-time
+             * @description When it was issued, RFC 3339 in UTC.
+             */
+            issued: string;
+            /** @description What was found of its signature, in words. */
+            verdict: string;
+            /** @description Its animals and their ancestors, the sold ones first. */
+            animals: components["schemas"]["ForeignAnimalView"][];
+            /** @description What came in, or would. */
+            created: components["schemas"]["CreatedCounts"];
+            /** @description Claims that came in, or would, each with the sheet as a paper that waits for a review. */
+            claims: number;
+            /** @description What should be looked at. */
+            warnings: components["schemas"]["ForeignWarningView"][];
+        };
+        OtherKeyView: {
+            /** @description Its thumbprint (RFC 7638, SHA-256), base64url. */
+            kid: string;
+            /**
+             * Format: date-time
+             * @description Since when it signs sheets, RFC 3339.
+             */
+            usedFrom: string;
+            /**
+             * Format: date-time
+             * @description Until when it did; null while it does.
+             */
+            usedUntil: string | null;
+        };
+        OtherRegisterView: {
+            /**
+             * Format: uuid
+             * @description Id.
+             */
+            id: string;
+            /** @description What it is called here. */
+            name: string;
+            /** @description Where people find it. */
+            address: string | null;
+            /** @description Its keys. */
+            keys: components["schemas"]["OtherKeyView"][];
+            /** @description The registrar who vouched for the keys. */
+            keeper: string;
+            /**
+             * Format: date-time
+             * @description When, RFC 3339 in UTC.
+             */
+            createdAt: string;
+            /** @description Set where its sheets are believed no more. */
+            withdrawn: components["schemas"]["WithdrawnView"] | null;
+        };
+        NewOtherRegisterRequest: {
+            /** @description What it is called here. */
+            name: string;
+            /** @description Where people find it. The service never asks there. */
+            address?: string | null;
+            /** @description The keys that it publishes (a JWK set, RFC 7517), as the text of the file from its well-known address. Compare their names with somebody there by another way than the file came. */
+            keys: string;
+        };
+        MoreKeysRequest: {
+            /** @description The keys that it publishes (a JWK set, RFC 7517), as the text of the file from its well-known address. Compare their names with somebody there by another way than the file came. Those that are known stay; when one was used is taken from here. */
+            keys: string;
         };
     };
     responses: never;
@@ -21856,6 +22092,552 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WholeImportView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    takeForeignSheetForeignSheets: {
+        parameters: {
+            query?: {
+                /** @description Only check the sheet and tell what would come in; store nothing. */
+                dryRun?: boolean;
+                /** @description Who may see the animals and sources that come in; club if left out. */
+                visibility?: "private" | "club" | "public";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ForeignSheetRequest"];
+            };
+        };
+        responses: {
+            /** @description The sheet was only checked. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ForeignSheetView"];
+                };
+            };
+            /** @description The animals came in. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ForeignSheetView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-large: the request is larger than this address takes. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    listOtherRegistersOtherRegisters: {
+        parameters: {
+            query?: {
+                /** @description How many items at most; 50 if left out. */
+                limit?: number;
+                /** @description Go on after this point: the `next` of the page before. */
+                after?: string;
+                /** @description Also count all items that match. */
+                total?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One page of the list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["OtherRegisterView"][];
+                        /** @description Send it as `after` to go on; null at the end. */
+                        next: string | null;
+                        /** @description How many match in all; only with `total=true`. */
+                        total?: number;
+                    };
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addOtherRegisterOtherRegisters: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewOtherRegisterRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OtherRegisterView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getOtherRegisterOtherRegisters: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OtherRegisterView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    addKeysOfOtherRegisterOtherRegisters: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MoreKeysRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OtherRegisterView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    withdrawOtherRegisterOtherRegisters: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawalRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OtherRegisterView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    restoreOtherRegisterOtherRegisters: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OtherRegisterView"];
                 };
             };
             /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */

@@ -59,6 +59,7 @@ export const kindWords: Readonly<Record<string, string>> = {
   photograph: 'photographs',
   flag_acknowledgement: 'acknowledged flags',
   kept_plan: 'kept plans',
+  other_register: 'registers of other clubs',
   import: 'imports',
   provenance_sheet: 'provenance sheets',
   signing_key: 'signing keys',
