@@ -49,6 +49,15 @@ describe.skipIf(chromium === null)('a plan for a line', () => {
     await pairs.getByRole('button', { name: new RegExp(`^Let this pair go.*${kept}$`) }).waitFor();
     expect(page.url()).toMatch(/fixed=[\dX-]+~[\dX-]+&forbidden=[\dX-]+~[\dX-]+/);
     const before = await said();
+    // gone on and come back, and opened anew: the same plan
+    await pairs
+      .getByRole('link', { name: /^House together/ })
+      .first()
+      .click();
+    await page.getByRole('heading', { name: 'House animals together' }).waitFor();
+    await page.goBack();
+    await pairs.getByRole('button', { name: new RegExp(`^Let this pair go.*${kept}$`) }).waitFor();
+    expect(await said()).toBe(before);
     await page.reload();
     await pairs.getByRole('button', { name: new RegExp(`^Let this pair go.*${kept}$`) }).waitFor();
     expect(await said()).toBe(before);
@@ -98,6 +107,8 @@ describe.skipIf(chromium === null)('a plan for a line', () => {
     await page.getByRole('button', { name: 'Table of what the weights do' }).click();
     await page.getByRole('button', { name: '8', exact: true }).click();
     await page.waitForURL(/weight=8/);
+    await page.getByRole('button', { name: '1', exact: true }).click();
+    await page.waitForURL(/pairings=4$/);
     await page.goto(`${club.url}/lines/${lineId}/plan?pairings=3`);
     await page.getByText(/^3 pairs, mean F of the young/).waitFor();
   });

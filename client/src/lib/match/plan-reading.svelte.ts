@@ -42,6 +42,15 @@ export class PlanReading {
     this.isStopped = true;
   }
 
+  /** Puts the answer away: it is one of another line. */
+  forget(): void {
+    this.close();
+    this.plan = null;
+    this.question = null;
+    this.problems = [];
+    this.isStopped = false;
+  }
+
   /** Leaves the question: nobody looks any more. */
   close(): void {
     this.#asking?.abort();
