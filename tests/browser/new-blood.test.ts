@@ -41,6 +41,9 @@ describe.skipIf(chromium === null)('new blood for a line', () => {
       .waitFor();
     await expect.poll(() => table.locator('tbody > tr').count()).toBe(few.items.length);
     await expectAccessible(page, 'about to be lost');
+    await page.getByLabel('where', { exact: true }).selectOption({ label: 'in the whole club' });
+    await page.getByRole('table', { name: 'What of the club is about to be lost' }).waitFor();
+    await page.getByText('Korrand stock · Matthis Korrand').first().waitFor();
     await club.look(page, 'new-blood-at-risk');
     await page.goto(`${club.url}/lines/${lineId}`);
     await page.getByRole('heading', { name: 'Río Zancaval', exact: true }).waitFor();

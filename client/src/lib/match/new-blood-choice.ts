@@ -6,6 +6,8 @@ export interface NewBloodChoice {
   readonly crossLines: boolean;
   readonly unsexed: boolean;
   readonly disputed: boolean;
+  /** Whether all that is about to be lost in the club is shown, not what is of this line alone. */
+  readonly wholeClub: boolean;
   /** How many carriers count as few. */
   readonly few: string;
   /** Id of the keeper to exchange with; empty: none yet. */
@@ -30,6 +32,7 @@ export function newBloodChoiceOf(parameters: URLSearchParams): NewBloodChoice {
     crossLines: isOn('crossLines'),
     unsexed: isOn('unsexed'),
     disputed: isOn('disputed'),
+    wholeClub: isOn('wholeClub'),
     few: /^[1-5]$/.test(few) ? few : '1',
     other: parameters.get('other') ?? '',
     give: list('give'),
@@ -48,6 +51,11 @@ export function newBloodParameters(choice: NewBloodChoice): URLSearchParams {
     if (text !== (Array.isArray(usually) ? usually.join(',') : String(usually))) said.set(name, text);
   }
   return said;
+}
+
+/** The question about what is about to be lost, as the service takes it. */
+export function atRiskQuestion(lineId: string, { wholeClub, few }: NewBloodChoice): URLSearchParams {
+  return new URLSearchParams({ ...(wholeClub ? {} : { lineId }), mostCarriers: few, limit: '20' });
 }
 
 /** The question about what a holding lacks, as the service takes it. */
