@@ -23,6 +23,7 @@ const styles = {
   text: { face: 'text', size: 10 },
   small: { face: 'text', size: 8.5, colour: QUIET },
   cell: { face: 'text', size: 8.5 },
+  fine: { face: 'text', size: 7 },
 } as const satisfies Record<string, Style>;
 
 type Line = readonly Run[];
@@ -36,6 +37,18 @@ export interface Column {
   /** Part of the width of the page; all together 1. */
   readonly width: number;
   readonly isNumber?: boolean;
+}
+
+/** What a drawing is made with: lengths in points from its upper left corner. */
+export interface Drawing {
+  /** Its width. */
+  readonly width: number;
+  /** One line of small text, cut where it would be wider than `width`. */
+  text(text: string, x: number, y: number, width: number): void;
+  /** A line through these points. */
+  line(points: readonly (readonly [x: number, y: number])[]): void;
+  /** A filled outline, as SVG writes it, so many times as large. */
+  shape(outline: string, x: number, y: number, times: number): void;
 }
 
 /**
@@ -120,6 +133,37 @@ export class Paper {
     }
     table.end();
     this.#y += 8;
+  }
+
+  /** A drawing that is not torn over two pages; screen readers are told `instead`. */
+  figure(height: number, instead: string, draw: (drawing: Drawing) => void): void {
+    this.#room(height);
+    const top = this.#y;
+    const document = this.#document;
+    const element = this.#add(this.#whole, 'Figure', { alt: instead });
+    element.add(() =>
+      draw({
+        width: WIDTH,
+        text: (text, x, y, width) =>
+          this.#draw(this.#shortened(text, styles.fine, width), styles.fine, MARGIN + x, top + y),
+        line: ([first = [0, 0], ...others]) => {
+          document.moveTo(MARGIN + first[0], top + first[1]);
+          for (const [x, y] of others) document.lineTo(MARGIN + x, top + y);
+          document.lineWidth(0.5).stroke(QUIET);
+        },
+        shape: (outline, x, y, times) => {
+          document
+            .save()
+            .translate(MARGIN + x, top + y)
+            .scale(times)
+            .path(outline)
+            .fill(INK)
+            .restore();
+        },
+      }),
+    );
+    element.end();
+    this.#y = top + height;
   }
 
   /** Ends the document; every page gets its number, and says at its foot what it belongs to. */

@@ -11,7 +11,8 @@ import { PublicPictureQuery } from './public-sheet.dto.ts';
 import { PublicSheetView, SheetVerificationView } from './public-sheet.view.ts';
 import { PublicSheetsService } from './public-sheets.service.ts';
 import { receivedSheetFile } from './receive-sheet-file.ts';
-import { sendSheetFile, sheetMediaType } from './send-sheet-file.ts';
+import { sendSheetFile, sendSheetPaper, sheetMediaType } from './send-sheet-file.ts';
+import { SheetsService } from './sheets.service.ts';
 
 const token = { name: 'token', description: 'What stands at the end of the address that the QR code leads to.' };
 
@@ -19,7 +20,10 @@ const token = { name: 'token', description: 'What stands at the end of the addre
 @ApiTags('provenance sheets')
 @Controller('sheets')
 export class PublicSheetsController {
-  constructor(@Inject(PublicSheetsService) private readonly sheets: PublicSheetsService) {}
+  constructor(
+    @Inject(PublicSheetsService) private readonly sheets: PublicSheetsService,
+    @Inject(SheetsService) private readonly papers: SheetsService,
+  ) {}
 
   @ForAnyone()
   @Unkept()
@@ -71,6 +75,20 @@ export class PublicSheetsController {
     @Res({ passthrough: true }) response: Response,
   ): Promise<StreamableFile> {
     return sendSheetFile(response, await this.sheets.file(name));
+  }
+
+  @ForAnyone()
+  @Get(':token/paper')
+  @ApiParam(token)
+  @ApiOperation({ summary: 'A sheet on paper by its public address: what its signed file says, as a PDF' })
+  @ApiProduces('application/pdf')
+  @ApiOkResponse({
+    description: 'The document.',
+    content: { 'application/pdf': { schema: { type: 'string', format: 'binary', description: 'A PDF.' } } },
+  })
+  @ApiProblems(404, 410, 503)
+  async getPublicSheetPaper(@Param('token') name: string): Promise<StreamableFile> {
+    return sendSheetPaper(await this.papers.paper(await this.sheets.file(name)));
   }
 
   @ForAnyone()

@@ -16,3 +16,12 @@ export function sendSheetFile(
     length: bytes.length,
   });
 }
+
+/** Answers with a sheet on paper, as a download. */
+export function sendSheetPaper({ number, bytes }: { readonly number: string; readonly bytes: Buffer }): StreamableFile {
+  return new StreamableFile(bytes, {
+    type: 'application/pdf',
+    disposition: `attachment; filename="${number}.pdf"`,
+    length: bytes.length,
+  });
+}

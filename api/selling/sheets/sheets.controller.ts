@@ -7,7 +7,7 @@ import { asking, Costs, entries } from '../../platform/allowances.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
-import { sendSheetFile, sheetMediaType } from './send-sheet-file.ts';
+import { sendSheetFile, sendSheetPaper, sheetMediaType } from './send-sheet-file.ts';
 import { NewSheetRequest, SheetQuery, SheetRevocationRequest } from './sheets.dto.ts';
 import { SheetsService } from './sheets.service.ts';
 import { SheetView } from './sheets.view.ts';
@@ -51,6 +51,24 @@ export class SheetsController {
   @ApiProblems(404)
   async getSheetFile(@Param('id') id: string, @Res({ passthrough: true }) response: Response): Promise<StreamableFile> {
     return sendSheetFile(response, await this.sheets.file(id));
+  }
+
+  @Needs('read', 'sheet')
+  @Costs(asking, () => 20)
+  @Get(':id/paper')
+  @ApiOperation({
+    summary: 'A sheet on paper',
+    description:
+      'What the signed file says, as a PDF: A4, tagged for screen readers, fonts embedded, ancestors drawn, with the QR code of the public page where the register has an address (PUBLIC_URL).',
+  })
+  @ApiProduces('application/pdf')
+  @ApiOkResponse({
+    description: 'The document.',
+    content: { 'application/pdf': { schema: { type: 'string', format: 'binary', description: 'A PDF.' } } },
+  })
+  @ApiProblems(404, 503)
+  async getSheetPaper(@Param('id') id: string): Promise<StreamableFile> {
+    return sendSheetPaper(await this.sheets.paper(await this.sheets.file(id)));
   }
 
   @Needs('add', 'sheet')

@@ -4,6 +4,7 @@ import { DataSource, type EntityManager } from 'typeorm';
 import { sheetCautions } from '../../../shared/sheet/cautions.ts';
 import { readSheetDocument } from '../../../shared/sheet/sheet-document.ts';
 import { signSheet } from '../../../shared/sheet/sheet-file.ts';
+import { verifySheet } from '../../../shared/sheet/verify-sheet.ts';
 import { readClub } from '../../people/people.queries.ts';
 import { authorize } from '../../people/permissions.ts';
 import type { Acting } from '../../platform/acting.ts';
@@ -12,9 +13,12 @@ import { newId } from '../../platform/ids.ts';
 import { writeEntry } from '../../platform/journal-entry.ts';
 import type { Page } from '../../platform/paging.ts';
 import { ConflictProblem, NotFoundProblem, StaleProblem } from '../../platform/problem.ts';
+import { longTaskModule } from '../../platform/long-task.ts';
+import { LongWork } from '../../platform/long-work.ts';
 import { settingsKey, type Settings } from '../../platform/settings.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { present } from '../../register/present.ts';
+import type { SheetPaper } from '../tasks/sheet-paper.task.ts';
 import { SigningKeys } from '../signing-keys/signing-keys.service.ts';
 import { ProvenanceSheet, ProvenanceSheetAnimal } from './provenance-sheet.entity.ts';
 import { SheetComposer, type Composed } from './sheet-composer.service.ts';
@@ -34,6 +38,8 @@ import type { SheetView } from './sheets.view.ts';
 /** How often a sheet is composed again because an animal was changed meanwhile. */
 const ATTEMPTS = 3;
 
+const onPaper = longTaskModule<SheetPaper, Uint8Array>('../tasks/sheet-paper.task.ts', import.meta.url);
+
 /** Issues and revokes provenance sheets. */
 @Injectable()
 export class SheetsService {
@@ -42,6 +48,7 @@ export class SheetsService {
     @Inject(settingsKey) private readonly settings: Pick<Settings, 'publicUrl'>,
     @Inject(SheetComposer) private readonly composer: SheetComposer,
     @Inject(SigningKeys) private readonly keys: SigningKeys,
+    @Inject(LongWork) private readonly work: LongWork,
   ) {}
 
   /**
@@ -143,6 +150,13 @@ export class SheetsService {
   async file(id: string): Promise<{ number: string; bytes: Buffer }> {
     const { number } = await this.get(id);
     return { number, bytes: (await readStoredSheet(this.dataSource.manager, id)).file };
+  }
+
+  /** What a signed file says, as a PDF, written in a thread. @throws BusyProblem if too many computations wait */
+  async paper(file: { number: string; bytes: Buffer }): Promise<{ number: string; bytes: Buffer }> {
+    const { sheet, kid } = await verifySheet(file.bytes, await this.keys.known());
+    if (!sheet || kid === null) throw new Error('a sheet of ours cannot be read');
+    return { number: file.number, bytes: Buffer.from(await this.work.run(onPaper, { sheet, keyId: kid })) };
   }
 
   /** Revokes a sheet, for good: what was signed cannot be unsigned. 403, 404, 409 where it was revoked before, 412. */

@@ -40,6 +40,7 @@ export const sheetRoutes: Readonly<Record<string, Row>> = {
   'GET /api/v1/provenance-sheets': row(readByMembers),
   'GET /api/v1/provenance-sheets/{id}': row(readByOwners, byId),
   'GET /api/v1/provenance-sheets/{id}/file': row(readByOwners, byId),
+  'GET /api/v1/provenance-sheets/{id}/paper': row(readByOwners, byId),
   'POST /api/v1/provenance-sheets': row(issuing, async ({ owner }) => ({
     body: { animals: [(await owner.individual()).id] },
   })),
@@ -49,6 +50,7 @@ export const sheetRoutes: Readonly<Record<string, Row>> = {
   })),
   'GET /api/v1/sheets/{token}': row(anyone, byToken),
   'GET /api/v1/sheets/{token}/file': row(anyone, byToken),
+  'GET /api/v1/sheets/{token}/paper': row(anyone, byToken),
   'GET /api/v1/sheets/{token}/photographs/{sha256}': row(anyone, async (world) => {
     const { id } = await world.owner.individual();
     await world.owner.photograph({ individualId: id });
