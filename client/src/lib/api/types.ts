@@ -92,6 +92,11 @@ export type Kinship = Sent['KinshipView'];
 /** What young of a pairing not yet made would be. */
 export type Forecast = Sent['ForecastView'];
 
+/** Animals that pass to another keeper, or left the club. */
+export type Transfer = Sent['TransferView'];
+export type TransferItem = Sent['TransferItemView'];
+export type TransferAnimal = Sent['TransferAnimalView'];
+
 export type ImportAnswer = Sent['ImportView'];
 
 /** One page of a list; `next` is the cursor of the page after it, `total` is told only when asked for. */

@@ -21,6 +21,15 @@ const deeds: Record<JournalAction, string> = {
   paired: 'turned pairs of {} into pairings',
   'pairing-undone': 'took back pairings made from {}',
   'pairing-restored': 'brought back pairings made from {}',
+  offered: 'offered animals: {}',
+  'offer-withdrawn': 'withdrew the offer: {}',
+  declined: 'declined the offer: {}',
+  accepted: 'accepted the offer: {}',
+  'acceptance-undone': 'gave back what was accepted: {}',
+  departed: 'noted that animals left the club: {}',
+  'departure-withdrawn': 'put back animals that had not left: {}',
+  'came-back': 'noted that animals came back: {}',
+  'return-undone': 'took back that animals came back: {}',
   joined: 'joined the club',
   'roles-changed': 'changed the roles of {}',
   left: 'noted that {} left the club',
@@ -61,6 +70,7 @@ export const kindWords: Readonly<Record<string, string>> = {
   kept_plan: 'kept plans',
   other_register: 'registers of other clubs',
   import: 'imports',
+  transfer: 'transfers',
   provenance_sheet: 'provenance sheets',
   signing_key: 'signing keys',
   keeper: 'people',
@@ -98,6 +108,7 @@ const folders: Record<string, string> = {
   source: '/sources/',
   line: '/lines/',
   kept_plan: '/plans/',
+  transfer: '/transfers/',
 };
 
 /** The page of a record, or null where its kind has none. */
@@ -117,6 +128,7 @@ const fieldNames: Record<string, string> = {
   svlMm: 'length, mm',
   massG: 'mass, g',
   recordIds: 'caused by',
+  leftTo: 'went to',
 };
 
 /** A field as the screens name it: `sexBasis` becomes "sex basis". */

@@ -166,6 +166,14 @@ const actions: Extract<Entry, { kind: 'action' }>[] = [
     needs: ['read', 'pairing'],
     run: go('/pairings'),
   },
+  {
+    kind: 'action',
+    key: 'transfers',
+    verb: 'go to',
+    words: 'Transfers: animals given and received',
+    needs: ['read', 'transfer'],
+    run: go('/transfers'),
+  },
   { kind: 'action', key: 'match', verb: 'go to', words: 'Match', needs: ['ask', 'lineage'], run: go('/match') },
   {
     kind: 'action',
