@@ -83,7 +83,7 @@ describe.skipIf(chromium === null)('froglets that change hands', () => {
     await small.getByText(/^Taken back: 3 animals/).waitFor();
     await small.getByRole('button', { name: 'Accept' }).waitFor();
     await small.getByRole('button', { name: 'Undo' }).click();
-    await small.getByRole('link', { name: 'TE-90' }).waitFor();
+    await small.getByRole('link', { name: 'TE-90', exact: true }).waitFor();
     const now = await club.read<{ keeper: string; code: string }>(`individuals/${given[0]?.id ?? ''}`);
     expect(now).toMatchObject({ keeper: receiver, code: 'TE-90' });
   });
@@ -94,7 +94,7 @@ describe.skipIf(chromium === null)('froglets that change hands', () => {
     await desk.getByRole('link', { name: `Three animals for ${receiver}` }).click();
     await desk.getByText(`${receiver} accepted`).waitFor();
     await club.look(desk, 'transfer-given-desk');
-    await desk.getByRole('link', { name: 'TE-90' }).click();
+    await desk.getByRole('link', { name: 'TE-90', exact: true }).click();
     await desk.getByText(`Passed from you to ${receiver}`).waitFor();
     await club.look(desk, 'animal-passed-desk');
     await expectAccessible(desk, 'an animal that was given');
@@ -128,7 +128,7 @@ describe.skipIf(chromium === null)('froglets that change hands', () => {
       `${club.url}/animals/${(await club.write('individuals', { speciesId: await speciesId(), code: 'MG-40' }, giver)).id}`,
     );
     await desk.getByRole('link', { name: 'Give or sell' }).click();
-    await desk.getByText('out of the club').click();
+    await desk.getByRole('radio', { name: 'out of the club' }).check();
     await desk.getByLabel('to whom, in your own words').fill('a school terrarium');
     await desk.getByRole('button', { name: 'Night theme' }).click();
     await club.look(desk, 'transfer-away-desk-dark');

@@ -33,6 +33,16 @@ export function ageInWords(createdAt: string, now = Date.now()): string {
   return days < 1 ? 'since today' : `for ${counted(days, 'day')}`;
 }
 
+/** What to think of, one line each; what is the same of many animals is said once. */
+export function warningsInWords(warnings: Transfer['warnings']): string[] {
+  const inWater = warnings.filter(({ code }) => code === 'in-water');
+  if (inWater.length < 3) return warnings.map(({ detail }) => detail);
+  return [
+    ...warnings.filter(({ code }) => code !== 'in-water').map(({ detail }) => detail),
+    `Of ${animals(inWater.length)} nobody noted that they left the water. Are they still tadpoles?`,
+  ];
+}
+
 /** What the bar says once a step was taken. */
 export function doneInWords(transfer: Transfer, step: 'accept' | 'decline' | 'withdraw' | 'return' | 'add'): string {
   const { kind, count, from, to } = transfer;
