@@ -95,7 +95,6 @@ export type Forecast = Sent['ForecastView'];
 /** Animals that pass to another keeper, or left the club. */
 export type Transfer = Sent['TransferView'];
 export type TransferItem = Sent['TransferItemView'];
-export type TransferAnimal = Sent['TransferAnimalView'];
 
 export type ImportAnswer = Sent['ImportView'];
 
