@@ -15,6 +15,7 @@ import {
   weightOf,
   type PlanWish,
 } from '../../client/src/lib/match/plan-wish.ts';
+import { planWishInWords } from '../../client/src/lib/match/plan-words.ts';
 import {
   effectInWords,
   effectOf,
@@ -71,6 +72,16 @@ describe('what is asked of a plan', () => {
       also: ['99-2'],
       allow: ['cross-lines', 'disputed'],
     });
+  });
+
+  it('is told in a sentence where the fields cannot be seen, as on paper', () => {
+    const known = new Map([['1351-5', { code: 'RV-61', number: '1351-5' }]]);
+    expect(planWishInWords(usual, known)).toBe(
+      'Asked for: 4 pairs; F of the young at most 12.5\u202f%; weight of inbreeding 1.',
+    );
+    expect(planWishInWords(full, known)).toBe(
+      'Asked for: 6 pairs; F of the young at most 6.3\u202f%; weight of inbreeding 2.5; 2 moves at most; at least 1 animal of 48 months or more that have not bred; with RV-61 × 1124-5; not 1241-6 × 130-X; RV-61 in 2 pairs at most; animals of 2 keepers kept together; and 99-2 of other lines; disputed labels allowed.',
+    );
   });
 
   it('is refused by field, in words that say what to write', () => {

@@ -177,6 +177,14 @@ const actions: Extract<Entry, { kind: 'action' }>[] = [
   { kind: 'action', key: 'match', verb: 'go to', words: 'Match', needs: ['ask', 'lineage'], run: go('/match') },
   {
     kind: 'action',
+    key: 'group',
+    verb: 'match',
+    words: 'a group',
+    needs: ['ask', 'lineage'],
+    run: go('/match/group'),
+  },
+  {
+    kind: 'action',
     key: 'import',
     verb: 'import',
     words: 'a register sheet',
