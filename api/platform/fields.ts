@@ -255,7 +255,8 @@ export function ListField(
 export function ShownVisibility(): PropertyDecorator {
   return Shown({
     description:
-      'Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.',
+      'Who may see it: private: its keeper and the registrars (a remark: its keeper alone; an animal besides: keepers who gave it, and one to whom it is ' +
+      'on offer); club: every member; public: anyone, where the club allows it.',
     enum: visibilities,
   });
 }

@@ -3073,7 +3073,7 @@ export interface components {
             /** @description Notes. */
             notes: string | null;
             /**
-             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.
+             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone; an animal besides: keepers who gave it, and one to whom it is on offer); club: every member; public: anyone, where the club allows it.
              * @enum {string}
              */
             visibility: "private" | "club" | "public";
@@ -3230,7 +3230,7 @@ export interface components {
              */
             keeperId: string | null;
             /**
-             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.
+             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone; an animal besides: keepers who gave it, and one to whom it is on offer); club: every member; public: anyone, where the club allows it.
              * @enum {string}
              */
             visibility: "private" | "club" | "public";
@@ -3491,7 +3491,7 @@ export interface components {
              */
             keeperId: string | null;
             /**
-             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.
+             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone; an animal besides: keepers who gave it, and one to whom it is on offer); club: every member; public: anyone, where the club allows it.
              * @enum {string}
              */
             visibility: "private" | "club" | "public";
@@ -4260,7 +4260,7 @@ export interface components {
             /** @description Mass in grams. */
             massG: number | null;
             /**
-             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone); club: every member; public: anyone, where the club allows it.
+             * @description Who may see it: private: its keeper and the registrars (a remark: its keeper alone; an animal besides: keepers who gave it, and one to whom it is on offer); club: every member; public: anyone, where the club allows it.
              * @enum {string}
              */
             visibility: "private" | "club" | "public";

@@ -2,7 +2,8 @@ import type { Visibility } from '$shared/vocabulary.ts';
 
 /** What each visibility means, in a few words. */
 export const visibilityWords: Record<Visibility, string> = {
-  private: 'Only you and the registrars see it. It still counts in kinship; others meet it as “private animal”.',
+  private:
+    'Only you and the registrars see it, and who gave it to you or is offered it. It still counts in kinship; others meet it as “private animal”.',
   club: 'Every member of the club sees it.',
   public: 'Anyone may see it, where the club is open to readers; your name is not shown to them.',
 };
