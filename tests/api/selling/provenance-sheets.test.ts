@@ -190,6 +190,32 @@ describe('making a sheet', () => {
     expect(text).toContain(pointer);
   });
 
+  it('tells the state in which it is signed, though an animal is changed while it is made', async () => {
+    const [id = ''] = ids;
+    const change = api.dataSource.createQueryRunner();
+    await change.startTransaction();
+    try {
+      await change.query(`update individual set sex = 'female', version = version + 1 where id = $1`, [id]);
+      const made = issue(seller.keeper.http, [id]);
+      // it has looked at the animal as it was, and waits for whoever changes it
+      await vi.waitFor(
+        async () => {
+          const waiting = await api.dataSource.query<unknown[]>(
+            `select from pg_stat_activity where wait_event_type = 'Lock' and query like '%for share of i%' and datname = current_database()`,
+          );
+          expect(waiting).toHaveLength(1);
+        },
+        { timeout: 15_000 },
+      );
+      await change.commitTransaction();
+      const { id: sheetId } = await made;
+      expect(documentIn(await fileOf(seller.keeper.http, sheetId)).animals[0]?.sex).toBe('female');
+    } finally {
+      if (change.isTransactionActive) await change.rollbackTransaction();
+      await change.release();
+    }
+  });
+
   it('is refused while there is no key to sign with, and says why', async () => {
     const keyFile = join(api.filesDir, 'signing-key.pem');
     await chmod(keyFile, 0o644);
