@@ -232,6 +232,14 @@ function actionsOn(animal: { id: string; code: string | null; number: string }):
       words: `a label for ${name}`,
       run: go(`/labels?animals=${animal.id}`),
     },
+    {
+      kind: 'action',
+      key: 'sheet-one',
+      verb: 'make',
+      words: `a provenance sheet of ${name}`,
+      needs: ['add', 'sheet'],
+      run: go(`/sheets/new?animals=${animal.id}`),
+    },
   ];
 }
 

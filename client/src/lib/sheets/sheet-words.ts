@@ -1,0 +1,38 @@
+import type { components } from '../api/openapi.d.ts';
+
+type Schemas = components['schemas'];
+export type Sheet = Schemas['SheetView'];
+export type PublicSheet = Schemas['PublicSheetView'];
+export type SheetVerification = Schemas['SheetVerificationView'];
+export type SheetState = Sheet['state'];
+export type Difference = Schemas['DifferenceView'];
+
+/** The state of a sheet as the largest word of its frame. */
+export const stateWords: Readonly<Record<SheetState, string>> = {
+  valid: 'Valid',
+  expired: 'Expired',
+  superseded: 'Replaced',
+  revoked: 'Revoked',
+};
+
+/** What the register says otherwise today, as the field is called. */
+export const differenceWords: Readonly<Record<Difference['field'], string>> = {
+  species: 'species',
+  sex: 'sex',
+  status: 'status',
+  hatched: 'hatched',
+  'out-of-water': 'out of water',
+  line: 'line',
+  'label-standing': 'how well the name stands',
+  'traced-share': 'traced share',
+  inbreeding: 'inbreeding',
+  depth: 'generations known',
+  parents: 'parents',
+};
+
+/** An instant as a day, in the reader's own words. */
+export const dayInWords = (instant: string): string =>
+  new Date(instant).toLocaleDateString(undefined, { day: 'numeric', month: 'long', year: 'numeric' });
+
+/** A thumbprint in groups that can be read aloud. */
+export const keyInGroups = (kid: string): string => (kid.slice(0, 16).match(/.{1,4}/g) ?? []).join(' ');
