@@ -19,6 +19,7 @@ import type { KeptPlan } from './kept-plan.entity.ts';
 import { keptPlanKind } from './kept-plan.queries.ts';
 import type { KeptPlanView } from './kept-plan.view.ts';
 import { readKept, viewOf } from './kept-plans.service.ts';
+import { moveOut } from './move-out.ts';
 import { readPairsToday, type PairToday } from './pairs-today.ts';
 import { placedRows } from './placed-rows.ts';
 
@@ -67,6 +68,7 @@ async function acceptPairs(
   plan: KeptPlan,
   request: AcceptPairsRequest,
 ): Promise<void> {
+  const day = requireDay(request);
   const kept = await readKept(manager, plan.id);
   const wanted = placedRows(kept.rows, request.pairs);
   const names = await AnimalNames.read(
@@ -78,6 +80,9 @@ async function acceptPairs(
   refuseUnfit(pairs, snapshot, request.allow);
   for (const [index, pair] of pairs.entries()) {
     const name = request.pairs[index]?.name ?? usualName(plan, pair, names);
+    if (day !== null)
+      for (const { then, name: animal } of [pair.male, pair.female])
+        await moveOut(manager, { id: then.id, name: animal }, day, `/pairs/${index}`);
     const pairingId = await addPairing(
       manager,
       keeper,
@@ -101,6 +106,14 @@ async function acceptPairs(
   }
   await writeChange(manager, keptPlanKind, plan, {});
   sayOfChange(manager, plan.id, { action: 'paired' });
+}
+
+/** The day on which the animals leave where they live; null where they are not to. */
+function requireDay({ moveOut: isMoving, joined }: AcceptPairsRequest): string | null {
+  if (!isMoving) return null;
+  if (typeof joined === 'string') return joined;
+  const detail = 'Say from when the two are housed together: that is the day on which they leave where they live.';
+  throw new InvalidProblem(detail, [{ pointer: '/joined', detail }]);
 }
 
 function refuseDecided(pairs: readonly PairToday[]): void {
@@ -159,6 +172,10 @@ function usualName(plan: KeptPlan, { row, male, female }: PairToday, names: Anim
 function housedElsewhere(error: unknown, index: number, { male, female }: PairToday): ConflictProblem | null {
   const problem = databaseProblem(error);
   if (!(problem instanceof ConflictProblem) || problem.errors === undefined) return null;
-  const detail = `${male.name} or ${female.name} lives in another pairing at that time. Say when it left there, or let the two join later.`;
+  const living = [male, female].flatMap(({ name, livesIn }) =>
+    livesIn.map((pairing) => `${name} lives in “${pairing.name}”.`),
+  );
+  const where = living.length > 0 ? living.join(' ') : `${male.name} or ${female.name} lives elsewhere at that time.`;
+  const detail = `${where} Say when it left there, let the two join later, or let them move out (moveOut).`;
   return new ConflictProblem(detail, {}, [{ pointer: `/pairs/${index}`, detail }]);
 }

@@ -1,12 +1,11 @@
 import type { EntityManager } from 'typeorm';
 import type { JournalAction } from '../../../shared/vocabulary.ts';
-import { ChangedSince, type EntryToUndo, type JournalKind, type Undo } from '../../journal/journal-kinds.ts';
+import type { EntryToUndo, JournalKind, Undo } from '../../journal/journal-kinds.ts';
 import type { KeptForm } from '../../platform/journal-entry.ts';
 import { sayOfChange } from '../../register/kept/note-change.ts';
 import { pairingKind } from '../../register/pairings/pairings.service.ts';
 import { recordKind } from '../../register/undo/record-kind.ts';
 import { undoOf, type AnyKind } from '../../register/undo/undo-change.ts';
-import { restoreRecord, withdrawRecord } from '../../register/withdrawal.service.ts';
 import { KeptPlanPair, type PairState } from './kept-plan-pair.entity.ts';
 import { keptPlanKind } from './kept-plan.queries.ts';
 
@@ -21,9 +20,6 @@ interface KeptPair {
 
 const kind = keptPlanKind as unknown as AnyKind;
 const pairsIn = (form: KeptForm | null): readonly KeptPair[] => (form?.['pairs'] ?? []) as readonly KeptPair[];
-const pairingsIn = (form: KeptForm | null): string[] => pairsIn(form).flatMap(({ pairingId }) => pairingId ?? []);
-const without = (ids: readonly string[], others: readonly string[]): string[] =>
-  ids.filter((id) => !others.includes(id));
 
 /** A change is undone with what it decided of pairs. */
 const undoDeciding: Undo = async (manager, entry) => {
@@ -31,35 +27,33 @@ const undoDeciding: Undo = async (manager, entry) => {
   await writePairs(manager, entry);
 };
 
-/** Pairings that came of the change are withdrawn, those that it withdrew stand again, and the pairs are as they were. */
+/**
+ * All that the request did to pairings is undone, the last first: those that it made are withdrawn, stays that it ended go on. Refused
+ * where one of them was changed since.
+ */
 function undoAccepting(action: JournalAction): Undo {
   return async (manager, entry) => {
     // first the plan, whose entry is the one that tells of all
     await undoDeciding(manager, entry);
     sayOfChange(manager, entry.recordId, { action });
-    const [was, became] = [pairingsIn(entry.before), pairingsIn(entry.after)];
-    const [made, lost] = [without(became, was), without(was, became)];
-    await requireUnchanged(manager, entry, [...made, ...lost]);
-    for (const id of made) await withdrawRecord(manager, pairingKind, id, 'any', 'Accepting it was undone');
-    for (const id of lost) await restoreRecord(manager, pairingKind, id, 'any');
+    const undo: Partial<Record<JournalAction, Undo>> = undoOf(pairingKind);
+    for (const one of await readPairingEntries(manager, entry.id)) await undo[one.action]?.(manager, one);
   };
+}
+
+/** What the request of an entry did to pairings, the last first (journal_entry_record_index). */
+async function readPairingEntries(manager: EntityManager, id: string): Promise<EntryToUndo[]> {
+  return manager.query<EntryToUndo[]>(
+    `select j.id, j.kind, j.action, j.record_id as "recordId", j.record_version as "recordVersion", j.before, j.after, j.about_ids as "aboutIds"
+     from journal_entry j join journal_entry e on e.id = $1
+     where j.request_id = e.request_id and j.kind = 'pairing' and j.id > e.id order by j.id desc`,
+    [id],
+  );
 }
 
 async function writePairs(manager: EntityManager, { recordId, before }: EntryToUndo): Promise<void> {
   for (const { place, state, pairingId, reason, warnings } of pairsIn(before))
     await manager.update(KeptPlanPair, { planId: recordId, place }, { state, pairingId, reason, warnings });
-}
-
-/** Refuses where a pairing was changed by another request than the one that is undone (journal_entry_record_index). */
-async function requireUnchanged(manager: EntityManager, { id }: EntryToUndo, pairingIds: string[]): Promise<void> {
-  const rows = await manager.query<{ id: string; version: number; then: number | null }[]>(
-    `select p.id, p.version, (select max(j.record_version) from journal_entry j join journal_entry e on e.id = $2
-        where j.record_id = p.id and j.request_id = e.request_id) as then
-     from pairing p where p.id = any($1::uuid[]) order by p.id for update of p`,
-    [pairingIds, id],
-  );
-  const changed = rows.find(({ version, then }) => version !== then);
-  if (changed) throw new ChangedSince(changed.id, changed.then);
 }
 
 const words = (state: unknown): string => (state === 'declined' ? 'declined' : 'accepted');

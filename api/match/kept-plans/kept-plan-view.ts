@@ -110,6 +110,9 @@ function nowView({ row, male, female, ...today }: PairToday, names: AnimalNames)
       ...change,
       animal: animalId === null ? null : names.refOf(animalId),
     })),
+    livesIn: [male, female].flatMap(({ then, livesIn }) =>
+      livesIn.map((pairing) => ({ ...pairing, animal: names.refOf(then.id) })),
+    ),
     needs: [...today.leaves],
     warnings: [...today.warnings],
     canBeAccepted: row.state === 'proposed' && !today.stops && male.now !== undefined && female.now !== undefined,

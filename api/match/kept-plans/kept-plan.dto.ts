@@ -3,6 +3,7 @@ import {
   ChoiceField,
   ChoiceListField,
   DateField,
+  FlagField,
   IdField,
   IntegerField,
   ListField,
@@ -79,6 +80,13 @@ export class AcceptPairsRequest {
 
   @DateField({ optional: true, nullable: true, description: 'From when the two are housed together.' })
   joined?: string | null;
+
+  @FlagField({
+    optional: true,
+    description:
+      'Whether the animals leave the pairings that they live in on that day, which has to be told then; only from pairings that whoever accepts may change. If left out, an animal that lives elsewhere is refused.',
+  })
+  moveOut = false;
 
   @ChoiceListField(planLeaves, {
     optional: true,

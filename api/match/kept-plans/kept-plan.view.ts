@@ -175,6 +175,18 @@ export class PairChangeView {
   stops: boolean;
 }
 
+/** Where an animal lives. */
+export class LivesInView {
+  @Shown({ description: 'The animal.', type: AnimalRef })
+  animal: AnimalRef;
+
+  @Shown({ description: 'Id of the pairing.', format: 'uuid' })
+  id: string;
+
+  @Shown({ description: 'Name of the pairing.' })
+  name: string;
+}
+
 /** A pair today. Computed when it is asked for, never stored. */
 export class PairNowView {
   @Shown({
@@ -186,6 +198,12 @@ export class PairNowView {
 
   @Shown({ description: 'What is otherwise than then, as far as whoever asks may see it.', type: [PairChangeView] })
   changes: PairChangeView[];
+
+  @Shown({
+    description: 'Where the two live otherwise, as far as that may be seen: they have to leave there (`moveOut`).',
+    type: [LivesInView],
+  })
+  livesIn: LivesInView[];
 
   @Shown({ description: 'What has to be asked for (`allow`) to accept it.', enum: planLeaves, isArray: true })
   needs: PlanLeave[];

@@ -47,7 +47,9 @@ export interface AnimalFacts {
   readonly reason: ExclusionReason | null;
   readonly isDisputed: boolean;
   readonly hasBred: boolean;
-  /** Names of the pairings that it lives in and did not live in then, the pair's own apart. */
+  /** The pairings that it lives in today, the pair's own apart, as far as they may be seen. */
+  readonly livesIn: readonly { readonly id: string; readonly name: string }[];
+  /** Names of those that it did not live in then. */
   readonly housedSince: readonly string[];
 }
 

@@ -130,7 +130,10 @@ class TodayReader {
     const then = this.#recorded(side, row.place);
     const now = this.animals.get(id);
     const before = this.kept.housed[id] ?? [];
-    const since = (this.housed.get(id) ?? []).filter((one) => one !== row.pairingId && !before.includes(one));
+    const livesIn = (this.housed.get(id) ?? []).flatMap((one) => {
+      const name = this.pairings.get(one);
+      return one === row.pairingId || name === undefined ? [] : [{ id: one, name }];
+    });
     return {
       side,
       then,
@@ -139,7 +142,8 @@ class TodayReader {
       reason: this.breeding.reasons.get(id) ?? null,
       isDisputed: this.breeding.disputed.has(id),
       hasBred: this.breeding.proven.has(id),
-      housedSince: since.flatMap((one) => this.pairings.get(one) ?? []),
+      livesIn: now ? livesIn : [],
+      housedSince: livesIn.filter((one) => !before.includes(one.id)).map(({ name }) => name),
     };
   }
 

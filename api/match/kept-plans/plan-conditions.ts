@@ -21,7 +21,7 @@ export function conditionsOf(request: PlanRequest, record: PlanRecord, all: read
   const pairs = all.filter(({ row }) => row.state !== 'declined');
   const open = pairs.filter(({ row }) => row.state === 'proposed');
   return [
-    possible(pairs, open),
+    possible(pairs, open, all.length > pairs.length),
     limit(request, record, open),
     lines(request, open),
     labels(request, open),
@@ -31,12 +31,10 @@ export function conditionsOf(request: PlanRequest, record: PlanRecord, all: read
   ];
 }
 
-function possible(pairs: readonly PairToday[], open: readonly PairToday[]): PlanCondition {
+function possible(pairs: readonly PairToday[], open: readonly PairToday[], isCut: boolean): PlanCondition {
   const stopped = open.filter(({ stops }) => stops).length;
-  const detail =
-    stopped === 0
-      ? `All of its ${counted(pairs.length, 'pair')} can be made.`
-      : `Of its ${counted(pairs.length, 'pair')}, ${stopped} cannot be made any more.`;
+  const its = `its ${counted(pairs.length, 'pair')}${isCut ? ' that were not declined' : ''}`;
+  const detail = stopped === 0 ? `All of ${its} can be made.` : `Of ${its}, ${stopped} cannot be made any more.`;
   return { condition: 'pairs', isMet: stopped === 0, detail };
 }
 

@@ -75,9 +75,42 @@ describe('accepting pairs of a kept plan', () => {
     const answer = await world.accept(kept, { pairs: [{ place: 0 }, { place: 1 }], joined: '2026-05-01' });
     expect(answer.status).toBe(409);
     expect(errorsOf(answer)).toEqual([textWith('/pairs/1: ')]);
-    expect(errorsOf(answer).join()).toContain('lives in another pairing at that time');
+    expect(errorsOf(answer).join()).toContain('lives in “old tank”. Say when it left there');
     expect(await pairings()).toBe(before);
     expect((await world.read(kept)).pairCounts).toEqual({ proposed: 2, accepted: 0, declined: 0 });
+  });
+
+  it('lets the animals leave where they live, where that is asked for, and undo takes them back there', async () => {
+    const line = await world.line('Mudanza', ['m1', 'm2', 'f1', 'f2']);
+    const members = ['m1', 'f1', 'f2'].map((code) => ({ individualId: line.ids[code], joined: '2025-01-01' }));
+    const old = await world.make.pairing({ name: 'old group', members });
+    const kept = await world.keep(line);
+    expect(kept.pairs.flatMap(({ now }) => now.livesIn.map(({ name }) => name))).toEqual(Array(3).fill('old group'));
+    const all = { pairs: [{ place: 0 }, { place: 1 }], moveOut: true };
+    const dayless = await world.accept(kept, all);
+    expect([dayless.status, errorsOf(dayless)]).toEqual([422, [textWith('/joined: ')]]);
+    const accepted = await world.accept(kept, { ...all, joined: '2026-05-01' });
+    expect(accepted.status, accepted.text).toBe(201);
+    const leftOf = async () => (await pairing(old.id)).members.map(({ left }) => left);
+    expect(await leftOf()).toEqual(['2026-05-01', '2026-05-01', '2026-05-01']);
+    expect(bodyOf<KeptPlanView>(accepted).pairs.map(({ now }) => now.livesIn)).toEqual([[], []]);
+    const undone = await world.undo(accepted);
+    expect(undone.status, undone.text).toBe(201);
+    expect(await leftOf()).toEqual([null, null, null]);
+    expect((await world.undo(undone)).status).toBe(201);
+    expect(await leftOf()).toEqual(['2026-05-01', '2026-05-01', '2026-05-01']);
+    expect((await world.read(kept)).pairCounts.accepted).toBe(2);
+  });
+
+  it('lets no animal leave a pairing of another keeper', async () => {
+    const line = await world.line('Ajena', ['m1', 'f1']);
+    await world.make.pairing({ name: 'theirs', members: [{ individualId: line.ids['m1'], joined: '2025-01-01' }] });
+    const kept = await world.keep(line, { pairings: 1 }, {}, member.http);
+    const asked = { pairs: [{ place: 0 }], moveOut: true, joined: '2026-05-01' };
+    const answer = await world.accept(kept, asked, member.http);
+    expect([answer.status, errorsOf(answer)]).toEqual([409, [textWith('/pairs/0: ')]]);
+    expect(errorsOf(answer).join()).toContain('lives in a pairing of another keeper');
+    expect((await world.read(kept)).pairCounts.accepted).toBe(0);
   });
 
   it('twice at the same moment makes one pairing', async () => {
@@ -242,7 +275,7 @@ describe('deciding and taking back', () => {
     const undone = await world.undo(accepted, member.http);
     expect(undone.status, undone.text).toBe(201);
     expect(undone.body).toMatchObject({ action: 'pairing-undone', record: { id: kept.id } });
-    for (const id of ids) expect((await pairing(id)).withdrawn?.reason).toBe('Accepting it was undone');
+    for (const id of ids) expect((await pairing(id)).withdrawn?.reason).toBe('Its entry was undone');
     expect((await world.read(kept)).pairCounts).toEqual({ proposed: 2, accepted: 0, declined: 0 });
     const again = await world.undo(undone, member.http);
     expect(again.body).toMatchObject({ action: 'pairing-restored' });

@@ -60,7 +60,14 @@ describe('keeping a plan', () => {
       shown.pairs.map(({ why, inbreeding, male }) => ({ why, inbreeding, male })),
     );
     expect(kept.pairs.map(({ now }) => now)).toEqual(
-      shown.pairs.map(({ inbreeding }) => ({ inbreeding, changes: [], needs: [], warnings: [], canBeAccepted: true })),
+      shown.pairs.map(({ inbreeding }) => ({
+        inbreeding,
+        changes: [],
+        livesIn: [],
+        needs: [],
+        warnings: [],
+        canBeAccepted: true,
+      })),
     );
     const again = await member.http.get(`/api/v1/kept-plans/${kept.id}`).expect(200);
     expect(again.body).toEqual(kept);

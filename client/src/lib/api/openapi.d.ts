@@ -6907,11 +6907,24 @@ export interface components {
             /** @description Whether the pair cannot be made any more. */
             stops: boolean;
         };
+        LivesInView: {
+            /** @description The animal. */
+            animal: components["schemas"]["AnimalRef"];
+            /**
+             * Format: uuid
+             * @description Id of the pairing.
+             */
+            id: string;
+            /** @description Name of the pairing. */
+            name: string;
+        };
         PairNowView: {
             /** @description F of the young today, with its range; null where an animal is no longer in the register. */
             inbreeding: components["schemas"]["InbreedingRangeView"] | null;
             /** @description What is otherwise than then, as far as whoever asks may see it. */
             changes: components["schemas"]["PairChangeView"][];
+            /** @description Where the two live otherwise, as far as that may be seen: they have to leave there (`moveOut`). */
+            livesIn: components["schemas"]["LivesInView"][];
             /** @description What has to be asked for (`allow`) to accept it. */
             needs: ("cross-lines" | "above-limit" | "disputed")[];
             /** @description Why each of these has to be asked for: the warnings that a pairing of it carries. */
@@ -7221,6 +7234,8 @@ export interface components {
              * @example 2021-04-12
              */
             joined?: string | null;
+            /** @description Whether the animals leave the pairings that they live in on that day, which has to be told then; only from pairings that whoever accepts may change. If left out, an animal that lives elsewhere is refused. */
+            moveOut?: boolean;
             /** @description What is accepted in spite of: `cross-lines`, `above-limit` (of the plan), `disputed`. A pair that needs one is refused otherwise; else the pairing carries a warning. */
             allow?: ("cross-lines" | "above-limit" | "disputed")[];
         };

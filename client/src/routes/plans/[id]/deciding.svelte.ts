@@ -18,6 +18,8 @@ export class Deciding {
   readonly allowed = new SvelteSet<Leave>();
   readonly form = new FormState((pointer) => pointer === '/joined');
   joined = $state(today());
+  /** Whether the animals leave where they live on that day. */
+  moveOut = $state(false);
   readonly #intent = new Intent();
   readonly #plan: () => KeptPlan;
   readonly #readAgain: () => Promise<unknown>;
@@ -37,6 +39,9 @@ export class Deciding {
     this.pairs.flatMap(({ now }) => now.needs).filter((leave, at, all) => all.indexOf(leave) === at),
   );
 
+  /** Whether any animal of them lives elsewhere. */
+  isElsewhere = $derived(this.pairs.some(({ now }) => now.livesIn.length > 0));
+
   choose(place: number, isChosen: boolean): void {
     if (isChosen) this.chosen.add(place);
     else this.chosen.delete(place);
@@ -52,10 +57,14 @@ export class Deciding {
     event.preventDefault();
     const wrong = dateProblem(this.joined);
     if (wrong) return this.form.refuse({ '/joined': wrong });
+    const moveOut = this.isElsewhere && this.moveOut;
+    if (moveOut && this.joined.trim() === '')
+      return this.form.refuse({ '/joined': 'Write from when: on that day they leave where they live.' });
     const { id, version, name } = this.#plan();
     const body = {
       pairs: this.pairs.map(({ place }) => ({ place })),
       joined: this.joined.trim() || null,
+      moveOut,
       allow: this.needs.filter((leave) => this.allowed.has(leave)),
     };
     const accepted = await this.form.run(() =>
