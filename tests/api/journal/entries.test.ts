@@ -92,7 +92,8 @@ describe('a write leaves exactly its entry in the journal', () => {
       const version = bodyOf<{ version?: number }>(answer).version;
       if (version !== undefined) expect(entry?.recordVersion, route).toBe(version);
     }
-  });
+    // every route that writes, one after the other
+  }, 90_000);
 
   it('and never a passphrase, a token or the secret of a link', async () => {
     const rows = await api.dataSource.query<{ text: string }[]>(
