@@ -219,11 +219,24 @@ async function walkExchanges(walk: Walk, name: string): Promise<void> {
   }
 }
 
+/** What is about to be lost, and who would bring what to whom, with everything let in. */
+async function walkNewBlood(walk: Walk): Promise<void> {
+  const all = 'crossLines=true&unsexed=true&disputed=true&kinshipTo=1';
+  await walk.get('/api/v1/match/at-risk?mostCarriers=5');
+  for (const line of lines) {
+    await walk.get(`/api/v1/match/at-risk?mostCarriers=5&lineId=${line}`);
+    await walk.get(`/api/v1/lines/${line}/new-blood?of=line&${all}`);
+    for (const { id } of [register.owner, register.other])
+      await walk.get(`/api/v1/lines/${line}/new-blood?keeperId=${id}&${all}`);
+  }
+}
+
 async function walkAll(asker: Asker): Promise<Walk> {
   const walk = new Walk(asker);
   await walkRecords(walk);
   await walkLists(walk);
   await walkQuestions(walk);
+  await walkNewBlood(walk);
   return walk;
 }
 
