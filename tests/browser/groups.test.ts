@@ -77,6 +77,9 @@ describe.skipIf(chromium === null)('a group of animals', () => {
     await page.getByLabel('best group of').fill('4.4');
     await page.getByLabel('best group of').press('Enter');
     await page.getByText(/may breed\. Name more, or ask for a smaller group\./).waitFor();
+    await page.getByLabel('weight of inbreeding').fill('8');
+    await page.getByLabel('weight of inbreeding').press('Enter');
+    await page.waitForURL(/weight=8/);
     expect(page.url()).toContain('size=4.4');
   });
 

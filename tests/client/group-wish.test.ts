@@ -11,11 +11,12 @@ describe('what is asked of a group', () => {
       line: '',
       size: '1.2',
       inbreedingTo: '0.0625',
+      weight: '2',
       crossLines: true,
       disputed: false,
     };
     const address = groupAddress(wish);
-    expect(address).toBe('/match/group?animals=1351-5,1124-5&size=1.2&inbreedingTo=0.0625&crossLines=true');
+    expect(address).toBe('/match/group?animals=1351-5,1124-5&size=1.2&inbreedingTo=0.0625&weight=2&crossLines=true');
     expect(groupWishOf(new URL(address, 'http://club').searchParams)).toEqual(wish);
     expect(groupAddress(groupWishOf(new URLSearchParams()))).toBe('/match/group');
   });
@@ -37,6 +38,7 @@ describe('what is asked of a group', () => {
     expect(groupQuestion(wish)).toEqual({
       individuals: ['a', 'b'],
       inbreedingTo: 0.125,
+      weight: 1,
       crossLines: false,
       disputed: false,
     });

@@ -1,4 +1,5 @@
 import { kinshipLimits } from './mate-choice.ts';
+import { weightOf } from './plan-wish.ts';
 
 /** What a keeper asks of a group: what stands in the address of the page. */
 export interface GroupWish {
@@ -10,6 +11,8 @@ export interface GroupWish {
   readonly size: string;
   /** Greatest F of the young of a pair that is proposed, as the address says it. */
   readonly inbreedingTo: string;
+  /** How much F of the young weighs against their mean kinship with the line, as it is typed. */
+  readonly weight: string;
   readonly crossLines: boolean;
   readonly disputed: boolean;
 }
@@ -26,6 +29,7 @@ export function groupWishOf(parameters: URLSearchParams): GroupWish {
     line: said('line'),
     size: said('size'),
     inbreedingTo: limits.includes(said('inbreedingTo')) ? said('inbreedingTo') : '0.125',
+    weight: said('weight') === '' ? '1' : said('weight'),
     crossLines: said('crossLines') === 'true',
     disputed: said('disputed') === 'true',
   };
@@ -49,6 +53,14 @@ export function groupSize(text: string): { males: number; females: number } | nu
 }
 
 /** The question to the service. */
-export function groupQuestion({ animals, size, inbreedingTo, crossLines, disputed }: GroupWish): object {
-  return { individuals: animals, ...groupSize(size), inbreedingTo: Number(inbreedingTo), crossLines, disputed };
+export function groupQuestion({ animals, size, inbreedingTo, weight, crossLines, disputed }: GroupWish): object {
+  const limit = Number(inbreedingTo);
+  return {
+    individuals: animals,
+    ...groupSize(size),
+    inbreedingTo: limit,
+    weight: weightOf(weight) ?? 1,
+    crossLines,
+    disputed,
+  };
 }
