@@ -25,7 +25,7 @@ let askingPosts: string[];
 let lines: string[];
 
 /** Every address with every record, thousands of requests: it takes as long as it takes. */
-const walkTime = 240_000;
+const walkTime = 900_000;
 
 beforeAll(async () => {
   api = await startApi();
