@@ -4,6 +4,9 @@ import type TestAgent from 'supertest/lib/agent.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { newId } from '../../../api/platform/ids.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
+import { signSheet } from '../../../shared/sheet/sheet-file.ts';
+import { publishedKeys } from '../../../shared/sheet/sheet-keys.ts';
+import { madeKey, madeSheet } from '../../support/made-sheet.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import { askers, makeSecretRegister, setPublicReading, type Asker, type SecretRegister } from './secret-register.ts';
 
@@ -23,6 +26,8 @@ let register: SecretRegister;
 let gets: Route[];
 let askingPosts: string[];
 let lines: string[];
+/** A sheet of another register whose keys are known. */
+let foreignSheet: string;
 
 /** Every address with every record, thousands of requests: it takes as long as it takes. */
 const walkTime = 900_000;
@@ -38,6 +43,10 @@ beforeAll(async () => {
   askingPosts = routes.flatMap(([path, { post }]) => (post && '200' in post.responses ? [path] : []));
   const page = (await api.http.get('/api/v1/lines').expect(200)).body as { items: { id: string }[] };
   lines = page.items.map(({ id }) => id);
+  const key = await madeKey();
+  const keys = JSON.stringify(publishedKeys([key]));
+  await api.http.post('/api/v1/other-registers').send({ name: 'Circle of Frogs', keys }).expect(201);
+  foreignSheet = await signSheet(madeSheet(), key);
   await setPublicReading(api, true);
 });
 
@@ -180,6 +189,8 @@ async function walkQuestions(walk: Walk): Promise<void> {
     await walk.ask(youngOf, { clutches: [{ id: name, sires: [], dams: [] }] }, [name]);
     const sheet = `code,species,sire\nNEW-1,Inventus species1,${name}\n`;
     await walk.ask('/api/v1/imports?dryRun=true', sheet, [name]);
+    const known = [{ ref: 'a2', individual: name }];
+    await walk.ask('/api/v1/foreign-sheets?dryRun=true', { file: foreignSheet, known }, [name]);
     await walkForecasts(walk, name);
     const group = { individuals: [name, numbers['the public young']], crossLines: true, males: 1, females: 1 };
     await walk.ask('/api/v1/match/group', group, [name]);
@@ -244,6 +255,7 @@ describe('what is private', () => {
   it('is asked for at every address of the description', () => {
     expect(gets.length).toBeGreaterThan(20);
     expect(askingPosts.filter((path) => path.startsWith('/api/v1/')).sort()).toEqual([
+      '/api/v1/foreign-sheets',
       '/api/v1/imports',
       '/api/v1/individuals/{id}/lineage/what-if',
       '/api/v1/lineage/figures',

@@ -133,7 +133,6 @@ export type Beginning = Sent['BeginningView'];
 /** Who would bring new blood to a keeper's part of a line. */
 export type NewBlood = Sent['NewBloodView'];
 export type NewBloodAnimal = Sent['NewBloodAnimalView'];
-export type LackedFounder = Sent['LackedFounderView'];
 /** What an exchange between two does for both. */
 export type Exchange = Sent['ExchangeView'];
 export type ExchangeOutcome = Sent['ExchangeOutcomeView'];
