@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import jsQR from 'jsqr';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
@@ -81,7 +82,7 @@ describe.skipIf(chromium === null)('a froglet is sold with a sheet', () => {
     await buyer.setViewportSize(phone);
   });
 
-  it('whose file is checked in the browser, to its last byte, with nothing sent', async () => {
+  it('whose file is checked in the browser, to its last byte, with nothing sent, and by a page that needs no site', async () => {
     const [download] = await Promise.all([
       buyer.waitForEvent('download'),
       buyer.getByRole('link', { name: 'Keep the signed file' }).click(),
@@ -106,6 +107,23 @@ describe.skipIf(chromium === null)('a froglet is sold with a sheet', () => {
     await buyer.getByText('Not to be relied on', { exact: true }).waitFor();
     expect(asked.filter((url) => !url.startsWith('data:'))).toEqual([]);
     await buyer.context().setOffline(false);
+    const [kept] = await Promise.all([
+      buyer.waitForEvent('download'),
+      buyer.getByRole('button', { name: 'Keep this check as a file' }).click(),
+    ]);
+    const page = join(folder, 'check-sheet.html');
+    await kept.saveAs(page);
+    const alone = await buyer.context().newPage();
+    await buyer.context().setOffline(true);
+    await alone.goto(pathToFileURL(page).href);
+    await alone.getByText('Keys at hand').waitFor();
+    await alone.getByLabel('signed file').setInputFiles(file);
+    await alone.getByText('Genuine', { exact: true }).waitFor();
+    await alone.getByLabel('signed file').setInputFiles(changed);
+    await alone.getByText('Not to be relied on', { exact: true }).waitFor();
+    await expectAccessible(alone, 'the check that needs no site');
+    await buyer.context().setOffline(false);
+    await alone.close();
   });
 
   it('and is revoked with a reason that the buyer reads', async () => {

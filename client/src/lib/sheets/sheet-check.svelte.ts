@@ -1,5 +1,6 @@
 import { readPublishedKeys, type SheetKey } from '$shared/sheet/sheet-keys.ts';
 import { verifySheet, type SheetVerdict } from '$shared/sheet/verify-sheet.ts';
+import { offerFile } from '../charts/svg-export.ts';
 
 /** Most bytes of a sheet that are looked at. */
 const mostBytes = 1_000_000;
@@ -42,6 +43,28 @@ export class SheetCheck {
     await this.#check();
   }
 
+  /** The page that does the same without any site, with the published keys in it. */
+  async keepPage(): Promise<void> {
+    try {
+      const [page, keys] = await Promise.all(
+        ['/check-sheet.html', '/.well-known/jwks.json'].map(async (address) => {
+          const answer = await fetch(address);
+          if (!answer.ok) throw new Error(`${address} was answered ${answer.status}`);
+          return answer.text();
+        }),
+      );
+      const place = 'id="kept-keys">';
+      const held = JSON.stringify(JSON.parse(keys ?? '')).replaceAll('<', '\\u003c');
+      offerFile(
+        (page ?? '').replace(place, () => place + held),
+        'check-sheet.html',
+        'text/html',
+      );
+    } catch {
+      this.problem = 'The page could not be fetched. Look whether this register can be reached, then try again.';
+    }
+  }
+
   async #takeKeys(text: string, from: string): Promise<void> {
     try {
       this.#keys = await readPublishedKeys(JSON.parse(text));
@@ -52,7 +75,12 @@ export class SheetCheck {
   }
 
   async #check(): Promise<void> {
-    if (this.#file) this.verdict = await verifySheet(this.#file, this.#keys);
+    if (!this.#file) return;
+    // browsers lend their cryptography to pages with https only, and to those of the machine itself
+    if (!globalThis.isSecureContext)
+      this.problem =
+        'This browser checks signatures only on pages with https. Keep the page below and open it from your disk, or use npm run sheet:verify.';
+    else this.verdict = await verifySheet(this.#file, this.#keys);
   }
 }
 

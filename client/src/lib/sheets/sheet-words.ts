@@ -3,7 +3,6 @@ import type { components } from '../api/openapi.d.ts';
 type Schemas = components['schemas'];
 export type Sheet = Schemas['SheetView'];
 export type PublicSheet = Schemas['PublicSheetView'];
-export type SheetVerification = Schemas['SheetVerificationView'];
 export type SheetState = Sheet['state'];
 export type Difference = Schemas['DifferenceView'];
 
