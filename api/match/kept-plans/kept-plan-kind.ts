@@ -28,8 +28,8 @@ const undoDeciding: Undo = async (manager, entry) => {
 };
 
 /**
- * All that the request did to pairings is undone, the last first: those that it made are withdrawn, stays that it ended go on. Refused
- * where one of them was changed since.
+ * All that the request did to pairings is undone: those that it made are withdrawn, stays that it ended go on. Refused where one of them was
+ * changed since.
  */
 function undoAccepting(action: JournalAction): Undo {
   return async (manager, entry) => {
@@ -41,13 +41,27 @@ function undoAccepting(action: JournalAction): Undo {
   };
 }
 
-/** What the request of an entry did to pairings, the last first (journal_entry_record_index). */
+/** No request takes longer: milliseconds within which all its entries lie. */
+const REQUEST_TAKES = 120_000;
+
+/** The least id that a record of a moment can have: ids begin with their milliseconds. */
+const idOfMoment = (milliseconds: number): string => {
+  const digits = Math.max(0, milliseconds).toString(16).padStart(12, '0');
+  return `${digits.slice(0, 8)}-${digits.slice(8)}-0000-0000-000000000000`;
+};
+
+/**
+ * What the transaction of an entry did to pairings, in the order in which it can be undone: an animal leaves the one place before it lives in
+ * the other. Entries of one moment are in no order of their own. By the primary key: the ids of one request lie close together.
+ */
 async function readPairingEntries(manager: EntityManager, id: string): Promise<EntryToUndo[]> {
+  const moment = parseInt(id.replace('-', '').slice(0, 12), 16);
   return manager.query<EntryToUndo[]>(
     `select j.id, j.kind, j.action, j.record_id as "recordId", j.record_version as "recordVersion", j.before, j.after, j.about_ids as "aboutIds"
      from journal_entry j join journal_entry e on e.id = $1
-     where j.request_id = e.request_id and j.kind = 'pairing' and j.id > e.id order by j.id desc`,
-    [id],
+     where j.id between $2 and $3 and j.kind = 'pairing' and j.request_id = e.request_id and j.keeper_id = e.keeper_id and j.xmin = e.xmin
+     order by array_position(array['added', 'restored', 'changed', 'withdrawn'], j.action), j.id`,
+    [id, idOfMoment(moment - REQUEST_TAKES), idOfMoment(moment + REQUEST_TAKES)],
   );
 }
 
