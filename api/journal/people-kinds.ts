@@ -32,7 +32,7 @@ async function named(
 /** What tells that a keeper is as before again. */
 const opposites: Partial<Record<JournalAction, JournalAction>> = { left: 'returned', returned: 'left' };
 
-/** Makes name, roles and membership what they were. Sessions, tokens and links that ended stay ended. */
+/** Makes name, region, roles and membership what they were. Sessions, tokens and links that ended stay ended. */
 const undoKeeper: Undo = async (manager, { id, action, recordId, recordVersion, before, after }) => {
   if (action === 'changed') requireOwnOrOffice(recordId);
   else requireOffice();
@@ -42,6 +42,8 @@ const undoKeeper: Undo = async (manager, { id, action, recordId, recordVersion, 
   if (!was || !is) throw new ConflictProblem('This cannot be undone: there was nothing before.');
   const patch: Partial<Membership> = {
     ...(was.name === is.name ? {} : { name: was.name }),
+    // entries of before keepers had regions tell of none
+    ...((was.region ?? null) === (is.region ?? null) ? {} : { region: was.region ?? null }),
     ...(was.roles.join() === is.roles.join() ? {} : { roles: was.roles }),
     ...(was.leftAt === is.leftAt ? {} : { leftAt: was.leftAt === null ? null : new Date(was.leftAt) }),
   };
@@ -49,7 +51,7 @@ const undoKeeper: Undo = async (manager, { id, action, recordId, recordVersion, 
 };
 
 /** The form in which the journal keeps a keeper. */
-type Kept = Omit<Membership, 'leftAt'> & { readonly leftAt: string | null };
+type Kept = Omit<Membership, 'leftAt' | 'region'> & { readonly leftAt: string | null; readonly region?: string | null };
 
 /** Makes the settings of the club what they were. */
 const undoClub: Undo = async (manager, { id, recordVersion, before }) => {

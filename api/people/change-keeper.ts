@@ -10,7 +10,7 @@ import type { MemberView } from './people.view.ts';
 import { endSessionsOf } from './sessions.ts';
 
 /** What of a keeper is a matter of the club. */
-export type Membership = Pick<Keeper, 'name' | 'roles' | 'leftAt'>;
+export type Membership = Pick<Keeper, 'name' | 'region' | 'roles' | 'leftAt'>;
 
 /** What the journal is told besides. */
 interface Saying {
@@ -95,11 +95,12 @@ async function requireAnotherAdministrator(manager: EntityManager, keeper: Keepe
     );
 }
 
-const formOf = ({ name, roles, leftAt }: Membership): Membership => ({ name, roles, leftAt });
+const formOf = ({ name, region, roles, leftAt }: Membership): Membership => ({ name, region, roles, leftAt });
 
 /** A keeper as the journal keeps them. */
-export const keptForm = ({ name, roles, leftAt }: Membership): KeptForm => ({
+export const keptForm = ({ name, region, roles, leftAt }: Membership): KeptForm => ({
   name,
+  region,
   roles: [...roles].sort(),
   leftAt: leftAt?.toISOString() ?? null,
 });

@@ -88,7 +88,7 @@ async function join(manager: EntityManager, keeper: SigningKeeper): Promise<Sign
     ownerId: keeper.id,
     keeperId: keeper.id,
     before: null,
-    after: keptForm({ ...keeper, leftAt: null }),
+    after: keptForm({ ...keeper, region: null, leftAt: null }),
   });
   return keeper;
 }

@@ -14,6 +14,7 @@ import type { Role } from '../../shared/vocabulary.ts';
 @Entity('keeper')
 @Check('keeper_roles', `roles <@ array['registrar', 'administrator']`)
 @Check('keeper_name_length', 'length(name) between 1 and 120')
+@Check('keeper_region_length', 'length(region) between 1 and 80')
 @Index('keeper_name_unique', { synchronize: false })
 export class Keeper {
   @PrimaryColumn({ type: 'uuid', default: () => 'new_id()' })
@@ -30,6 +31,10 @@ export class Keeper {
 
   @Column('text')
   name: string;
+
+  /** Where the keeper lives, as roughly as they say; null: not said. */
+  @Column({ type: 'text', nullable: true })
+  region: string | null;
 
   /** What the keeper may do besides keeping animals. */
   @Column({ type: 'text', array: true, default: () => `'{}'` })

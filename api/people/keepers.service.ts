@@ -23,15 +23,19 @@ export class KeepersService {
   }
 
   /**
-   * Changes name or roles. 403 for another's name and for any roles, if not by an administrator; 404; 409 where the name is taken or
+   * Changes name, region or roles. 403 for another's name or region and for any roles, if not by an administrator; 404; 409 where the name is taken or
    * the club would be left without an administrator; 412.
    */
-  async change(id: string, match: VersionMatch, { name, roles }: KeeperChangeRequest): Promise<MemberView> {
+  async change(id: string, match: VersionMatch, { name, region, roles }: KeeperChangeRequest): Promise<MemberView> {
     if (roles === undefined) requireOwnOrOffice(id);
     else requireOffice();
     return inTransaction(this.dataSource, async (manager) => {
       const keeper = await lockKeeper(manager, id, match);
-      const patch = { ...(name === undefined ? {} : { name }), ...(roles === undefined ? {} : { roles }) };
+      const patch = {
+        ...(name === undefined ? {} : { name }),
+        ...(region === undefined ? {} : { region }),
+        ...(roles === undefined ? {} : { roles }),
+      };
       return changeKeeper(manager, keeper, patch, { action: roles === undefined ? 'changed' : 'roles-changed' });
     });
   }

@@ -40,7 +40,7 @@ export class PeopleController {
 
   @Needs('change', 'account')
   @Patch('keepers/:id')
-  @ApiOperation({ summary: 'Change one’s own name; for administrators also names and roles of others' })
+  @ApiOperation({ summary: 'Change one’s own name or region; for administrators also those and the roles of others' })
   @ApiIfMatch()
   @ApiOkResponse({ type: MemberView })
   @ApiProblems(400, 404, 409, 412, 422, 428)

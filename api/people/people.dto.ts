@@ -6,6 +6,15 @@ export class KeeperChangeRequest {
   @TextField({ max: 120, optional: true, description: 'Name, by which the keeper signs in.' })
   name?: string;
 
+  @TextField({
+    max: 80,
+    optional: true,
+    nullable: true,
+    description: 'Where the keeper lives, as roughly as they like members to know; null: not said.',
+    example: 'Upper valley',
+  })
+  region?: string | null;
+
   @ChoiceListField(roles, {
     optional: true,
     description: 'All that the keeper may do besides keeping animals; only an administrator changes it.',

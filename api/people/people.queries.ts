@@ -18,7 +18,7 @@ export async function readClub(manager: EntityManager): Promise<ClubRow | null> 
   return club ?? null;
 }
 
-const member = 'id, version, name, roles, created_at as "joinedAt", left_at as "leftAt"';
+const member = 'id, version, name, region, roles, created_at as "joinedAt", left_at as "leftAt"';
 
 /** One member, also one who left; null where there is none. */
 export async function findMember(manager: EntityManager, id: string): Promise<MemberView | null> {
@@ -38,7 +38,15 @@ export async function listMembers(manager: EntityManager, query: PageQuery): Pro
   return toPage(
     rows,
     query.limit,
-    ({ id, version, name, roles, joinedAt, leftAt }) => ({ id, version, name, roles, joinedAt, leftAt }),
+    ({ id, version, name, region, roles, joinedAt, leftAt }) => ({
+      id,
+      version,
+      name,
+      region,
+      roles,
+      joinedAt,
+      leftAt,
+    }),
     (row) => encodeCursor('name', [row.sort]),
     total,
   );

@@ -12,8 +12,11 @@ export class KeeperView {
 
 /** A member of the club. Who left stays in the list: the records keep the name. */
 export class MemberView extends KeeperView {
-  @Shown({ description: 'Grows with every change of name, roles or membership.', type: 'integer', minimum: 1 })
+  @Shown({ description: 'Grows with every change of name, region, roles or membership.', type: 'integer', minimum: 1 })
   version: number;
+
+  @Shown({ description: 'Where the keeper lives, roughly; null: not said.', type: String, nullable: true })
+  region: string | null;
 
   @Shown({ description: 'What the keeper may do besides keeping animals.', enum: [...roles], isArray: true })
   roles: Role[];

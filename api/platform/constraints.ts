@@ -162,6 +162,7 @@ const house: Record<string, ConstraintMessage> = {
   club_only_one: onlyOne('club'),
   club_name_length: rule('/name', 'A name has 1 to 120 characters.'),
   keeper_name_unique: rule('/name', 'A keeper of this name is there already.'),
+  keeper_region_length: rule('/region', 'A region has 1 to 80 characters.'),
   keeper_name_length: rule('/name', 'A name has 1 to 120 characters.'),
   keeper_roles: wrongRoles,
   access_token_keeper: missing('', 'keeper'),

@@ -10,6 +10,7 @@ import { LineageFigures1764000000003 } from '../../migrations/0004-lineage-figur
 import { Provenance1764000000004 } from '../../migrations/0005-provenance.ts';
 import { FiguresOfClutches1764000000005 } from '../../migrations/0006-figures-of-clutches.ts';
 import { LivingAnimals1764000000006 } from '../../migrations/0007-living-animals.ts';
+import { RegionsOfKeepers1764000000012 } from '../../migrations/0013-regions-of-keepers.ts';
 import { OtherRegisters1764000000011 } from '../../migrations/0012-other-registers.ts';
 import { NotesOfClaims1764000000007 } from '../../migrations/0008-notes-of-claims.ts';
 import { KeptPlans1764000000008 } from '../../migrations/0009-kept-plans.ts';
@@ -32,6 +33,7 @@ const migrations = [
   Transfers1764000000009,
   ProvenanceSheets1764000000010,
   OtherRegisters1764000000011,
+  RegionsOfKeepers1764000000012,
 ];
 
 /** How the service talks to a PostgreSQL at `url`; each room brings its entities. */

@@ -7,7 +7,7 @@ import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
 import { sexOf } from '../../lineage/register-graph.ts';
 import { auditLabel } from '../../provenance/flags.ts';
 import { readProven } from '../../register/individuals/individual-details.queries.ts';
-import { readKeeperNames } from './keeper-names.queries.ts';
+import { readKeeperNames, readKeeperRegions } from './keeper-names.queries.ts';
 import type { PossibleMateView } from './mates.view.ts';
 import type { RankedMate } from './rank-mates.ts';
 
@@ -28,11 +28,13 @@ export async function mateViews(
     return labelEvidenceOfYoung(snapshot, [{ a: isSire ? animal : mate, b: isSire ? mate : animal, probability: 1 }]);
   });
   const asked = snapshot.idOf(animal);
-  const [names, facts, proven, keepers] = await Promise.all([
+  const keeperIds = [...new Set(mates.map(({ breeder }) => breeder.keeperId))];
+  const [names, facts, proven, keepers, regions] = await Promise.all([
     RecordNames.read(manager, graph, wanted),
     readLabelFacts(manager, snapshot, evidence, [asked]),
     readProven(manager, ids),
-    readKeeperNames(manager, [...new Set(mates.map(({ breeder }) => breeder.keeperId))]),
+    readKeeperNames(manager, keeperIds),
+    readKeeperRegions(manager, keeperIds),
   ]);
   const ranges = kinshipRangesWith(graph.pedigree, snapshot.inbreeding, animal, Int32Array.from(numbers));
   return mates.map(({ breeder, kinship, youngMean, gain }, place): PossibleMateView => {
@@ -44,6 +46,7 @@ export async function mateViews(
       line: line ? { id: line.id, name: line.name } : null,
       keeper: keepers.get(keeperId) ?? '',
       keeperId,
+      region: regions.get(keeperId) ?? null,
       hatched: names.individual(mate)?.hatched ?? null,
       age: age && { least: age.least === null ? null : Math.max(0, age.least), greatest: age.greatest },
       proven: proven.has(ids[place] ?? ''),

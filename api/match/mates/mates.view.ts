@@ -73,6 +73,9 @@ export class PossibleMateView extends BreederView {
   })
   diversityGain: number | null;
 
+  @Shown({ description: 'Where its keeper lives, roughly; null where they do not say.', type: String, nullable: true })
+  region: string | null;
+
   @Shown({ description: 'The label of the young.', type: YoungLabelView })
   label: YoungLabelView;
 

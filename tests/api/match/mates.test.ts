@@ -42,6 +42,11 @@ async function young(clutchId: string, animals: { code: string; sex: string }[])
 beforeAll(async () => {
   api = await startApi();
   other = await api.addKeeper('Other keeper');
+  await other.http
+    .patch(`/api/v1/keepers/${other.id}`)
+    .set('If-Match', '*')
+    .send({ region: 'Upper valley' })
+    .expect(200);
   gone = await api.addKeeper('Keeper who will leave');
   make = new Factory(api.http);
   ({ id: speciesId } = await make.species({ ranges: mediumPoisonFrog }));
@@ -140,7 +145,7 @@ describe('who for this one', () => {
     expect(mate('unrelated')?.age?.least).toBeGreaterThan(40);
     expect(mate('ageless')?.age).toBeNull();
     expect(mate('ageless')?.warnings).toEqual([textWith('not recorded')]);
-    expect(mate('of the other')?.keeper).toBe('Other keeper');
+    expect(mate('of the other')).toMatchObject({ keeper: 'Other keeper', region: 'Upper valley' });
     expect(mate('unrelated')?.label.shares).toEqual([{ standing: 'stated', share: 1 }]);
     expect(mate('unrelated')?.label.flags.map(({ code }) => code)).toEqual(['label-beyond-evidence']);
     expect(mate('doubtful')?.label.flags.map(({ code }) => code)).toContain('parents-uncertain');

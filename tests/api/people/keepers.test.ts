@@ -30,6 +30,11 @@ describe('a keeper', () => {
     expect(renamed.body).toMatchObject({ id: runa.id, name: 'Runa Fenwarden', version: 2, roles: [], leftAt: null });
     expect(renamed.headers['etag']).toBe('"2"');
     await patch(runa, noor.id, { name: 'Mine now' }).expect(403);
+    await patch(runa, noor.id, { region: 'Nowhere' }).expect(403);
+    const said = await patch(runa, runa.id, { region: ' Upper  valley ' }).expect(200);
+    expect(said.body).toMatchObject({ name: 'Runa Fenwarden', region: 'Upper valley' });
+    expect((await patch(runa, runa.id, { region: null }).expect(200)).body).toMatchObject({ region: null });
+    await patch(runa, runa.id, { region: 'x'.repeat(81) }).expect(422);
     await patch(runa, runa.id, { roles: ['administrator'] }).expect(403);
     await depart(runa, noor.id).expect(403);
     const taken = await patch(noor, noor.id, { name: 'RUNA FENWARDEN' }).expect(409);

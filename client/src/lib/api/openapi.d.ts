@@ -65,7 +65,7 @@ export interface paths {
         delete?: never;
         options?: never;
         head?: never;
-        /** Change one’s own name; for administrators also names and roles of others */
+        /** Change one’s own name or region; for administrators also those and the roles of others */
         patch: operations["changeKeeperPeople"];
         trace?: never;
     };
@@ -2398,8 +2398,10 @@ export interface components {
             id: string;
             /** @description Name of the keeper, 1 to 120 characters. */
             name: string;
-            /** @description Grows with every change of name, roles or membership. */
+            /** @description Grows with every change of name, region, roles or membership. */
             version: number;
+            /** @description Where the keeper lives, roughly; null: not said. */
+            region: string | null;
             /** @description What the keeper may do besides keeping animals. */
             roles: ("registrar" | "administrator")[];
             /**
@@ -2416,6 +2418,11 @@ export interface components {
         KeeperChangeRequest: {
             /** @description Name, by which the keeper signs in. */
             name?: string;
+            /**
+             * @description Where the keeper lives, as roughly as they like members to know; null: not said.
+             * @example Upper valley
+             */
+            region?: string | null;
             /** @description All that the keeper may do besides keeping animals; only an administrator changes it. */
             roles?: ("registrar" | "administrator")[];
         };
@@ -7278,6 +7285,8 @@ export interface components {
             youngMeanKinship: number | null;
             /** @description What one young of the two would add to the gene diversity of the asked animal's line, 1 minus its mean kinship; below 0 where it would take from it. Null where none of the line lives. */
             diversityGain: number | null;
+            /** @description Where its keeper lives, roughly; null where they do not say. */
+            region: string | null;
             /** @description The label of the young. */
             label: components["schemas"]["YoungLabelView"];
             /** @description What a keeper must know before such a pairing: a cross, a disputed label, an age that nobody knows. */

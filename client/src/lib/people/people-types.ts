@@ -34,6 +34,8 @@ export interface LinkOffer {
 /** A member of the club as the Club page shows them. */
 export interface Member extends KeeperWithRoles {
   version: number;
+  /** Where they live, roughly; null: not said. */
+  region: string | null;
   /** When they left the club; null: they are in it. */
   leftAt: string | null;
 }
