@@ -6,7 +6,7 @@ import { newId } from '../../../api/platform/ids.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import { signSheet } from '../../../shared/sheet/sheet-file.ts';
 import { publishedKeys } from '../../../shared/sheet/sheet-keys.ts';
-import { madeKey, madeSheet } from '../../support/made-sheet.ts';
+import { madeAnimal, madeKey, madeSheet } from '../../support/made-sheet.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import { askers, makeSecretRegister, setPublicReading, type Asker, type SecretRegister } from './secret-register.ts';
 
@@ -46,7 +46,12 @@ beforeAll(async () => {
   const key = await madeKey();
   const keys = JSON.stringify(publishedKeys([key]));
   await api.http.post('/api/v1/other-registers').send({ name: 'Circle of Frogs', keys }).expect(201);
-  foreignSheet = await signSheet(madeSheet(), key);
+  // numbers there that are no numbers here, or they would be taken for those of private animals
+  const [ancestor, hidden] = madeSheet().ancestors;
+  const animals = [madeAnimal({ number: formatRegistryNumber(900_001) })];
+  if (!ancestor || !hidden) throw new Error('the made sheet has two ancestors');
+  const ancestors = [{ ...ancestor, number: formatRegistryNumber(900_002) }, hidden];
+  foreignSheet = await signSheet(madeSheet({ animals, ancestors }), key);
   await setPublicReading(api, true);
 });
 
