@@ -126,6 +126,21 @@ describe.skipIf(chromium === null)('a froglet is sold with a sheet', () => {
     await alone.close();
   });
 
+  it('and is sold: what the register says today follows', async () => {
+    await keeper.goto(`${club.url}/clutches/${clutchId}`);
+    await keeper.getByRole('link', { name: 'Give or sell froglets' }).click();
+    await keeper.getByRole('radio', { name: 'out of the club' }).check();
+    await keeper.getByLabel('to whom, in your own words').fill('a buyer at the market');
+    await keeper.getByRole('button', { name: 'Note that they left' }).click();
+    await keeper.getByRole('heading', { name: /left the club/ }).waitFor();
+    expect(await keeper.getByRole('link', { name: 'Make a sheet' }).count()).toBe(1);
+    await buyer.goto(address);
+    await buyer.getByRole('heading', { name: 'What the register says today' }).waitFor();
+    expect(await buyer.getByRole('row', { name: /status/ }).count()).toBe(living.length);
+    expect(await buyer.getByText('a buyer at the market').count()).toBe(0);
+    await club.look(buyer, 'sheet-buyer-sold');
+  });
+
   it('and is revoked with a reason that the buyer reads', async () => {
     await keeper.goto(`${club.url}/sheets`);
     await keeper.getByRole('list', { name: 'Provenance sheets' }).waitFor();
