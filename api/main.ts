@@ -51,7 +51,9 @@ async function serve(settings: Settings, database: Database): Promise<void> {
   const unsigned = await readyToSign(app.get(SigningKeys));
   await app.listen(settings.port, settings.host);
   const address = settings.publicUrl ?? (await app.getUrl()).replace('127.0.0.1', 'localhost');
-  console.log([`Linekeeper is at ${address}`, ...(await whatToKnow(app.get(DataSource), settings)), ...unsigned].join('\n'));
+  console.log(
+    [`Linekeeper is at ${address}`, ...(await whatToKnow(app.get(DataSource), settings)), ...unsigned].join('\n'),
+  );
 }
 
 /** What whoever started the service has to know besides its address. */

@@ -63,7 +63,11 @@ export async function startApiOn(
   log?: DestinationStream,
 ): Promise<TestApi> {
   const filesDir = join(tmpdir(), `linekeeper-files-${new URL(databaseUrl).pathname.slice(1)}`);
-  const app = await createApp(databaseUrl, { logLevel: 'silent', filesDir, signingKeyFile: join(filesDir, 'signing-key.pem'), ...settings }, log);
+  const app = await createApp(
+    databaseUrl,
+    { logLevel: 'silent', filesDir, signingKeyFile: join(filesDir, 'signing-key.pem'), ...settings },
+    log,
+  );
   const dataSource = app.get(DataSource);
   const endConnections = watchConnections(app.getHttpServer());
   await app.listen(0, '127.0.0.1');

@@ -15,7 +15,11 @@ describe('why a pair is in a plan', () => {
 
   it('names the better mate that the limit of F stands against', () => {
     const aboveLimit = { mate: 2, kinship: 0.25, difference: -0.0125 };
-    const why = whyChosen({ ...pair, forMale: { ...rank, aboveLimit }, without: null }, 0.125, (side, at) => side + at);
+    const why = whyChosen(
+      { ...pair, forMale: { ...rank, aboveLimit }, without: null },
+      0.125,
+      (side, at) => `${side}${at}`,
+    );
     expect(why).toContain(
       'female2 would add 0.0125 less for male0, but F of their young would be 25 %, above the limit of 12.5 %.',
     );
