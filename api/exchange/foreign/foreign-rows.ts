@@ -1,6 +1,6 @@
 import { parseRegistryNumber } from '../../../shared/registry-number.ts';
 import type { SheetClutch, SheetDocument, SheetSource } from '../../../shared/sheet/sheet-document.ts';
-import { headerOf, type SheetColumn } from '../sheet-columns.ts';
+import { headerOf, sheetColumns, type SheetColumn } from '../sheet-columns.ts';
 import type { ToldAnimal } from './foreign-keys.ts';
 
 /** What a sheet of another register would be as a register sheet: a header and a row for each animal that is not known here yet. */
@@ -29,29 +29,7 @@ export class ForeignCodes {
   }
 }
 
-const columns = [
-  'code',
-  'species',
-  'line',
-  'sex',
-  'sire',
-  'dam',
-  'parents',
-  'clutch',
-  'source',
-  'sourceKind',
-  'sourceDate',
-  'sourceBaseKinship',
-  'countryOfExport',
-  'label',
-  'labelStandingNote',
-  'laid',
-  'hatched',
-  'outOfWater',
-  'status',
-  'notes',
-] as const satisfies readonly SheetColumn[];
-type Cells = Partial<Record<(typeof columns)[number], string>>;
+type Cells = Partial<Record<SheetColumn, string>>;
 
 /** What is left of 1 below this is the rounding of a sum. */
 const leastOdds = 1e-6;
@@ -102,8 +80,8 @@ export function foreignRows(
       notes: notesOf(animal, sheet, registerName),
     };
   };
-  const records = animals.map(rowOf).map((cells) => columns.map((column) => cells[column] ?? ''));
-  return { records: [columns.map(headerOf), ...records], animals };
+  const records = animals.map(rowOf).map((cells) => sheetColumns.map((column) => cells[column] ?? ''));
+  return { records: [sheetColumns.map(headerOf), ...records], animals };
 }
 
 function parentCells(clutch: SheetClutch, codeOf: (ref: string) => string): Cells {

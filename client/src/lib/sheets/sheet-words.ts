@@ -1,4 +1,5 @@
 import type { components } from '../api/openapi.d.ts';
+import { dayInWords } from '../ui/dates.ts';
 
 type Schemas = components['schemas'];
 export type Sheet = Schemas['SheetView'];
@@ -29,9 +30,8 @@ export const differenceWords: Readonly<Record<Difference['field'], string>> = {
   parents: 'parents',
 };
 
-/** An instant as a day, in the reader's own words. */
-export const dayInWords = (instant: string): string =>
-  new Date(instant).toLocaleDateString(undefined, { day: 'numeric', month: 'long', year: 'numeric' });
+/** The day of an instant in words, by the clock of UTC, which sheets go by. */
+export const issuedInWords = (instant: string): string => dayInWords(instant.slice(0, 10));
 
 /** A thumbprint in groups that can be read aloud. */
 export const keyInGroups = (kid: string): string => (kid.slice(0, 16).match(/.{1,4}/g) ?? []).join(' ');
