@@ -62,11 +62,12 @@ export async function readMade(
   return { individual: await of('individual'), clutch: await of('clutch'), source: await of('source') };
 }
 
-/** Clutches of some animals (primary key). */
+/** Clutches of some animals (primary keys), as far as whoever asks may see them. */
 export async function readClutchesOf(manager: EntityManager, ids: readonly string[]): Promise<Map<string, string>> {
   if (ids.length === 0) return new Map();
   const rows = await manager.query<{ id: string; clutchId: string }[]>(
-    'select id, clutch_id as "clutchId" from individual where id = any($1::uuid[]) and clutch_id is not null',
+    `select i.id, c.id as "clutchId" from individual i join clutch c on c.id = i.clutch_id
+     where i.id = any($1::uuid[]) and ${seenIn.clutch('c')}`,
     [ids],
   );
   return new Map(rows.map(({ id, clutchId }) => [id, clutchId]));
