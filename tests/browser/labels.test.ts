@@ -29,15 +29,7 @@ describe.skipIf(chromium === null)('labels', () => {
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'linekeeper-labels-'));
     club = await DemoClub.open(chromium);
-    const { items } = await club.read<{ items: { id: string }[] }>('clutches?limit=200');
-    for (const { id } of items) {
-      const { young } = await club.read<{ young: { number: string; code: string; status: string }[] }>(
-        `clutches/${id}`,
-      );
-      living = young.filter(({ status }) => status === 'alive');
-      clutchId = id;
-      if (living.length > 2) break;
-    }
+    ({ clutchId, living } = await club.clutchOfLiving());
     page = await club.page();
   });
 

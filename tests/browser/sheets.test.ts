@@ -24,15 +24,7 @@ describe.skipIf(chromium === null)('a froglet is sold with a sheet', () => {
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'linekeeper-sheets-'));
     club = await DemoClub.open(chromium);
-    const { items } = await club.read<{ items: { id: string }[] }>('clutches?limit=200');
-    for (const { id } of items) {
-      const { young } = await club.read<{ young: { number: string; code: string; status: string }[] }>(
-        `clutches/${id}`,
-      );
-      living = young.filter(({ status }) => status === 'alive');
-      clutchId = id;
-      if (living.length > 2) break;
-    }
+    ({ clutchId, living } = await club.clutchOfLiving());
     keeper = await club.page(phone);
     const stranger = await keeper.context().browser()?.newContext({ viewport: phone });
     if (!stranger) throw new Error('the browser is gone');

@@ -80,6 +80,19 @@ export class DemoClub {
     expect([path, answer.status]).toEqual([path, 200]);
   }
 
+  /** A clutch of which more than two young live, and those. */
+  async clutchOfLiving(): Promise<{ clutchId: string; living: { number: string; code: string }[] }> {
+    const { items } = await this.read<{ items: { id: string }[] }>('clutches?limit=200');
+    for (const { id } of items) {
+      const { young } = await this.read<{ young: { number: string; code: string; status: string }[] }>(
+        `clutches/${id}`,
+      );
+      const living = young.filter(({ status }) => status === 'alive');
+      if (living.length > 2) return { clutchId: id, living };
+    }
+    throw new Error('the invented club has no clutch of which three young live');
+  }
+
   /** Takes a picture of the whole page, where somebody wants to look at it. */
   async look(page: Page, name: string): Promise<void> {
     if (seen) await page.screenshot({ path: join(seen, `${name}.png`), fullPage: true });

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { AtRiskListView, AtRiskView } from '../../../api/match/new-blood/at-risk.view.ts';
 import { newId } from '../../../api/platform/ids.ts';
 import { bodyOf, having, textWith, type ProblemBody } from '../../support/answer.ts';
+import { AnimalsByCode } from '../../support/animals-by-code.ts';
 import { startApi, type TestApi, type TestKeeper } from '../../support/api.ts';
 import { Factory, mediumPoisonFrog } from '../../support/factories.ts';
 
@@ -12,9 +13,8 @@ let make: Factory;
 let speciesId: string;
 let lineId: string;
 let lastLine: string;
-const made = new Map<string, string>();
-const idOf = (code: string): string => made.get(code) ?? `no ${code}`;
-const codeOf = (id: string): string => [...made].find(([, known]) => known === id)?.[0] ?? id;
+const animals = new AnimalsByCode();
+const { idOf, codeOf } = animals;
 
 const atRisk = async (query = '', http = api.http): Promise<AtRiskListView> =>
   bodyOf<AtRiskListView>(await http.get(`/api/v1/match/at-risk?${query}`).expect(200));
@@ -29,21 +29,21 @@ const find = (view: AtRiskListView, name: string): AtRiskView => {
 };
 
 async function add(code: string, fields: Record<string, unknown>, by = make): Promise<void> {
-  const { id } = await by.individual({ code, speciesId, lineId, hatched: '2020-03-01', ...fields });
-  made.set(code, id);
+  await animals.add(by, { code, speciesId, lineId, hatched: '2020-03-01', ...fields });
 }
 
-async function young(sires: string[], dam: string, animals: Record<string, string>, by = make): Promise<void> {
+async function young(sires: string[], dam: string, sexes: Record<string, string>, by = make): Promise<void> {
   const clutch = await by.clutch({
     laid: '2022-02-10',
     hatched: 5,
     sires: sires.map((sire) => ({ individualId: idOf(sire) })),
     dams: [{ individualId: idOf(dam) }],
   });
-  const raised = await by.offspring(clutch.id, {
-    animals: Object.entries(animals).map(([code, sex]) => ({ code, sex, hatched: '2022-03-01' })),
-  });
-  for (const { id, code } of raised) made.set(code ?? '', id);
+  await animals.raise(
+    by,
+    clutch.id,
+    Object.entries(sexes).map(([code, sex]) => ({ code, sex, hatched: '2022-03-01' })),
+  );
 }
 
 /**

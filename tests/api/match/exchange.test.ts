@@ -3,6 +3,7 @@ import type { LineageSetView } from '../../../api/lineage/lineage-set.view.ts';
 import type { ExchangeView, ProposedExchangeView } from '../../../api/match/new-blood/exchange.view.ts';
 import { newId } from '../../../api/platform/ids.ts';
 import { bodyOf, having, textWith, type ProblemBody } from '../../support/answer.ts';
+import { AnimalsByCode } from '../../support/animals-by-code.ts';
 import { startApi, type TestApi, type TestKeeper } from '../../support/api.ts';
 import { Factory, mediumPoisonFrog } from '../../support/factories.ts';
 
@@ -14,9 +15,8 @@ let make: Factory;
 let speciesId: string;
 let lineId: string;
 let otherLine: string;
-const made = new Map<string, string>();
-const idOf = (code: string): string => made.get(code) ?? `no ${code}`;
-const codeOf = (id: string): string => [...made].find(([, known]) => known === id)?.[0] ?? id;
+const animals = new AnimalsByCode();
+const { idOf, codeOf } = animals;
 
 const ask = (body: object, http = api.http) => http.post('/api/v1/match/exchange').send({ lineId, ...body });
 const exchange = async (body: object = {}, http = api.http): Promise<ExchangeView> =>
@@ -40,16 +40,16 @@ const diversityOf = async (codes: string[]): Promise<LineageSetView> =>
   );
 
 async function add(code: string, fields: Record<string, unknown>, by = make): Promise<void> {
-  const { id } = await by.individual({ code, speciesId, lineId, hatched: '2020-03-01', ...fields });
-  made.set(code, id);
+  await animals.add(by, { code, speciesId, lineId, hatched: '2020-03-01', ...fields });
 }
 
-async function young(sire: string, dam: string, animals: Record<string, string>, by: Factory): Promise<void> {
+async function young(sire: string, dam: string, sexes: Record<string, string>, by: Factory): Promise<void> {
   const clutch = await by.clutchOf(idOf(sire), idOf(dam), { laid: '2022-02-10', hatched: 3 });
-  const raised = await by.offspring(clutch.id, {
-    animals: Object.entries(animals).map(([code, sex]) => ({ code, sex, hatched: '2022-03-01' })),
-  });
-  for (const { id, code } of raised) made.set(code ?? '', id);
+  await animals.raise(
+    by,
+    clutch.id,
+    Object.entries(sexes).map(([code, sex]) => ({ code, sex, hatched: '2022-03-01' })),
+  );
 }
 
 /** Anna and Bruno each have three full sibs, of unrelated parents that died; Clara has her own, and a secret. */

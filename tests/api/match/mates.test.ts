@@ -3,6 +3,7 @@ import type { LineageSetView } from '../../../api/lineage/lineage-set.view.ts';
 import type { MatesView, PossibleMateView } from '../../../api/match/mates/mates.view.ts';
 import { newId } from '../../../api/platform/ids.ts';
 import { bodyOf, having, textWith, type ProblemBody } from '../../support/answer.ts';
+import { AnimalsByCode } from '../../support/animals-by-code.ts';
 import { startApi, type TestApi, type TestKeeper } from '../../support/api.ts';
 import { Factory, mediumPoisonFrog } from '../../support/factories.ts';
 
@@ -13,9 +14,8 @@ let make: Factory;
 let speciesId: string;
 let lineId: string;
 let otherLine: string;
-const made = new Map<string, string>();
-const idOf = (code: string): string => made.get(code) ?? `no ${code}`;
-const codeOf = (id: string): string => [...made].find(([, known]) => known === id)?.[0] ?? id;
+const animals = new AnimalsByCode();
+const { idOf, codeOf } = animals;
 
 const mates = async (code: string, query = '', http = api.http): Promise<MatesView> =>
   bodyOf<MatesView>(await http.get(`/api/v1/individuals/${idOf(code)}/mates?${query}`).expect(200));
@@ -27,15 +27,15 @@ const diversityOf = async (line: string): Promise<number> =>
     .geneDiversity ?? NaN;
 
 async function add(code: string, fields: Record<string, unknown>, by = make): Promise<void> {
-  const { id } = await by.individual({ code, speciesId, lineId, hatched: '2020-03-01', ...fields });
-  made.set(code, id);
+  await animals.add(by, { code, speciesId, lineId, hatched: '2020-03-01', ...fields });
 }
 
-async function young(clutchId: string, animals: { code: string; sex: string }[]): Promise<void> {
-  const raised = await make.offspring(clutchId, {
-    animals: animals.map((animal) => ({ hatched: '2022-03-01', ...animal })),
-  });
-  for (const { id, code } of raised) made.set(code ?? '', id);
+async function young(clutchId: string, raised: { code: string; sex: string }[]): Promise<void> {
+  await animals.raise(
+    make,
+    clutchId,
+    raised.map((animal) => ({ hatched: '2022-03-01', ...animal })),
+  );
 }
 
 /** Four founders, a son of two of them, and females of every degree of kinship to him. */

@@ -3,6 +3,7 @@ import type { LineageSetView } from '../../../api/lineage/lineage-set.view.ts';
 import type { NewBloodAnimalView, NewBloodView } from '../../../api/match/new-blood/new-blood.view.ts';
 import { newId } from '../../../api/platform/ids.ts';
 import { bodyOf, having, textWith, type ProblemBody } from '../../support/answer.ts';
+import { AnimalsByCode } from '../../support/animals-by-code.ts';
 import { startApi, type TestApi, type TestKeeper } from '../../support/api.ts';
 import { Factory, mediumPoisonFrog } from '../../support/factories.ts';
 
@@ -13,9 +14,8 @@ let make: Factory;
 let speciesId: string;
 let lineId: string;
 let otherLine: string;
-const made = new Map<string, string>();
-const idOf = (code: string): string => made.get(code) ?? `no ${code}`;
-const codeOf = (id: string): string => [...made].find(([, known]) => known === id)?.[0] ?? id;
+const animals = new AnimalsByCode();
+const { idOf, codeOf } = animals;
 
 const newBlood = async (query = '', http = anna.http): Promise<NewBloodView> =>
   bodyOf<NewBloodView>(await http.get(`/api/v1/lines/${lineId}/new-blood?${query}`).expect(200));
@@ -34,21 +34,21 @@ const diversityOf = async (codes: readonly string[]): Promise<number> =>
   ).geneDiversity ?? NaN;
 
 async function add(code: string, fields: Record<string, unknown>, by = make): Promise<void> {
-  const { id } = await by.individual({ code, speciesId, lineId, hatched: '2020-03-01', ...fields });
-  made.set(code, id);
+  await animals.add(by, { code, speciesId, lineId, hatched: '2020-03-01', ...fields });
 }
 
-async function young(sires: string[], dam: string, animals: Record<string, string>, by: Factory): Promise<void> {
+async function young(sires: string[], dam: string, sexes: Record<string, string>, by: Factory): Promise<void> {
   const clutch = await by.clutch({
     laid: '2022-02-10',
     hatched: 3,
     sires: sires.map((sire) => ({ individualId: idOf(sire) })),
     dams: [{ individualId: idOf(dam) }],
   });
-  const raised = await by.offspring(clutch.id, {
-    animals: Object.entries(animals).map(([code, sex]) => ({ code, sex, hatched: '2022-03-01' })),
-  });
-  for (const { id, code } of raised) made.set(code ?? '', id);
+  await animals.raise(
+    by,
+    clutch.id,
+    Object.entries(sexes).map(([code, sex]) => ({ code, sex, hatched: '2022-03-01' })),
+  );
 }
 
 /** Anna has full sibs of a and b. Bruno has their half-sibs, and young of c and d, of whom Anna has nothing. */
@@ -120,11 +120,10 @@ describe('who carries what a keeper’s part of a line lacks', () => {
     expect(gains).toEqual([...gains].sort((one, other) => other - one));
     const before = await diversityOf(['anna 1', 'anna 2']);
     const clutch = await make.clutchOf(idOf('half'), idOf('anna 2'), { laid: '2024-02-10' });
-    const [one] = await make.offspring(clutch.id, { count: 1 });
-    made.set('of half', one?.id ?? '');
+    await animals.raise(make, clutch.id, [{ code: 'of half' }]);
     expect(await diversityOf(['anna 1', 'anna 2', 'of half'])).toBeCloseTo(before + (half.young?.gain ?? NaN), 12);
     await api.http
-      .post(`/api/v1/individuals/${one?.id}/withdrawal`)
+      .post(`/api/v1/individuals/${idOf('of half')}/withdrawal`)
       .set('If-Match', '*')
       .send({ reason: 'only a test' })
       .expect(201);

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { PlanView } from '../../../api/match/plan/plan.view.ts';
 import { bodyOf, type ProblemBody } from '../../support/answer.ts';
+import { AnimalsByCode } from '../../support/animals-by-code.ts';
 import { startApi, type TestApi, type TestKeeper } from '../../support/api.ts';
 import { Factory, mediumPoisonFrog } from '../../support/factories.ts';
 
@@ -10,9 +11,8 @@ let make: Factory;
 let speciesId: string;
 let lineId: string;
 let otherLine: string;
-const made = new Map<string, string>();
-const idOf = (code: string): string => made.get(code) ?? `no ${code}`;
-const codeOf = (id: string): string => [...made].find(([, known]) => known === id)?.[0] ?? id;
+const animals = new AnimalsByCode();
+const { idOf, codeOf } = animals;
 
 type Asked = Record<string, unknown>;
 const plan = async (asked: Asked, line = lineId, http = api.http): Promise<PlanView> =>
@@ -24,18 +24,17 @@ const pairsOf = ({ pairs }: PlanView): string[] =>
 const pair = (male: string, female: string): Asked => ({ male: idOf(male), female: idOf(female) });
 
 async function add(code: string, fields: Asked, by = make): Promise<void> {
-  const { id } = await by.individual({ code, speciesId, lineId, hatched: '2018-03-01', ...fields });
-  made.set(code, id);
+  await animals.add(by, { code, speciesId, lineId, hatched: '2018-03-01', ...fields });
 }
 
 async function young(sire: string, dam: string, year: number, ...codes: string[]): Promise<void> {
   const { id } = await make.clutchOf(idOf(sire), idOf(dam), { laid: `${year}-02-10`, hatched: codes.length });
-  const animals = codes.map((code) => ({
+  const raised = codes.map((code) => ({
     code,
     sex: code.endsWith('m') ? 'male' : 'female',
     hatched: `${year}-03-01`,
   }));
-  for (const raised of await make.offspring(id, { animals })) made.set(raised.code ?? '', raised.id);
+  await animals.raise(make, id, raised);
 }
 
 /**
