@@ -1,13 +1,13 @@
 import type { EntityManager } from 'typeorm';
 import { kinshipRangesWith } from '../../lineage/kernel/kinship-with.ts';
-import { labelEvidenceOfYoung, toFindings } from '../../lineage/label-evidence.ts';
+import { labelEvidenceOfYoung } from '../../lineage/label-evidence.ts';
 import { factsFor, readLabelFacts } from '../../lineage/label-facts.queries.ts';
 import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
 import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
 import { sexOf } from '../../lineage/register-graph.ts';
-import { auditLabel } from '../../provenance/flags.ts';
 import { readProven } from '../../register/individuals/individual-details.queries.ts';
 import { readKeeperNames, readKeeperRegions } from './keeper-names.queries.ts';
+import { noLabel, youngLabel } from '../young-label.ts';
 import type { PossibleMateView } from './mates.view.ts';
 import type { RankedMate } from './rank-mates.ts';
 
@@ -53,16 +53,7 @@ export async function mateViews(
       inbreeding: ranges[place] ?? { expected: kinship, least: kinship, greatest: kinship },
       youngMeanKinship: youngMean,
       diversityGain: gain,
-      label: label
-        ? {
-            shares: [...label.standings],
-            tracedShare: label.tracedShare,
-            flags: auditLabel(toFindings(snapshot, label, factsFor(facts, asked), names)).map(({ code, severity }) => ({
-              code,
-              severity,
-            })),
-          }
-        : { shares: [], tracedShare: { expected: 0, least: 0 }, flags: [] },
+      label: label ? youngLabel(snapshot, label, factsFor(facts, asked), names) : noLabel,
       warnings: warningsFor(snapshot, animal, breeder),
     };
   });

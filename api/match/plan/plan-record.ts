@@ -1,14 +1,14 @@
 import type { EntityManager } from 'typeorm';
 import { kinshipRangesWith } from '../../lineage/kernel/kinship-with.ts';
 import type { InbreedingRange } from '../../lineage/kernel/inbreeding.ts';
-import { labelEvidenceOfYoung, toFindings, type LabelEvidence } from '../../lineage/label-evidence.ts';
+import { labelEvidenceOfYoung } from '../../lineage/label-evidence.ts';
 import { factsFor, readLabelFacts } from '../../lineage/label-facts.queries.ts';
 import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
 import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
-import { auditLabel } from '../../provenance/flags.ts';
 import type { Span } from '../../register/warnings/spans.ts';
 import { exclusionReasons, type ExclusionReason } from '../breeders.ts';
 import type { YoungLabelView } from '../mates/mates.view.ts';
+import { noLabel, youngLabel } from '../young-label.ts';
 import type { PlanFound } from './make-plan.ts';
 import type { Candidate, Candidates, PlannedLine } from './plan-candidates.ts';
 import type { ChosenPair, Side } from './reasons.ts';
@@ -76,7 +76,7 @@ export async function recordPlan(manager: EntityManager, made: PlanMade): Promis
     plan,
     young: plan.pairs.map(({ kinship }, place) => ({
       inbreeding: ranges[place] ?? { expected: kinship, least: kinship, greatest: kinship },
-      label: labels[place] ?? { shares: [], tracedShare: { expected: 0, least: 0 }, flags: [] },
+      label: labels[place] ?? noLabel,
     })),
     asOf: snapshot.asOf,
   };
@@ -135,13 +135,5 @@ async function labelsOf(manager: EntityManager, made: PlanMade): Promise<YoungLa
     RecordNames.read(manager, snapshot.graph, wanted),
     readLabelFacts(manager, snapshot, evidence, [asked]),
   ]);
-  const label = (one: LabelEvidence): YoungLabelView => ({
-    shares: [...one.standings],
-    tracedShare: one.tracedShare,
-    flags: auditLabel(toFindings(snapshot, one, factsFor(facts, asked), names)).map(({ code, severity }) => ({
-      code,
-      severity,
-    })),
-  });
-  return evidence.map(label);
+  return evidence.map((one) => youngLabel(snapshot, one, factsFor(facts, asked), names));
 }

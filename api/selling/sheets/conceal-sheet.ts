@@ -1,4 +1,4 @@
-import type { SheetDocument } from '../../../shared/sheet/sheet-document.ts';
+import type { SheetAnimal, SheetDocument } from '../../../shared/sheet/sheet-document.ts';
 import { privateSource } from '../../register/private-records.ts';
 
 /**
@@ -21,53 +21,50 @@ export function concealSince(
     isWhole: false,
     contents: {
       ...sheet,
-      animals: sheet.animals.map((animal) => ({
-        ...animal,
-        label: {
-          ...animal.label,
-          otherLabels: animal.label.otherLabels.map(({ label, share }) => ({
-            label: isSourceConcealed ? null : label,
-            share,
-          })),
-        },
-        origins: animal.origins.map((origin) => ({
-          ...origin,
-          standing: origin.ref !== null && isConcealed(origin.ref) ? ('unknown' as const) : origin.standing,
-        })),
-      })),
-      ancestors: sheet.ancestors.map((ancestor) =>
-        isConcealed(ancestor.ref)
-          ? {
-              ...ancestor,
-              isPrivate: true,
-              number: null,
-              sex: null,
-              hatched: null,
-              species: null,
-              line: null,
-              standings: [],
-            }
-          : ancestor,
-      ),
-      clutches: sheet.clutches.map((clutch) =>
-        isConcealed(clutch.ref) ? { ...clutch, isPrivate: true, laid: null } : clutch,
-      ),
-      sources: sheet.sources.map((source) =>
-        isConcealed(source.ref)
-          ? {
-              ...source,
-              isPrivate: true,
-              title: privateSource,
-              kind: null,
-              date: null,
-              countryOfExport: null,
-              labelAsReceived: null,
-              permitReferences: [],
-              baseKinship: null,
-              claims: [],
-            }
-          : source,
-      ),
+      animals: sheet.animals.map((animal) => withoutConcealed(animal, isConcealed, isSourceConcealed)),
+      ancestors: sheet.ancestors.map((one) => (isConcealed(one.ref) ? { ...one, ...concealedAncestor } : one)),
+      clutches: sheet.clutches.map((one) => (isConcealed(one.ref) ? { ...one, ...concealedClutch } : one)),
+      sources: sheet.sources.map((one) => (isConcealed(one.ref) ? { ...one, ...concealedSource } : one)),
     },
+  };
+}
+
+const concealedAncestor = {
+  isPrivate: true,
+  number: null,
+  sex: null,
+  hatched: null,
+  species: null,
+  line: null,
+  standings: [],
+};
+
+const concealedClutch = { isPrivate: true, laid: null };
+
+const concealedSource = {
+  isPrivate: true,
+  title: privateSource,
+  kind: null,
+  date: null,
+  countryOfExport: null,
+  labelAsReceived: null,
+  permitReferences: [],
+  baseKinship: null,
+  claims: [],
+};
+
+function withoutConcealed(
+  animal: SheetAnimal,
+  isConcealed: (ref: string) => boolean,
+  isSourceConcealed: boolean,
+): SheetAnimal {
+  const { label, origins } = animal;
+  const otherLabels = label.otherLabels.map((other) => (isSourceConcealed ? { ...other, label: null } : other));
+  return {
+    ...animal,
+    label: { ...label, otherLabels },
+    origins: origins.map((origin) =>
+      origin.ref !== null && isConcealed(origin.ref) ? { ...origin, standing: 'unknown' } : origin,
+    ),
   };
 }

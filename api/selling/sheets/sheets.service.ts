@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { sheetCautions } from '../../../shared/sheet/cautions.ts';
-import { readSheetDocument } from '../../../shared/sheet/sheet-document.ts';
+import { readSheetDocument, type SheetDocument } from '../../../shared/sheet/sheet-document.ts';
 import { signSheet } from '../../../shared/sheet/sheet-file.ts';
 import { verifySheet } from '../../../shared/sheet/verify-sheet.ts';
 import { readClub } from '../../people/people.queries.ts';
@@ -75,6 +75,21 @@ export class SheetsService {
     }
   }
 
+  /** What is signed: what is said of the animals, under the name of this register. */
+  async #document(
+    manager: EntityManager,
+    told: Omit<SheetDocument, 'format' | 'version' | 'issuer' | 'cautions'>,
+  ): Promise<SheetDocument> {
+    const club = await readClub(manager);
+    return readSheetDocument({
+      format: 'linekeeper-provenance-sheet',
+      version: 1,
+      issuer: { register: club?.name ?? '', address: this.settings.publicUrl, invented: club?.demo ?? false },
+      ...told,
+      cautions: [...sheetCautions],
+    });
+  }
+
   async #sign(
     manager: EntityManager,
     keeper: Acting,
@@ -82,26 +97,18 @@ export class SheetsService {
     chosen: readonly Chosen[],
     { records, ...contents }: Composed,
   ): Promise<SheetView> {
-    const [club, key, { number, issued }] = [
-      await readClub(manager),
-      await this.keys.hold(manager),
-      await nextSheet(manager),
-    ];
+    const [key, { number, issued }] = [await this.keys.hold(manager), await nextSheet(manager)];
     const [first] = chosen;
     if (!first) throw new Error('a sheet has an animal');
     const token = randomBytes(18).toString('base64url');
     const { validUntil = null, keeperNamed = true } = request;
-    const sheet = readSheetDocument({
-      format: 'linekeeper-provenance-sheet',
-      version: 1,
+    const sheet = await this.#document(manager, {
       number: formatSheetNumber(number),
       issued: issued.toISOString(),
       validUntil,
-      issuer: { register: club?.name ?? '', address: this.settings.publicUrl, invented: club?.demo ?? false },
       lookUp: lookUpOf(token, this.settings.publicUrl),
       keeper: keeperNamed && first.keeperId === keeper.id ? first.keeper : null,
       ...contents,
-      cautions: [...sheetCautions],
     });
     const id = newId();
     const file = Buffer.from(await signSheet(sheet, key), 'utf8');
