@@ -54,7 +54,7 @@ export class GroupReading {
       const total = pages.reduce((sum, page) => sum + (page.total ?? page.items.length), 0);
       this.notice =
         total > taken.length
-          ? `Of ${counted(total, 'living animal')} of known sex the ${taken.length} that hatched last were taken; a list holds no more.`
+          ? `Of ${counted(total, ['living animal', 'living animals'])} of known sex the ${taken.length} that hatched last were taken; a list holds no more.`
           : '';
       this.#remember(taken);
       numbers = taken.map(({ number }) => number);

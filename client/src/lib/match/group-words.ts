@@ -11,5 +11,5 @@ export function scoreInWords({ males, females, score }: Pick<Group, 'males' | 'f
   const by = greatest - least > 1e-9 ? `, ${percentRange(least, greatest)} by who breeds with whom` : '';
   const line =
     score.youngMeanKinship === null ? '' : `; their mean kinship with the line ${percent(score.youngMeanKinship)}`;
-  return `${males.length}.${females.length}, ${counted(score.pairs, 'pair')}: the young would be ${percent(expected)} inbred${by}${line}.`;
+  return `${males.length}.${females.length}, ${counted(score.pairs, ['pair', 'pairs'])}: the young would be ${percent(expected)} inbred${by}${line}.`;
 }

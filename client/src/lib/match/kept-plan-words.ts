@@ -11,16 +11,18 @@ export function assumptionsInWords(asked: Assumptions, lineName: string): string
   const among =
     asked.individuals === null
       ? `among the living of ${lineName}`
-      : `among ${counted(asked.individuals.length, 'animal')}`;
+      : `among ${counted(asked.individuals.length, ['animal', 'animals'])}`;
   return `${[
-    `${counted(asked.pairings, 'pair')} ${among}`,
-    ...(asked.also.length > 0 ? [`with ${counted(asked.also.length, 'animal')} of other lines`] : []),
+    `${counted(asked.pairings, ['pair', 'pairs'])} ${among}`,
+    ...(asked.also.length > 0 ? [`with ${counted(asked.also.length, ['animal', 'animals'])} of other lines`] : []),
     `F of the young at most ${percent(asked.inbreedingTo)}`,
     `weight ${asked.weight}`,
-    `each animal in ${counted(asked.usesMost, 'pair')} at most`,
+    `each animal in ${counted(asked.usesMost, ['pair', 'pairs'])} at most`,
     ...asked.uses.map(({ animal, most }) => `${referenceName(animal)} in ${most === 0 ? 'none' : most}`),
-    ...(asked.movesMost === null ? [] : [`${counted(asked.movesMost, 'pair')} of two keepers at most`]),
-    ...(asked.reserve > 0 ? [`${counted(asked.reserve, 'old animal')} that had not bred at least`] : []),
+    ...(asked.movesMost === null ? [] : [`${counted(asked.movesMost, ['pair', 'pairs'])} of two keepers at most`]),
+    ...(asked.reserve > 0
+      ? [`${counted(asked.reserve, ['old animal', 'old animals'])} that had not bred at least`]
+      : []),
     ...(asked.keptTogether.length > 0
       ? [`the animals of ${asked.keptTogether.map(({ name }) => name).join(' and ')} among themselves`]
       : []),
@@ -61,8 +63,8 @@ export const sinceMarks: Readonly<Record<KeptPlan['since']['word'], FlagSeverity
 /** How far a plan has come: "2 of 6 pairs accepted, 1 declined". */
 export function progressInWords({ proposed, accepted, declined }: KeptPlanItem['pairCounts']): string {
   const all = proposed + accepted + declined;
-  if (accepted + declined === 0) return `${counted(all, 'pair')}, none decided`;
-  return `${accepted} of ${counted(all, 'pair')} accepted${declined > 0 ? `, ${declined} declined` : ''}`;
+  if (accepted + declined === 0) return `${counted(all, ['pair', 'pairs'])}, none decided`;
+  return `${accepted} of ${counted(all, ['pair', 'pairs'])} accepted${declined > 0 ? `, ${declined} declined` : ''}`;
 }
 
 /** The two of a pair, as a sentence names them. */

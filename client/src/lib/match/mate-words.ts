@@ -26,4 +26,4 @@ export function ageInWords(age: Mate['age']): string {
 }
 
 const amount = (months: number): string =>
-  months < 24 ? counted(months, 'month') : counted(Math.floor(months / 12), 'year');
+  months < 24 ? counted(months, ['month', 'months']) : counted(Math.floor(months / 12), ['year', 'years']);

@@ -57,14 +57,14 @@ export class MergeState {
 /** What moves, as a sentence: "2 clutches, 1 stay and 3 claims move to RV-61." */
 export function movesInWords(moves: MovedCounts, name: string): string {
   const parts = [
-    moves.clutches > 0 ? counted(moves.clutches, 'clutch', 'clutches') : '',
-    moves.stays > 0 ? counted(moves.stays, 'stay in pairings', 'stays in pairings') : '',
-    moves.remarks > 0 ? counted(moves.remarks, 'remark') : '',
-    moves.claims > 0 ? counted(moves.claims, 'claim') : '',
-    moves.photographs > 0 ? counted(moves.photographs, 'photograph') : '',
-    moves.confirmations > 0 ? counted(moves.confirmations, 'confirmed warning') : '',
-    moves.acknowledgements > 0 ? counted(moves.acknowledgements, 'acknowledged mark') : '',
-    moves.records > 0 ? counted(moves.records, 'record merged before', 'records merged before') : '',
+    moves.clutches > 0 ? counted(moves.clutches, ['clutch', 'clutches']) : '',
+    moves.stays > 0 ? counted(moves.stays, ['stay in pairings', 'stays in pairings']) : '',
+    moves.remarks > 0 ? counted(moves.remarks, ['remark', 'remarks']) : '',
+    moves.claims > 0 ? counted(moves.claims, ['claim', 'claims']) : '',
+    moves.photographs > 0 ? counted(moves.photographs, ['photograph', 'photographs']) : '',
+    moves.confirmations > 0 ? counted(moves.confirmations, ['confirmed warning', 'confirmed warnings']) : '',
+    moves.acknowledgements > 0 ? counted(moves.acknowledgements, ['acknowledged mark', 'acknowledged marks']) : '',
+    moves.records > 0 ? counted(moves.records, ['record merged before', 'records merged before']) : '',
   ].filter((part) => part !== '');
   const last = parts.pop();
   if (last === undefined) return `Nothing hangs on the duplicate; nothing moves to ${name}.`;

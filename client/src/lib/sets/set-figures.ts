@@ -1,6 +1,6 @@
 import type { LineageSet } from '../api/types.ts';
 import type { ExplainedFigure } from '../figures/figure-help.ts';
-import { counted, percent, percentRange } from '../ui/figures.ts';
+import { counted, grouped, percent, percentRange } from '../ui/figures.ts';
 
 /** A figure of a set as the page prints it. */
 export interface SetFigure {
@@ -14,7 +14,7 @@ export interface SetFigure {
 
 /** A number of animals that need not be whole: one decimal below 100, none above. */
 export function effectiveCount(value: number): string {
-  return value < 99.95 ? value.toFixed(1) : counted(Math.round(value), '', '').trim();
+  return value < 99.95 ? value.toFixed(1) : grouped(Math.round(value));
 }
 
 /**
@@ -45,7 +45,7 @@ function meanKinship(set: LineageSet, all: LineageSet | null): SetFigure {
     name: 'mean-kinship',
     words: 'mean kinship',
     value: value === null ? nothing : percent(value),
-    rests: [`of ${counted(set.animals, 'animal')}`, ...beside(all, (one) => one.meanKinship, percent)],
+    rests: [`of ${counted(set.animals, ['animal', 'animals'])}`, ...beside(all, (one) => one.meanKinship, percent)],
   };
 }
 
@@ -88,7 +88,7 @@ function effectiveAncestors(set: LineageSet, all: LineageSet | null): SetFigure 
     rests: [
       set.effectiveAncestors.unexplained > 1e-9
         ? `${percent(set.effectiveAncestors.unexplained)} left unexplained`
-        : `${counted(set.effectiveAncestors.picked, 'ancestor')} explain all`,
+        : `${counted(set.effectiveAncestors.picked, ['ancestor', 'ancestors'])} explain all`,
       ...beside(all, (one) => one.effectiveAncestors.effective, effectiveCount),
     ],
   };
@@ -121,7 +121,7 @@ function meanInbreeding(set: LineageSet, all: LineageSet | null): SetFigure {
     rests: [
       ...(least === null || greatest === null
         ? []
-        : [`${percentRange(least, greatest)} of ${counted(animals, 'animal')}`]),
+        : [`${percentRange(least, greatest)} of ${counted(animals, ['animal', 'animals'])}`]),
       ...(unknown > 0 && mean !== null ? [`nothing known of ${unknown}`] : []),
       ...beside(all, (one) => one.inbreeding.mean, percent),
     ],
@@ -135,7 +135,7 @@ function increase(set: LineageSet, all: LineageSet | null): SetFigure {
     words: 'increase per generation',
     value: value === null ? 'too little known' : percent(value),
     rests: [
-      value === null ? 'no animal has two known parents and more' : `from ${counted(animals, 'animal')}`,
+      value === null ? 'no animal has two known parents and more' : `from ${counted(animals, ['animal', 'animals'])}`,
       ...beside(all, (one) => one.effectiveSize.increase, percent),
     ],
   };

@@ -5,11 +5,11 @@ import { counted, countedInWords } from '../ui/figures.ts';
 
 type Told = Pick<TransferItem, 'kind' | 'state' | 'from' | 'to' | 'count'>;
 
-const animals = (count: number): string => counted(count, 'animal');
+const animals = (count: number): string => counted(count, ['animal', 'animals']);
 
 /** What a transfer is called: "Three animals for Ben", "One animal that left the club". */
 export function transferTitle({ kind, to, count }: Told): string {
-  const what = countedInWords(count, 'animal');
+  const what = countedInWords(count, ['animal', 'animals']);
   return kind === 'departure' ? `${what} that left the club` : `${what} for ${to?.name ?? 'a keeper'}`;
 }
 
@@ -30,7 +30,7 @@ export const dateWords = (date: string): string =>
 /** How long something waits: "since today", "for 3 days". */
 export function ageInWords(createdAt: string, now = Date.now()): string {
   const days = Math.floor((now - Date.parse(createdAt)) / 86_400_000);
-  return days < 1 ? 'since today' : `for ${counted(days, 'day')}`;
+  return days < 1 ? 'since today' : `for ${counted(days, ['day', 'days'])}`;
 }
 
 /** What to think of, one line each; what is the same of many animals is said once. */

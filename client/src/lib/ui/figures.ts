@@ -21,15 +21,23 @@ export function percentRange(least: number, greatest: number): string {
   return from === to ? percent(least) : `${from} to ${to}\u202f%`;
 }
 
-/** A count with thin spaces between thousands and its noun: `4 318 animals`. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${grouped(count)} ${count === 1 ? one : many}`;
+/** Which of the forms of a noun goes with a count: in English the first with one, the second with every other number. */
+type PluralRule = (count: number) => number;
+
+const english: PluralRule = (count) => (count === 1 ? 0 : 1);
+
+/**
+ * A count with thin spaces between thousands and its noun: `counted(4318, ['animal', 'animals'])` is `4 318 animals`. The forms stand in
+ * the call, so that the catalogue of words finds them; the rule is filled in by the language of the reader.
+ */
+export function counted(count: number, forms: readonly string[], rule = english): string {
+  return `${grouped(count)} ${forms[rule(count)] ?? ''}`;
 }
 
-/** A count as a sentence begins with it: `Two clutches`; in digits from 13 on. */
-export function countedInWords(count: number, one: string, many = `${one}s`): string {
+/** A count as a sentence begins with it: `Two clutches`; in digits from 13 on. The forms as for `counted`. */
+export function countedInWords(count: number, forms: readonly string[], rule = english): string {
   const word = smallNumbers[count];
-  return word === undefined ? counted(count, one, many) : `${word} ${count === 1 ? one : many}`;
+  return word === undefined ? counted(count, forms, rule) : `${word} ${forms[rule(count)] ?? ''}`;
 }
 
 const smallNumbers = 'No One Two Three Four Five Six Seven Eight Nine Ten Eleven Twelve'.split(' ');

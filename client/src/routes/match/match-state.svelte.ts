@@ -62,7 +62,7 @@ export class MatchState {
     const [row, column] = [pair.row, pair.column].map((one) => {
       const depth = this.#figures.get(one.id)?.depth ?? 0;
       const name = one.code ?? one.number;
-      return depth === 0 ? `${name} is a founder` : `${counted(depth, 'generation')} above ${name}`;
+      return depth === 0 ? `${name} is a founder` : `${counted(depth, ['generation', 'generations'])} above ${name}`;
     });
     return `Recorded: ${row}, ${column}.`;
   });

@@ -14,14 +14,16 @@ export function ancestorName({ ancestor, unknownParentOf, sources }: LoopAncesto
 /** A number of loops; the service tells none that is too large for a number. */
 export function loopCount(loops: number | null): string {
   if (loops === null) return 'more than 10³⁰⁰ loops';
-  if (loops < 1e6) return counted(loops, 'loop');
+  if (loops < 1e6) return counted(loops, ['loop', 'loops']);
   const [digits, power] = loops.toExponential(1).split('e+');
   return `about ${digits} · 10${superscript(power ?? '')} loops`;
 }
 
 /** How many steps the loops of an ancestor have. */
 export function stepRange({ shortest, longest }: LoopAncestor): string {
-  return shortest === longest ? counted(shortest, 'step') : `${grouped(shortest)} to ${grouped(longest)} steps`;
+  return shortest === longest
+    ? counted(shortest, ['step', 'steps'])
+    : `${grouped(shortest)} to ${grouped(longest)} steps`;
 }
 
 /** The animals on one way up, the parent first; odds stand behind a parent that is not certain. */
@@ -47,9 +49,9 @@ export function chosenInWords({ ancestor, loops }: LoopsThrough): string {
   const name = ancestorName(ancestor);
   const [loop] = loops;
   if (loops.length === 1 && loop)
-    return `A loop of ${counted(loop.steps, 'step')} through ${name} adds ${percent(loop.part)} to F.`;
+    return `A loop of ${counted(loop.steps, ['step', 'steps'])} through ${name} adds ${percent(loop.part)} to F.`;
   const part = loops.reduce((sum, one) => sum + one.part, 0);
-  return `${counted(loops.length, 'loop')} through ${name} add ${percent(part)} to F.`;
+  return `${counted(loops.length, ['loop', 'loops'])} through ${name} add ${percent(part)} to F.`;
 }
 
 /** Says so where only some loops of a common ancestor are lit. */

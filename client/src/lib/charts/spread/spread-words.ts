@@ -15,7 +15,7 @@ const superscript = (number: number): string =>
 
 /** What the drawing rests on: how many assignments there are, how many were looked at, and by which seed. */
 export function basisInWords({ method, uncertainClutches, assignments, samples, seed }: InbreedingSpread): string {
-  const clutches = `${counted(uncertainClutches, 'clutch', 'clutches')} with uncertain parents`;
+  const clutches = `${counted(uncertainClutches, ['clutch', 'clutches'])} with uncertain parents`;
   if (method === 'enumerated')
     return `${clutches} can be read in ${manyInWords(assignments)}; all of them were gone through.`;
   return `${clutches} can be read in ${manyInWords(assignments)}; ${grouped(samples)} of them were drawn, seed ${seed}.`;

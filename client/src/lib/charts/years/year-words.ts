@@ -21,7 +21,7 @@ export function sharesInWords(row: YearRow, origins: readonly NumberedOrigin[], 
 /** A whole year of the chart in one sentence, for those who do not see it. */
 export function yearInWords(row: YearRow, origins: readonly NumberedOrigin[]): string {
   const parts = [
-    `${row.year}: ${counted(row.animals, 'animal')} hatched`,
+    `${row.year}: ${counted(row.animals, ['animal', 'animals'])} hatched`,
     inbreedingInWords(row),
     `gene diversity ${percent(row.geneDiversity)}`,
     ...sharesInWords(row, origins),

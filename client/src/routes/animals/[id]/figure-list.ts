@@ -79,7 +79,10 @@ function tracedRests({ name, tracedShare }: Lineage['label']): string[] {
 function kinshipRests({ lineKinship }: Lineage): string[] {
   if (lineKinship === null) return ['with the living', 'of its line'];
   const { mean, rank, living } = lineKinship;
-  return [`line ${percent(mean)};`, rank === null ? `${counted(living, 'animal')} alive` : `rank ${rank} of ${living}`];
+  return [
+    `line ${percent(mean)};`,
+    rank === null ? `${counted(living, ['animal', 'animals'])} alive` : `rank ${rank} of ${living}`,
+  ];
 }
 
 /** The recursion is not the exact value; where that could be counted it stands beside it. */

@@ -74,7 +74,11 @@ export class Deciding {
     this.chosen.clear();
     this.allowed.clear();
     await this.#readAgain();
-    undoOffer.offer(`${counted(body.pairs.length, 'pairing')} made from ${name}.`, accepted, this.#readAgain);
+    undoOffer.offer(
+      `${counted(body.pairs.length, ['pairing', 'pairings'])} made from ${name}.`,
+      accepted,
+      this.#readAgain,
+    );
   }
 
   /** Declines a pair, or puts it back. */
