@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
+import sharp from 'sharp';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
 import { askAs, signInToDemo, startService, type Service } from '../support/service.ts';
@@ -145,14 +146,29 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
     await expectAccessible(page, 'table of ancestors');
   });
 
-  it('the chart is saved as an SVG that stands alone', async () => {
+  it('the chart is saved as an SVG that stands alone, and as a picture of twice its size', async () => {
     const [download] = await Promise.all([page.waitForEvent('download'), press('SVG')]);
     const file = join(folder, 'chart.svg');
     await download.saveAs(file);
     const svg = readFileSync(file, 'utf8');
     expect(svg).toContain('GT-22');
     expect(svg).toContain('<pattern id="p-stated"');
-    expect(svg).not.toMatch(/var\(|class=|<a /);
+    expect(svg).not.toMatch(/var\(|class=|<a |color\(|rgba\(|url\(&quot;\/|https?:\/\/(?!www\.w3\.org)/);
+    expect(svg.match(/@font-face/g)?.length).toBeGreaterThanOrEqual(2);
+    const [picture] = await Promise.all([page.waitForEvent('download'), press('PNG')]);
+    await picture.saveAs(join(folder, 'chart.png'));
+    const { width, height } = await sharp(join(folder, 'chart.png')).metadata();
+    const [, shownWidth = '', shownHeight = ''] = /<svg[^>]* width="([\d.]+)" height="([\d.]+)"/.exec(svg) ?? [];
+    expect([width, height]).toEqual([Math.round(2 * Number(shownWidth)), Math.round(2 * Number(shownHeight))]);
+    // on a page of its own the file brings its fonts
+    const alone = await browser.newPage({ viewport: { width: 1000, height: 1000 } });
+    await alone.setContent(svg);
+    const fonts = await alone.evaluate(async () => {
+      await document.fonts.ready;
+      return [...document.fonts].filter(({ status }) => status === 'loaded').map(({ family }) => family);
+    });
+    expect(fonts.join()).toContain('Atkinson Hyperlegible Next Variable');
+    await alone.close();
   });
 
   it('every figure says why in the margin, F as an addition over the candidate pairs', async () => {

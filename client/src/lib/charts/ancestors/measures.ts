@@ -30,7 +30,7 @@ export const measures = {
   laneGap: 4,
   /** Height in which a long stream turns from the animal into its lane, and from the lane to the egg. */
   turn: 46,
-  ruler: 52,
+  ruler: 58,
   top: 14,
   right: 18,
   bottom: 34,
