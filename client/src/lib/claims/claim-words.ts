@@ -6,6 +6,7 @@ import {
   type EvidenceNames,
 } from '$shared/vocabulary.ts';
 import type { Claim, Evidence } from '../api/types.ts';
+import { word } from '../words/word.ts';
 
 export const aspectChoices: { value: ClaimAspect; label: string }[] = [
   { value: 'locality', label: 'a place' },
@@ -49,7 +50,7 @@ export const claimInWords = (claim: Pick<Claim, 'aspect' | 'value'>): string =>
 export function reviewInWords({ review, reviewed, withdrawn }: Evidence): string {
   if (withdrawn) return `withdrawn: ${withdrawn.reason}`;
   if (review === 'pending' || !reviewed) return 'waits for a review, and does not count yet';
-  const verdict = review === 'accepted' ? 'accepted' : 'rejected, so it does not count';
+  const verdict = review === 'accepted' ? word('accepted') : 'rejected, so it does not count';
   return `${verdict} by ${reviewed.reviewer}: ${reviewed.reason}`;
 }
 

@@ -3,13 +3,14 @@ import type { Species } from '../api/types.ts';
 import { referenceName } from '../records/reference-name.ts';
 import { daysInWords, today } from '../ui/dates.ts';
 import type { ClutchDraft } from './clutch-draft.svelte.ts';
+import { word } from '../words/word.ts';
 
 /** The clutch as a sentence that writes itself while one taps: "17 eggs of IH-61 by LK-01, in a cup in tank 14, today." */
 export function clutchSentence(draft: ClutchDraft): string {
   const { eggs, parents, siteWords, pairing, laid } = draft;
   const count = eggs.trim() === '' ? 'Some eggs' : eggs.trim() === '1' ? 'One egg' : `${eggs.trim()} eggs`;
   const name = (animal: { code: string | null; number: string | null } | null): string =>
-    animal ? referenceName(animal) : 'another';
+    animal ? referenceName(animal) : word('another');
   const side = (list: typeof parents.sires): string => list.map((candidate) => name(candidate.animal)).join(' or ');
   const of =
     parents.mode === 'pairs'
@@ -19,9 +20,9 @@ export function clutchSentence(draft: ClutchDraft): string {
   const place = pairing ? `${site === '' ? ', in' : ' in'} ${pairing.name}` : '';
   const day =
     laid === today()
-      ? 'today'
+      ? word('today')
       : laid === today(1)
-        ? 'yesterday'
+        ? word('yesterday')
         : laid === ''
           ? 'on a day not known'
           : dateInWords(laid);

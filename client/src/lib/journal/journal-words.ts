@@ -1,5 +1,6 @@
 import type { JournalAction } from '$shared/vocabulary.ts';
 import type { JournalChange, JournalEntry } from '../api/types.ts';
+import { word } from '../words/word.ts';
 
 /** What was done, with the record's name where the sentence wants it. */
 const deeds: Record<JournalAction, string> = {
@@ -142,7 +143,8 @@ export function fieldInWords(field: string): string {
 }
 
 /** A value before or after a change, in words. */
-export const valueInWords = (value: string | null): string => (value === null || value === '' ? 'nothing' : value);
+export const valueInWords = (value: string | null): string =>
+  value === null || value === '' ? word('nothing') : value;
 
 /** Whether a change only fills in a new record: then what was before says nothing. */
 export const isFilling = (changes: readonly JournalChange[]): boolean =>

@@ -1,6 +1,7 @@
 import type { ForecastCourse, ForecastFigure, PlanForecast } from '../api/types.ts';
 import { grouped, percent, percentDigits, percentRange } from '../ui/figures.ts';
 import { courseOrder, type CourseKind } from './forecast-layout.ts';
+import { word } from '../words/word.ts';
 
 /** What each course is called. */
 export const courseNames: Readonly<Record<CourseKind, string>> = {
@@ -11,7 +12,7 @@ export const courseNames: Readonly<Record<CourseKind, string>> = {
 
 /** What a generation is called. */
 export function generationName(generation: number): string {
-  return generation === 0 ? 'breeders' : `generation ${generation}`;
+  return generation === 0 ? word('breeders') : `generation ${generation}`;
 }
 
 /** One row of the table: a course in one generation. */

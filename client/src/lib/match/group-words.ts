@@ -1,10 +1,11 @@
 import type { Group } from '../api/types.ts';
 import { counted, percent, percentRange } from '../ui/figures.ts';
+import { word } from '../words/word.ts';
 
 /** What young of a group would be, in a sentence: `2.3, six pairs: the young are 4.1 % inbred …`. */
 export function scoreInWords({ males, females, score }: Pick<Group, 'males' | 'females' | 'score'>): string {
   if (!score) {
-    const missing = males.length === 0 ? 'male' : 'female';
+    const missing = males.length === 0 ? word('male') : word('female');
     return `There is no ${missing} among them: add one to score the group.`;
   }
   const { expected, least, greatest } = score.inbreeding;

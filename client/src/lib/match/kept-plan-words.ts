@@ -2,6 +2,7 @@ import type { FlagSeverity } from '$shared/vocabulary.ts';
 import type { KeptPlan, KeptPlanItem, KeptPlanPair } from '../api/types.ts';
 import { referenceName } from '../records/reference-name.ts';
 import { counted, percent } from '../ui/figures.ts';
+import { word } from '../words/word.ts';
 
 type Assumptions = KeptPlan['assumptions'];
 type Leave = KeptPlanPair['now']['needs'][number];
@@ -18,7 +19,7 @@ export function assumptionsInWords(asked: Assumptions, lineName: string): string
     `F of the young at most ${percent(asked.inbreedingTo)}`,
     `weight ${asked.weight}`,
     `each animal in ${counted(asked.usesMost, ['pair', 'pairs'])} at most`,
-    ...asked.uses.map(({ animal, most }) => `${referenceName(animal)} in ${most === 0 ? 'none' : most}`),
+    ...asked.uses.map(({ animal, most }) => `${referenceName(animal)} in ${most === 0 ? word('none') : most}`),
     ...(asked.movesMost === null ? [] : [`${counted(asked.movesMost, ['pair', 'pairs'])} of two keepers at most`]),
     ...(asked.reserve > 0
       ? [`${counted(asked.reserve, ['old animal', 'old animals'])} that had not bred at least`]

@@ -1,3 +1,5 @@
+import { word } from '../words/word.ts';
+
 /** Bounds of a passphrase, in characters. */
 export const passphraseLength = { least: 8, most: 200, advised: 12 } as const;
 
@@ -19,8 +21,8 @@ export function passphraseStrength(typed: string): string | undefined {
   if (letters.length < passphraseLength.least) return 'too short';
   const different = new Set(letters.map((letter) => letter.toLowerCase())).size;
   if (different < 5 || isRepeated(typed) || isRow(letters)) return 'easily guessed';
-  if (letters.length < passphraseLength.advised) return 'short';
-  return letters.length < 18 || different < 8 ? 'good' : 'strong';
+  if (letters.length < passphraseLength.advised) return word('short');
+  return letters.length < 18 || different < 8 ? word('good') : word('strong');
 }
 
 /** The same few letters over and over. */

@@ -1,4 +1,5 @@
 import type { Role } from '$shared/vocabulary.ts';
+import { word } from '../words/word.ts';
 
 /** What each role adds to keeping animals, in a few words. */
 export const roleWords: Record<Role, string> = {
@@ -8,5 +9,5 @@ export const roleWords: Record<Role, string> = {
 
 /** Roles as the screen names them: everyone keeps animals. */
 export function rolesInWords(roles: readonly Role[]): string {
-  return roles.length === 0 ? 'keeper' : `keeper, ${roles.join(', ')}`;
+  return roles.length === 0 ? word('keeper') : `keeper, ${roles.join(', ')}`;
 }

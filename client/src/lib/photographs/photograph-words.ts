@@ -1,11 +1,12 @@
 import { dateInWords } from '$shared/edtf.ts';
 import type { PhotographView } from '$shared/vocabulary.ts';
 import type { Photograph } from '../api/types.ts';
+import { word } from '../words/word.ts';
 
 const views: Readonly<Record<PhotographView, string>> = {
-  back: 'back',
-  side: 'side',
-  belly: 'belly',
+  back: word('back'),
+  side: word('side'),
+  belly: word('belly'),
   other: 'another side',
 };
 

@@ -9,6 +9,7 @@ import {
   type Bounds,
   type FigureSort,
 } from './figure-bounds.ts';
+import { word } from '../words/word.ts';
 
 /** What the register shows, as its address says it. Empty text means "any". Line, species and keeper go by name. */
 export interface RegisterFilters extends Bounds {
@@ -46,7 +47,12 @@ export const anyAnimal: Readonly<RegisterFilters> = {
 };
 
 const names = Object.keys(anyAnimal) as (keyof RegisterFilters)[];
-const statusWords: Record<Status, string> = { alive: 'alive', died: 'dead', gone: 'gone', unknown: 'of unknown fate' };
+const statusWords: Record<Status, string> = {
+  alive: word('alive'),
+  died: word('dead'),
+  gone: word('gone'),
+  unknown: 'of unknown fate',
+};
 const sexWords: Record<Sex, string> = { male: 'male', female: 'female', unsexed: 'not sexed' };
 
 /** Reads the filters of an address; what it does not know counts as "any". */
@@ -145,7 +151,7 @@ export function choicesOf(name: 'status' | 'sex' | 'sort'): { words: string; cha
 function orderWords(sort: Sort, order: 'asc' | 'desc'): string {
   if (sort === 'hatched') return order === 'asc' ? 'hatching, oldest first' : 'hatching, youngest first';
   const figure = figureSorts.find((known) => known === sort);
-  if (figure) return `${figureWords[figure]}, ${order === 'asc' ? 'lowest' : 'highest'} first`;
+  if (figure) return `${figureWords[figure]}, ${order === 'asc' ? word('lowest') : word('highest')} first`;
   return order === 'asc' ? sort : `${sort}, last first`;
 }
 

@@ -4,6 +4,7 @@ import { ProblemError } from '../api/problem.ts';
 import { kept } from '../ui/kept.ts';
 import { figureSorts } from './figure-bounds.ts';
 import type { Figures, IndividualItem } from '../api/types.ts';
+import { word } from '../words/word.ts';
 
 export const densities = ['tight', 'close', 'airy'] as const;
 export type Density = (typeof densities)[number];
@@ -13,7 +14,7 @@ export const columns = {
   code: 'code',
   line: 'line',
   species: 'species',
-  label: 'label',
+  label: word('label'),
   tracedShare: 'traced',
   inbreeding: 'F',
   depth: 'depth',

@@ -1,4 +1,5 @@
 import type { Visibility } from '$shared/vocabulary.ts';
+import { word } from '../words/word.ts';
 
 /** What each visibility means, in a few words. */
 export const visibilityWords: Record<Visibility, string> = {
@@ -23,9 +24,9 @@ export const sourceVisibilityWords: Record<Visibility, string> = {
 };
 
 export const visibilityChoices: readonly { value: Visibility; label: string }[] = [
-  { value: 'private', label: 'private' },
-  { value: 'club', label: 'club' },
-  { value: 'public', label: 'public' },
+  { value: 'private', label: word('private') },
+  { value: 'club', label: word('club') },
+  { value: 'public', label: word('public') },
 ];
 
 /** Who sees a record, as a record says it. */

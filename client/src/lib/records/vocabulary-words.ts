@@ -1,4 +1,5 @@
 import type { LabelKind, LossCause, SexBasis, SourceKind, Status } from '$shared/vocabulary.ts';
+import { word } from '../words/word.ts';
 
 /** The closed vocabularies as choices on the screen, in the words of the trade. */
 
@@ -9,13 +10,13 @@ export const sexBasisChoices: { value: SexBasis | ''; label: string }[] = [
   { value: 'eggs', label: 'seen with eggs' },
   { value: 'courtship', label: 'seen courting' },
   { value: 'genetic', label: 'by a genetic test' },
-  { value: 'other', label: 'other' },
+  { value: 'other', label: word('other') },
 ];
 
 export const statusChoices: { value: Status; label: string }[] = [
-  { value: 'alive', label: 'alive' },
-  { value: 'died', label: 'died' },
-  { value: 'gone', label: 'gone' },
+  { value: 'alive', label: word('alive') },
+  { value: 'died', label: word('died') },
+  { value: 'gone', label: word('gone') },
   { value: 'unknown', label: 'not known' },
 ];
 
@@ -27,17 +28,17 @@ export const labelKindChoices: { value: LabelKind; label: string }[] = [
 ];
 
 export const sourceKindChoices: { value: SourceKind; label: string }[] = [
-  { value: 'import', label: 'import' },
+  { value: 'import', label: word('import') },
   { value: 'wild-collection', label: 'wild collection' },
-  { value: 'purchase', label: 'purchase' },
+  { value: 'purchase', label: word('purchase') },
   { value: 'unknown', label: 'not known' },
 ];
 
 export const lossWords: Record<LossCause, string> = {
-  infertile: 'infertile',
-  mould: 'mould',
-  eaten: 'eaten',
+  infertile: word('infertile'),
+  mould: word('mould'),
+  eaten: word('eaten'),
   'dried-out': 'dried out',
-  deformed: 'deformed',
+  deformed: word('deformed'),
   unknown: 'not known',
 };

@@ -1,6 +1,7 @@
 import type { LineageSet } from '../api/types.ts';
 import type { ExplainedFigure } from '../figures/figure-help.ts';
 import { counted, grouped, percent, percentRange } from '../ui/figures.ts';
+import { word } from '../words/word.ts';
 
 /** A figure of a set as the page prints it. */
 export interface SetFigure {
@@ -147,7 +148,7 @@ function effectiveSize(set: LineageSet, all: LineageSet | null): SetFigure {
   return {
     name: 'effective-size',
     words: 'effective size',
-    value: value === null ? (rise === null ? 'too little known' : 'undefined') : effectiveCount(value),
+    value: value === null ? (rise === null ? 'too little known' : word('undefined')) : effectiveCount(value),
     rests: [
       value === null
         ? missing

@@ -8,6 +8,7 @@ import type {
 } from '$shared/sheet/sheet-document.ts';
 import type { Standing } from '$shared/vocabulary.ts';
 import type { PedigreeEdge, PedigreeNode, PedigreeView } from '../charts/ancestors/pedigree-view.ts';
+import { word } from '../words/word.ts';
 
 /** The ancestors of an animal as a sheet tells them, for the chart. */
 export function pedigreeOfSheet(sheet: SheetDocument, root: string): PedigreeView {
@@ -65,7 +66,7 @@ function animalNode(animal: SheetAnimal | SheetAncestor): PedigreeNode {
 }
 
 function clutchNode({ ref, laid, pairs, unknownSire, unknownDam }: SheetClutch): PedigreeNode {
-  const title = laid === null ? 'clutch' : `clutch laid ${laid}`;
+  const title = laid === null ? word('clutch') : `clutch laid ${laid}`;
   return { kind: 'clutch', id: ref, title, laid, ...boundsOf(laid), pairs, unknownSire, unknownDam };
 }
 

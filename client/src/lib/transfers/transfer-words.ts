@@ -2,6 +2,7 @@ import { dateInWords } from '$shared/edtf.ts';
 import type { Transfer, TransferItem } from '../api/types.ts';
 import { dayInWords } from '../ui/dates.ts';
 import { counted, countedInWords } from '../ui/figures.ts';
+import { word } from '../words/word.ts';
 
 type Told = Pick<TransferItem, 'kind' | 'state' | 'from' | 'to' | 'count'>;
 
@@ -15,7 +16,7 @@ export function transferTitle({ kind, to, count }: Told): string {
 
 /** How far it is, for a line of a list; `me` is whoever looks. */
 export function stateInWords({ kind, state, from, to }: Told, me: string | undefined): string {
-  const receiver = to?.id === me ? 'you' : (to?.name ?? 'somebody');
+  const receiver = to?.id === me ? word('you') : (to?.name ?? word('somebody'));
   if (kind === 'departure') return state === 'withdrawn' ? 'put back: had not left' : 'left the club';
   if (state === 'offered') return to?.id === me ? 'waits for your answer' : `waits for the answer of ${receiver}`;
   if (state === 'accepted') return `${receiver} accepted`;
@@ -47,7 +48,7 @@ export function warningsInWords(warnings: Transfer['warnings']): string[] {
 export function doneInWords(transfer: Transfer, step: 'accept' | 'decline' | 'withdraw' | 'return' | 'add'): string {
   const { kind, count, from, to } = transfer;
   const what = animals(count);
-  if (step === 'accept') return `${what} from ${from.name}: you keep ${count === 1 ? 'it' : 'them'} now.`;
+  if (step === 'accept') return `${what} from ${from.name}: you keep ${count === 1 ? word('it') : word('them')} now.`;
   if (step === 'decline') return `The offer of ${from.name} is declined.`;
   if (step === 'return') return 'Back, and alive in the register.';
   if (step === 'withdraw')

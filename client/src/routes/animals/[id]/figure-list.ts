@@ -1,5 +1,6 @@
 import type { Lineage } from '$lib/api/types.ts';
 import { counted, percent, percentRange } from '$lib/ui/figures.ts';
+import { word } from '$lib/words/word.ts';
 
 export type FigureName = 'depth' | 'filial' | 'kinship' | 'traced' | 'ancestral' | 'inbreeding';
 
@@ -33,7 +34,7 @@ export function figuresOf(lineage: Lineage): Figure[] {
     figures.push({
       name: 'filial',
       words: 'filial generation',
-      value: lineage.filialGeneration === 0 ? 'wild' : `F${lineage.filialGeneration}`,
+      value: lineage.filialGeneration === 0 ? word('wild') : `F${lineage.filialGeneration}`,
       rests: ['by the least of its parents;', 'decides no permit'],
     });
   if (lineage.meanKinship !== null)

@@ -1,5 +1,6 @@
 import type { WhatIf } from '$lib/api/types.ts';
 import { percent, percentDigits } from '$lib/ui/figures.ts';
+import { word } from '$lib/words/word.ts';
 
 /** One figure as recorded and as assumed, in words. */
 export interface WhatIfRow {
@@ -14,10 +15,10 @@ const share = (value: number | null): string => (value === null ? none : percent
 /** Percentage points with their sign; "same" where there is no difference. */
 function points(difference: number | null): string {
   if (difference === null) return '';
-  return difference === 0 ? 'same' : `${difference > 0 ? '+' : '−'}${percentDigits(Math.abs(difference))}`;
+  return difference === 0 ? word('same') : `${difference > 0 ? '+' : '−'}${percentDigits(Math.abs(difference))}`;
 }
 function steps(difference: number, digits = 0): string {
-  return difference === 0 ? 'same' : `${difference > 0 ? '+' : '−'}${Math.abs(difference).toFixed(digits)}`;
+  return difference === 0 ? word('same') : `${difference > 0 ? '+' : '−'}${Math.abs(difference).toFixed(digits)}`;
 }
 
 /** The figures side by side. Differences of shares are in percentage points. */
@@ -68,5 +69,5 @@ export function whatFollows({ recorded, assumed, difference }: WhatIf): string {
   if (was.nothingKnown) return `F would be ${percent(is.expected)}; as recorded, nothing is known of it.`;
   if (difference.inbreeding === 0) return `F would stay ${percent(was.expected)}.`;
   const by = percentDigits(Math.abs(difference.inbreeding));
-  return `F would be ${percent(is.expected)} instead of ${percent(was.expected)}: ${by} points ${difference.inbreeding > 0 ? 'more' : 'less'}.`;
+  return `F would be ${percent(is.expected)} instead of ${percent(was.expected)}: ${by} points ${difference.inbreeding > 0 ? word('more') : word('less')}.`;
 }
