@@ -4,6 +4,8 @@ import { AcknowledgingController } from './acknowledgements/acknowledging.contro
 import { CurrentFlags } from './acknowledgements/current-flags.service.ts';
 import { LineAuditController } from './audit/line-audit.controller.ts';
 import { LineAuditService } from './audit/line-audit.service.ts';
+import { LineOverTimeController } from './over-time/line-over-time.controller.ts';
+import { LineOverTimeService } from './over-time/line-over-time.service.ts';
 import { FiguresInterceptor } from './figures.interceptor.ts';
 import { FiguresProgressController } from './figures-progress.controller.ts';
 import { FiguresProgressService } from './figures-progress.service.ts';
@@ -38,6 +40,7 @@ import { WhatIfService } from './what-if.service.ts';
     LineageController,
     LineageSetController,
     LineAuditController,
+    LineOverTimeController,
     AcknowledgingController,
     FiguresProgressController,
   ],
@@ -59,6 +62,7 @@ import { WhatIfService } from './what-if.service.ts';
     FiguresService,
     LineageSetService,
     LineAuditService,
+    LineOverTimeService,
     CurrentFlags,
     AcknowledgementsService,
   ],

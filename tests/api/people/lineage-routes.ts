@@ -11,10 +11,17 @@ async function shown(world: World): Promise<{ at: string[] }> {
   return { at: [id] };
 }
 
-/** The routes of one animal's lineage. */
+/** Questions that cost arithmetic are for members; a token for reading may ask them. */
+const membersReading: Row['outcomes'] = [401, 401, '✓', '✓', '✓', '✓', '✓'];
+
+/** The routes of one animal's lineage, and of a line's. */
 export const lineageRoutes: Readonly<Record<string, Row>> = {
   'GET /api/v1/individuals/{id}/lineage/common-ancestors': { outcomes: reading, ask: shown },
   'GET /api/v1/individuals/{id}/lineage/loops': { outcomes: reading, ask: shown },
   'GET /api/v1/individuals/{id}/lineage': { outcomes: reading, ask: shown },
   'GET /api/v1/individuals/{id}/pedigree': { outcomes: reading, ask: shown },
+  'GET /api/v1/lines/{id}/over-time': {
+    outcomes: membersReading,
+    ask: async ({ owner }) => ({ at: [(await owner.line()).id] }),
+  },
 };

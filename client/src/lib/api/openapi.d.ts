@@ -1579,6 +1579,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/lines/{id}/over-time": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Every animal and clutch of a line, to be drawn over time
+         * @description Columns of equal length instead of a record for each. Of its members those that whoever asks may see, at most 20 000 (422 above), and all possible parents of their clutches; a private parent keeps its place alone. Compressed with gzip where Accept-Encoding takes it.
+         */
+        get: operations["getOverTimeLineOverTime"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/lineage/progress": {
         parameters: {
             query?: never;
@@ -6295,6 +6315,137 @@ export interface components {
             /** @description What must be kept in mind with these figures, in plain sentences. */
             cautions: string[];
             /** @description The state of the register that this is computed from. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        AnimalColumnsView: {
+            /** @description Id; "private-1" and so on for one that may not be seen. */
+            id: string[];
+            /** @description Registry number; null where the animal may not be seen. */
+            number: (string | null)[];
+            /** @description The keeper's own code. */
+            code: (string | null)[];
+            /** @description Sex as recorded. */
+            sex: ("male" | "female" | "unsexed")[];
+            /** @description Status as recorded. */
+            status: ("alive" | "died" | "gone" | "unknown")[];
+            /** @description Place in `clutches` of the clutch that it hatched from; −1 where none is told. */
+            clutch: number[];
+            /** @description Place in `sources` of its source; −1 without one. */
+            source: number[];
+            /** @description Place in `keepers` of its keeper; −1 where that is not told. */
+            keeper: number[];
+            /** @description Place in `lines` of its line; −1 for a member of the line asked about, and where it is not told. */
+            line: number[];
+            /** @description Hatching date, EDTF. */
+            hatched: (string | null)[];
+            /** @description First calendar day that the hatching date may mean; null where open. */
+            earliest: (string | null)[];
+            /** @description Last calendar day that the hatching date may mean; null where open. */
+            latest: (string | null)[];
+            /** @description Expected inbreeding coefficient, 0 to 1 (Wright 1922), to six decimals. Null where nothing is known or the animal may not be seen. */
+            inbreeding: (number | null)[];
+            /** @description How a founder stands under the label of the line; null for animals of a clutch, of another line, and private ones. */
+            standing: ("documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown" | null)[];
+        };
+        StandingColumnsView: {
+            /** @description A primary paper names the place. */
+            documented: number[];
+            /** @description Two independent papers agree. */
+            corroborated: number[];
+            /** @description Somebody's word. */
+            stated: number[];
+            /** @description Named by appearance. */
+            "by-looks": number[];
+            /** @description A paper contradicts. */
+            disputed: number[];
+            /** @description No claim, or parents that nobody knows. */
+            unknown: number[];
+        };
+        ClutchColumnsView: {
+            /** @description Id; "private-clutch-1" and so on for one that may not be seen. */
+            id: string[];
+            /** @description The keeper's own code. */
+            code: (string | null)[];
+            /** @description Laying date, EDTF. */
+            laid: (string | null)[];
+            /** @description First calendar day that the laying date may mean; null where open. */
+            earliest: (string | null)[];
+            /** @description Last calendar day that the laying date may mean; null where open. */
+            latest: (string | null)[];
+            /** @description Least inbreeding coefficient of its young over the candidate parents, 0 to 1; null where not told. */
+            inbreedingLeast: (number | null)[];
+            /** @description Greatest inbreeding coefficient of its young over the candidate parents, 0 to 1; null where not told. */
+            inbreedingGreatest: (number | null)[];
+            /** @description Probability that the sire is a frog nobody knows, 0 to 1. */
+            unknownSire: number[];
+            /** @description Probability that the dam is a frog nobody knows, 0 to 1. */
+            unknownDam: number[];
+            /** @description Genome shares of the young by standing; they sum to 1, to 0 where the clutch may not be seen. */
+            standings: components["schemas"]["StandingColumnsView"];
+        };
+        ParentColumnsView: {
+            /** @description Place of the clutch in `clutches`. */
+            clutch: number[];
+            /** @description Place of the parent in `animals`. */
+            animal: number[];
+            /** @description As what; `either` where sexes are not known. */
+            role: ("sire" | "dam" | "either")[];
+            /** @description Probability that it is one, above 0, at most 1. */
+            probability: number[];
+        };
+        OverTimeSourceView: {
+            /** @description Id of the source; "private-source-1" and so on where it may not be seen. */
+            id: string;
+            /**
+             * @description What it is called.
+             * @example Import, about 1994
+             */
+            title: string;
+            /** @description Date of the source, EDTF. */
+            date: string | null;
+            /**
+             * Format: date
+             * @description First calendar day that the date may mean; null where it is open or not given.
+             */
+            earliest: string | null;
+            /**
+             * Format: date
+             * @description Last calendar day that the date may mean; null where it is open or not given.
+             */
+            latest: string | null;
+            /**
+             * @description How well it stands under the label of the line, by rule.
+             * @enum {string}
+             */
+            standing: "documented" | "corroborated" | "stated" | "by-looks" | "disputed" | "unknown";
+        };
+        OverTimeKeeperView: {
+            /**
+             * Format: uuid
+             * @description Id of the keeper.
+             */
+            id: string;
+            /** @description Name of the keeper. */
+            name: string;
+        };
+        LineOverTimeView: {
+            /** @description How many of the animals are members of the line that may be seen; they come first. */
+            members: number;
+            /** @description The members in the order of their numbers, then other animals that are parents. */
+            animals: components["schemas"]["AnimalColumnsView"];
+            /** @description The clutches that they hatched from. */
+            clutches: components["schemas"]["ClutchColumnsView"];
+            /** @description Who may be a parent of which clutch. */
+            parents: components["schemas"]["ParentColumnsView"];
+            /** @description The sources of founders among the animals. */
+            sources: components["schemas"]["OverTimeSourceView"][];
+            /** @description Keepers of the animals. */
+            keepers: components["schemas"]["OverTimeKeeperView"][];
+            /** @description Names of the other lines that parents come from. */
+            lines: string[];
+            /** @description Whether the figures follow every change of the register; false while figures of some of the animals are still being recomputed. */
+            current: boolean;
+            /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
         NewAcknowledgementRequest: {
@@ -18817,6 +18968,77 @@ export interface operations {
             };
             /** @description unavailable or busy: the service cannot answer now; Retry-After says in how many seconds to try again. */
             503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getOverTimeLineOverTime: {
+        parameters: {
+            query?: {
+                /** @description Members hatched, or perhaps hatched, in this year or later; those without a date are then left out. */
+                hatchedFrom?: number;
+                /** @description Members hatched, or perhaps hatched, in this year or before; those without a date are then left out. */
+                hatchedTo?: number;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LineOverTimeView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
                 headers: {
                     [name: string]: unknown;
                 };

@@ -139,3 +139,4 @@ export type ExchangeOutcome = Sent['ExchangeOutcomeView'];
 export type ProposedExchange = Sent['ProposedExchangeView'];
 export type MovingAnimal = Sent['MovingAnimalView'];
 export type Holding = Sent['HoldingView'];
+export type LineOverTime = Sent['LineOverTimeView'];
