@@ -1,28 +1,97 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { render } from '@testing-library/svelte';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { placeNames } from '$lib/keys/action.ts';
+import { actionNames, actions, conflicts, plainAction, registry, type ActionName } from '$lib/keys/actions.ts';
 import { keyboard } from '$lib/keys/keyboard.svelte.ts';
-import { conflicts, keysInWords, keysOf, shortcuts } from '$lib/keys/shortcuts.ts';
+import { keysInWords, keysOf } from '$lib/keys/key-names.ts';
+import KeysSheet from '$lib/keys/keys-sheet.svelte';
+import { session } from '$lib/people/session.svelte.ts';
 
-describe('the table of shortcuts', () => {
+/** Every file of the client that is written by hand. */
+const files: ReadonlyMap<string, string> = new Map(
+  readdirSync('client/src', { recursive: true, encoding: 'utf8' })
+    .filter((file) => /\.(svelte|ts)$/.test(file) && !file.endsWith('openapi.d.ts'))
+    .map((file) => [file.replaceAll('\\', '/'), readFileSync(join('client/src', file), 'utf8')]),
+);
+
+/** What stands between the brackets of each call of `keyboard.listen`. */
+const listened: string = [...files.values()].flatMap((text) => callsIn(text, 'keyboard.listen(')).join('\n');
+
+function callsIn(text: string, opening: string): string[] {
+  return text
+    .split(opening)
+    .slice(1)
+    .map((rest) => {
+      let depth = 1;
+      for (let at = 0; at < rest.length; at++) {
+        if (rest[at] === '(') depth++;
+        if (rest[at] === ')') depth--;
+        if (depth === 0) return rest.slice(0, at);
+      }
+      return rest;
+    });
+}
+
+/** Widgets that answer to the keys of their own kind, each while it has the focus. */
+const widgets = [
+  'lib/audit/acknowledged-flag.svelte',
+  'lib/charts/ancestors/ancestor-drawing.svelte',
+  'lib/charts/years/years-drawing.svelte',
+  'lib/housing/young-rows.svelte',
+  'lib/records/animal-picker.svelte',
+  'lib/ui/palette.svelte',
+  'lib/ui/sentence-part.svelte',
+  'routes/match/kinship-grid.svelte',
+];
+/** Charts and cameras of their own folders are walked by keys as well. */
+const widgetFolders = ['lib/charts/', 'lib/offline/', 'routes/scan/'];
+
+describe('the registry of actions', () => {
   it('gives no keys two meanings in one place', () => {
-    expect(conflicts(shortcuts)).toEqual([]);
+    expect(conflicts(registry)).toEqual([]);
   });
 
   it('would notice: the same keys clash everywhere and in one place, not in two places', () => {
-    const does = 'something';
-    expect(conflicts({ a: { keys: 'X', where: 'everywhere', does }, b: { keys: 'X', where: 'match', does } })).toEqual([
+    expect(conflicts({ a: { keys: 'X', where: 'everywhere' }, b: { keys: 'X', where: 'animal' } })).toEqual([
       ['a', 'b'],
     ]);
-    expect(conflicts({ a: { keys: 'X', where: 'match', does }, b: { keys: 'X', where: 'match', does } })).toEqual([
-      ['a', 'b'],
-    ]);
-    expect(conflicts({ a: { keys: 'X', where: 'match', does }, b: { keys: 'X', where: 'register', does } })).toEqual(
-      [],
+    expect(conflicts({ a: { keys: 'X', where: 'animal' }, b: { keys: 'X', where: 'animal' } })).toEqual([['a', 'b']]);
+    expect(conflicts({ a: { keys: 'X', where: 'animal' }, b: { keys: 'X', where: 'register' } })).toEqual([]);
+    expect(conflicts({ a: { where: 'animal' }, b: { where: 'animal' } })).toEqual([]);
+  });
+
+  it('holds no action that nothing does: it says how itself, or a screen listens for it', () => {
+    const undone = actionNames.filter((name) => {
+      const action = plainAction(name);
+      return action !== null && action.run === undefined && !new RegExp(`\\b${name}\\b`).test(listened);
+    });
+    expect(undone).toEqual([]);
+  });
+
+  it('holds no action without a way to it: keys, or its words in the palette', () => {
+    const hidden = actionNames.filter((name) => plainAction(name)?.isMove && registry[name].keys === undefined);
+    expect(hidden).toEqual([]);
+  });
+
+  it('is the only place that hears keys, but for widgets that have the focus', () => {
+    const hearing = [...files].flatMap(([file, text]) =>
+      /onkey(down|up|press)|['"]key(down|up|press)['"]/.test(text) ? [file] : [],
     );
+    const expected = [...widgets, 'routes/+layout.svelte'];
+    const others = hearing.filter(
+      (file) => !expected.includes(file) && !widgetFolders.some((folder) => file.startsWith(folder)),
+    );
+    expect(others).toEqual([]);
+    expect(expected.filter((file) => !hearing.includes(file))).toEqual([]);
+    expect(files.get('routes/+layout.svelte')).toContain('<svelte:window onkeydown={keyboard.handle} />');
   });
 
   it('writes keys as the reader sees them', () => {
     expect(keysInWords('Mod+K', false)).toBe('Ctrl K');
     expect(keysInWords('Mod+K', true)).toBe('⌘ K');
+    expect(keysInWords('Alt+Enter', false)).toBe('Alt Enter');
   });
 
   it('reads keys from a stroke', () => {
@@ -32,12 +101,31 @@ describe('the table of shortcuts', () => {
   });
 });
 
+describe('the sheet of keys', () => {
+  it('shows every action that has keys, with its keys, under its place', () => {
+    const { container, unmount } = render(KeysSheet, { props: { open: true } });
+    const shown = [...container.querySelectorAll('dt')].map(
+      (term) => `${term.textContent}: ${term.nextElementSibling?.textContent ?? ''}`,
+    );
+    const keyed = actionNames.filter((name) => registry[name].keys !== undefined);
+    const expected = placeNames.flatMap((place) =>
+      keyed
+        .filter((name) => registry[name].where === place)
+        .map((name) => `${keysInWords(registry[name].keys ?? '')}: ${registry[name].words}`),
+    );
+    expect(shown).toEqual(expected);
+    expect(shown.length).toBeGreaterThan(15);
+    unmount();
+  });
+});
+
 describe('a key stroke', () => {
   let stop = (): void => undefined;
   afterEach(() => {
     stop();
     keyboard.singleKeys = true;
     document.body.replaceChildren();
+    vi.restoreAllMocks();
   });
 
   function press(key: string, target: Element = document.body, more: KeyboardEventInit = {}): KeyboardEvent {
@@ -94,5 +182,16 @@ describe('a key stroke', () => {
     press('j');
     expect([old.mock.calls.length, newer.mock.calls.length]).toEqual([0, 1]);
     stopOld();
+  });
+
+  it('does an action by itself where no screen does it, if whoever presses it may', () => {
+    const may = vi.spyOn(session, 'may').mockReturnValue(false);
+    const name: ActionName = 'noteClutch';
+    const run = vi.spyOn(actions.noteClutch, 'run').mockResolvedValue(undefined);
+    expect(keyboard.doing(name)).toBeUndefined();
+    expect(press('n').defaultPrevented).toBe(false);
+    may.mockReturnValue(true);
+    expect(press('n').defaultPrevented).toBe(true);
+    expect(run).toHaveBeenCalledTimes(1);
   });
 });

@@ -1,11 +1,12 @@
 import { kept } from '../ui/kept.ts';
-import { keysOf, shortcutNames, shortcuts, type ShortcutName } from './shortcuts.ts';
+import { actionNames, isAllowed, plainAction, recordAt, registry, type ActionName } from './actions.ts';
+import { keysOf } from './key-names.ts';
 
-type Handlers = Partial<Record<ShortcutName, () => void>>;
+export type Handlers = Partial<Record<ActionName, () => unknown>>;
 
 const storageKey = 'linekeeper.single-keys';
 
-/** Hands key strokes to whoever listens for their shortcut now. */
+/** Hands key strokes to whoever does their action now. */
 class Keyboard {
   /** Single keys can be switched off by those whose voice or hand would press them unmeant. */
   singleKeys = $state(true);
@@ -28,29 +29,43 @@ class Keyboard {
     };
   }
 
+  /** What does an action now: the newest screen that does it, else the action by itself where it applies; undefined where nothing does. */
+  doing(name: ActionName): (() => unknown) | undefined {
+    // the newest listener wins, so that a screen may say more exactly what a general action does on it
+    const heard = this.#listeners.findLast((handlers) => handlers[name])?.[name];
+    const action = plainAction(name);
+    if (heard) return action && !isAllowed(action) ? undefined : heard;
+    if (!action?.run || !isAllowed(action)) return undefined;
+    const { run } = action;
+    const id = recordAt(action.where, location.pathname);
+    return id === null ? undefined : () => run(id);
+  }
+
   /** The one handler of the window. */
   handle = (event: KeyboardEvent): void => {
     if (event.defaultPrevented || event.isComposing) return;
     const keys = keysOf(event);
-    const single = !keys.includes('+');
-    if (single && (!this.singleKeys || isTyping(event.target) || isModalOpen())) return;
+    if (isSingle(keys) && (!this.singleKeys || isTyping(event.target) || isModalOpen())) return;
     if ((keys === 'Enter' || keys === 'Space') && isControl(event.target)) return;
-    const handler = this.#find(keys);
-    if (!handler) return;
+    const does = this.#find(keys);
+    if (!does) return;
     event.preventDefault();
-    handler();
+    does();
   };
 
-  /** The newest listener wins, so that a screen may say more exactly what a general key does on it. */
-  #find(keys: string): (() => void) | undefined {
-    const names = shortcutNames.filter((name) => shortcuts[name].keys === keys);
-    for (const handlers of this.#listeners.toReversed())
-      for (const name of names) if (handlers[name]) return handlers[name];
+  #find(keys: string): (() => unknown) | undefined {
+    for (const name of actionNames) {
+      const does = registry[name].keys === keys ? this.doing(name) : undefined;
+      if (does) return does;
+    }
     return undefined;
   }
 }
 
 export const keyboard = new Keyboard();
+
+/** A key without another held down: it belongs to the field that one types in, but for those that no field of one line uses. */
+const isSingle = (keys: string): boolean => !keys.includes('+') && !keys.startsWith('Page');
 
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
