@@ -1,15 +1,14 @@
 import type { DateBounds } from '../../shared/edtf.ts';
 import { isCertainlyBefore } from '../../shared/edtf.ts';
+import { dateColumns } from '../../shared/register-sheet.ts';
 import type { Sex, Status } from '../../shared/vocabulary.ts';
 import { statuses } from '../../shared/vocabulary.ts';
 import { readSex, readStatus } from './cell-words.ts';
 import { DateCells } from './date-cells.ts';
-import type { SheetColumn } from './sheet-columns.ts';
-import { headerOf } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
+import { headerOf } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
-
-const dateColumns: readonly SheetColumn[] = ['laid', 'hatched', 'outOfWater', 'died', 'sourceDate'];
 
 /** What happens to an animal, in the order in which it must happen. */
 const inOrder: readonly (readonly [SheetColumn, SheetColumn])[] = [

@@ -1,6 +1,6 @@
 import type { Sex, SourceKind, Status } from '../../shared/vocabulary.ts';
 import { sexes, sourceKinds, statuses } from '../../shared/vocabulary.ts';
-import { headerKey } from './sheet-columns.ts';
+import { headerKey } from '../../shared/register-sheet.ts';
 
 const sexWords = new Map<string, Sex>([
   ...sexes.map((sex): [string, Sex] => [sex, sex]),

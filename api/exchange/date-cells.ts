@@ -1,6 +1,6 @@
 import type { DateBounds } from '../../shared/edtf.ts';
 import { dateBounds } from '../../shared/edtf.ts';
-import type { SheetColumn } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
 

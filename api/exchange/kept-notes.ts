@@ -1,5 +1,5 @@
-import type { SheetColumn } from './sheet-columns.ts';
-import { headerOf } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
+import { headerOf } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
 import { sourceColumns } from './planned-sources.ts';

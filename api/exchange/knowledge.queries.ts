@@ -6,7 +6,7 @@ import { readRanges } from '../register/warnings/facts.queries.ts';
 import type { KnownAnimal, KnownClutch, KnownName, RegisterKnowledge } from './knowledge.ts';
 import { sameKey } from './knowledge.ts';
 import { namesIn } from './parent-cell.ts';
-import type { SheetColumn } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
 import type { SheetTable } from './sheet-table.ts';
 
 /** Reads what the registry of a keeper knows that bears on a sheet: some queries, whatever the size of the registry. */

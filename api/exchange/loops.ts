@@ -3,7 +3,7 @@ import type { PedigreeOrder } from '../lineage/kernel/order.ts';
 import { orderPedigree } from '../lineage/kernel/order.ts';
 import type { Pedigree } from '../lineage/kernel/pedigree.ts';
 import type { LineageFacts } from './lineage-checks.ts';
-import type { SheetColumn } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 
 /** How many loops are named in one answer; each costs a walk over the whole sheet. */

@@ -7,7 +7,7 @@ import type { CopyValue } from './copy-rows.ts';
 import { notesOf } from './kept-notes.ts';
 import type { Candidate } from './parent-cells.ts';
 import { sourceValues } from './planned-sources.ts';
-import type { SheetColumn } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
 import type { SheetPlan } from './sheet-plan.ts';
 
 type Rows = Generator<readonly CopyValue[]>;

@@ -3,8 +3,8 @@ import { sourceKinds } from '../../shared/vocabulary.ts';
 import { countryNamed, readCountry, readNumber, readSourceKind } from './cell-words.ts';
 import type { RegisterKnowledge } from './knowledge.ts';
 import { sameKey } from './knowledge.ts';
-import type { SheetColumn } from './sheet-columns.ts';
-import { headerOf } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
+import { headerOf } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
 

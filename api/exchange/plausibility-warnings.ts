@@ -9,7 +9,7 @@ import type { RegisterKnowledge } from './knowledge.ts';
 import type { LineageFacts } from './lineage-checks.ts';
 import type { SpeciesOfSheet } from './planned-species.ts';
 import type { PlannedClutch } from './planned-clutches.ts';
-import type { SheetColumn } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 
 type Facts = LineageFacts & SpeciesOfSheet;

@@ -1,5 +1,5 @@
 import { parse } from 'csv-parse/sync';
-import { columnOf } from './sheet-columns.ts';
+import { columnOf } from '../../shared/register-sheet.ts';
 
 const delimiters = [',', ';', '\t'] as const;
 

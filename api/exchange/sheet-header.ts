@@ -1,6 +1,7 @@
 import type { ProblemList } from './problem-list.ts';
-import type { SheetColumn } from './sheet-columns.ts';
-import { columnOf, headerKey, headerOf, longestCell, sheetColumns } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
+import { columnOf, headerKey, headerOf, sheetColumns } from '../../shared/register-sheet.ts';
+import { longestCell } from './sheet-columns.ts';
 
 /** What stands in one place of each row: a column of the register, a column kept as notes, or nothing. */
 export interface HeaderCell {

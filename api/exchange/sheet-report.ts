@@ -1,6 +1,6 @@
 import type { ProblemList } from './problem-list.ts';
-import type { SheetColumn } from './sheet-columns.ts';
-import { headerOf } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
+import { headerOf } from '../../shared/register-sheet.ts';
 import type { SheetTable } from './sheet-table.ts';
 
 /** Notes problems and warnings at the cell of an animal. */

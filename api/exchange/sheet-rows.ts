@@ -1,6 +1,7 @@
 import type { ProblemList } from './problem-list.ts';
-import type { SheetColumn } from './sheet-columns.ts';
-import { headerOf, longestCell, longestIn, textColumns } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
+import { headerOf } from '../../shared/register-sheet.ts';
+import { longestCell, longestIn, textColumns } from './sheet-columns.ts';
 import type { HeaderCell } from './sheet-header.ts';
 import { columnLetters, readHeader } from './sheet-header.ts';
 import { SheetTable } from './sheet-table.ts';

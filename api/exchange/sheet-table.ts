@@ -1,5 +1,6 @@
-import type { SheetColumn } from './sheet-columns.ts';
-import { sheetColumns, textColumns } from './sheet-columns.ts';
+import type { SheetColumn } from '../../shared/register-sheet.ts';
+import { sheetColumns } from '../../shared/register-sheet.ts';
+import { textColumns } from './sheet-columns.ts';
 
 /**
  * The cells of a sheet, column by column: a number for each cell, and each different text once. Cells are trimmed and

@@ -1,6 +1,6 @@
 import { parseRegistryNumber } from '../../../shared/registry-number.ts';
 import type { SheetClutch, SheetDocument, SheetSource } from '../../../shared/sheet/sheet-document.ts';
-import { headerOf, sheetColumns, type SheetColumn } from '../sheet-columns.ts';
+import { headerOf, sheetColumns, type SheetColumn } from '../../../shared/register-sheet.ts';
 import type { ToldAnimal } from './foreign-keys.ts';
 
 /** What a sheet of another register would be as a register sheet: a header and a row for each animal that is not known here yet. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { SheetColumn } from '../../../api/exchange/sheet-columns.ts';
+import type { SheetColumn } from '../../../shared/register-sheet.ts';
 import { sheetOf } from './sheet-of.ts';
 import { containing, some } from './matchers.ts';
 
