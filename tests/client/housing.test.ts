@@ -166,7 +166,7 @@ describe('noting a clutch', () => {
       ranges: [range],
       withdrawn: null,
     };
-    expect(hatchingSentence('2026-11-23', species)).toBe('They hatch about 5 to 9 December 2026.');
+    expect(hatchingSentence('2026-11-23', species)).toBe('They hatch about 5–9 December 2026.');
     expect(hatchingSentence('2026-11', species)).toBe('');
   });
 });

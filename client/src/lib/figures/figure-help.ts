@@ -1,3 +1,4 @@
+import { word } from '../words/word.ts';
 /** Figures that the screens explain; each is also the anchor of its section on the help page. */
 export const explainedFigures = [
   'inbreeding',
@@ -184,7 +185,7 @@ export const figureHelp: Readonly<Record<ExplainedFigure, FigureHelp>> = {
     example: {
       given: 'Two unrelated founders, mean kinship 25\u202f%.',
       rows: [
-        ['whole', '100\u202f%'],
+        [word('whole'), '100\u202f%'],
         ['less mean kinship', '25\u202f%'],
         ['gene diversity', '75\u202f%'],
       ],
@@ -270,7 +271,7 @@ export const figureHelp: Readonly<Record<ExplainedFigure, FigureHelp>> = {
   depth: {
     name: 'pedigree depth',
     what: 'Generations on the longest recorded way up to a founder.',
-    unit: 'generations',
+    unit: word('generations'),
     range: '0 for a founder, upwards',
     source: 'a count of this register',
     caution: 'One long way says little where the others end early: see complete generations.',
@@ -286,7 +287,7 @@ export const figureHelp: Readonly<Record<ExplainedFigure, FigureHelp>> = {
   completeness: {
     name: 'complete generations',
     what: 'Each known ancestor counts by the part it has: parents ½ each, grandparents ¼ each, and so on. Two known parents are one complete generation.',
-    unit: 'generations',
+    unit: word('generations'),
     range: '0 for a founder, at most the depth',
     source: 'Maignel, Boichard & Verrier (1996)',
     caution: 'Below two, relatives further back would not show and a low F is worth little.',
@@ -318,7 +319,7 @@ export const figureHelp: Readonly<Record<ExplainedFigure, FigureHelp>> = {
   'filial-generation': {
     name: 'filial generation',
     what: 'Generations since the wild, counted by the parent that is nearer to it: young with one wild parent are F1.',
-    unit: 'generations',
+    unit: word('generations'),
     range: 'wild (0), F1 upwards; not told where it cannot be known',
     source: 'CITES Resolution Conf. 10.16',
     caution: 'It decides no permit; the local authority does.',

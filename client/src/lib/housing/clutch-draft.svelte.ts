@@ -2,8 +2,15 @@ import type { Pairing, Ref } from '../api/types.ts';
 import { dateProblem, today } from '../ui/dates.ts';
 import { housedOn } from './housed.ts';
 import { ParentsDraft, type Side } from './parents-draft.svelte.ts';
+import { word } from '../words/word.ts';
 
 export const sites = ['leaf', 'cup', 'glass', 'other'] as const;
+export const siteWords: Record<(typeof sites)[number], string> = {
+  leaf: word('leaf'),
+  cup: word('cup'),
+  glass: word('glass'),
+  other: word('other'),
+};
 type Site = (typeof sites)[number] | '';
 
 /** A clutch half noted, as plain values. */

@@ -7,7 +7,10 @@ export const roleWords: Record<Role, string> = {
   administrator: 'invites people, gives roles, and changes the settings of the club',
 };
 
+/** The roles by name. */
+export const roleNames: Record<Role, string> = { registrar: word('registrar'), administrator: word('administrator') };
+
 /** Roles as the screen names them: everyone keeps animals. */
 export function rolesInWords(roles: readonly Role[]): string {
-  return roles.length === 0 ? word('keeper') : `keeper, ${roles.join(', ')}`;
+  return roles.length === 0 ? word('keeper') : [word('keeper'), ...roles.map((role) => roleNames[role])].join(', ');
 }

@@ -123,7 +123,7 @@ export function sentenceOf(filters: RegisterFilters): SentencePart[] {
     part('species', ', of ', species, 'any species'),
     part('line', ', of ', line, 'any line'),
     part('hatched', ', hatched ', hatched, 'at any time'),
-    part('keeper', ', kept by ', keeper, 'anyone'),
+    part('keeper', ', kept by ', keeper, word('anyone')),
     ...figureSorts
       .map((figure) => part(figure, leadingWords[figure], boundsInWords(figure, filters), ''))
       .filter(({ isSet }) => isSet),

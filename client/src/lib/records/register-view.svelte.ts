@@ -8,22 +8,23 @@ import { word } from '../words/word.ts';
 
 export const densities = ['tight', 'close', 'airy'] as const;
 export type Density = (typeof densities)[number];
+export const densityWords: Record<Density, string> = { tight: word('tight'), close: word('close'), airy: word('airy') };
 
 export const columns = {
-  number: 'number',
-  code: 'code',
-  line: 'line',
-  species: 'species',
+  number: word('number'),
+  code: word('code'),
+  line: word('line'),
+  species: word('species'),
   label: word('label'),
-  tracedShare: 'traced',
+  tracedShare: word('traced'),
   inbreeding: 'F',
-  depth: 'depth',
-  meanKinship: 'kinship',
-  hatched: 'hatched',
+  depth: word('depth'),
+  meanKinship: word('kinship'),
+  hatched: word('hatched'),
   outOfWater: 'out of water',
-  status: 'status',
-  keeper: 'keeper',
-  marks: 'marks',
+  status: word('status'),
+  keeper: word('keeper'),
+  marks: word('marks'),
 } as const;
 export type Column = keyof typeof columns;
 export const columnNames = Object.keys(columns) as Column[];

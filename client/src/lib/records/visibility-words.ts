@@ -33,5 +33,5 @@ export const visibilityChoices: readonly { value: Visibility; label: string }[] 
 export const visibilityReaders: Record<Visibility, string> = {
   private: 'its keeper and registrars',
   club: 'every member',
-  public: 'anyone',
+  public: word('anyone'),
 };

@@ -1,7 +1,18 @@
-import type { LabelKind, LossCause, SexBasis, SourceKind, Status } from '$shared/vocabulary.ts';
+import type { LabelKind, LossCause, Sex, SexBasis, SourceKind, Status } from '$shared/vocabulary.ts';
 import { word } from '../words/word.ts';
 
 /** The closed vocabularies as choices on the screen, in the words of the trade. */
+
+/** The sexes as a sentence names them. */
+export const sexWords: Record<Sex, string> = { male: word('male'), female: word('female'), unsexed: 'not sexed' };
+
+/** What became of an animal, in a word or two. */
+export const statusWords: Record<Status, string> = {
+  alive: word('alive'),
+  died: word('died'),
+  gone: word('gone'),
+  unknown: 'not known',
+};
 
 export const sexBasisChoices: { value: SexBasis | ''; label: string }[] = [
   { value: '', label: 'not said' },

@@ -1,6 +1,6 @@
 import type { LineageSet } from '../api/types.ts';
 import type { ExplainedFigure } from '../figures/figure-help.ts';
-import { counted, grouped, percent, percentRange } from '../ui/figures.ts';
+import { counted, decimals, grouped, percent, percentRange } from '../ui/figures.ts';
 import { word } from '../words/word.ts';
 
 /** A figure of a set as the page prints it. */
@@ -15,7 +15,7 @@ export interface SetFigure {
 
 /** A number of animals that need not be whole: one decimal below 100, none above. */
 export function effectiveCount(value: number): string {
-  return value < 99.95 ? value.toFixed(1) : grouped(Math.round(value));
+  return value < 99.95 ? decimals(value, 1) : grouped(Math.round(value));
 }
 
 /**
@@ -100,13 +100,13 @@ function completeness(set: LineageSet, all: LineageSet | null): SetFigure {
   return {
     name: 'completeness',
     words: 'complete generations',
-    value: generationEquivalents === null || isBlind(set) ? nothing : generationEquivalents.toFixed(2),
+    value: generationEquivalents === null || isBlind(set) ? nothing : decimals(generationEquivalents, 2),
     rests: [
-      ...(mean === null ? [] : [`depth ${mean.toFixed(1)} on average, at most ${greatest}`]),
+      ...(mean === null ? [] : [`depth ${decimals(mean, 1)} on average, at most ${greatest}`]),
       ...beside(
         all,
         (one) => one.depth.generationEquivalents,
-        (value) => value.toFixed(2),
+        (value) => decimals(value, 2),
       ),
     ],
   };

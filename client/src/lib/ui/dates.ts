@@ -1,4 +1,5 @@
 import { dateInWords, isDate } from '$shared/edtf.ts';
+import { writingTag } from '../words/language.ts';
 
 /** What is wrong with a typed date, in words, or undefined where it is empty or reads well. */
 export function dateProblem(text: string): string | undefined {
@@ -28,17 +29,16 @@ export function dayInWords(text: string): string {
   const [, year = '', month = '', day, mark] = /^(\d{4})-(\d{2})(?:-(\d{2}))?([~?%])?$/.exec(text) ?? [];
   if (year === '') return dateInWords(text);
   const instant = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day ?? 1)));
-  const monthName = instant.toLocaleDateString('en-GB', { month: 'long', timeZone: 'UTC' });
-  const said = `${day ? `${Number(day)} ` : ''}${monthName} ${year}`;
+  const said = (day ? wholeDay : wholeMonth).format(instant);
   if (mark === '~') return `about ${said}`;
   if (mark === '?') return `${said}, uncertain`;
   return mark === '%' ? `about ${said}, uncertain` : said;
 }
 
-/** Two calendar days in words, as short as they go: "6 to 11 December 2026". */
+/** Two calendar days in words, as short as they go: "6–11 December 2026". */
 export function daysInWords(first: string, last: string): string {
-  if (first === last) return dayInWords(last);
-  const from = dayInWords(first).split(' ');
-  const shared = first.slice(0, 7) === last.slice(0, 7) ? 2 : first.slice(0, 4) === last.slice(0, 4) ? 1 : 0;
-  return `${from.slice(0, from.length - shared).join(' ')} to ${dayInWords(last)}`;
+  return first === last ? dayInWords(last) : wholeDay.formatRange(new Date(first), new Date(last));
 }
+
+const wholeDay = new Intl.DateTimeFormat(writingTag, { dateStyle: 'long', timeZone: 'UTC' });
+const wholeMonth = new Intl.DateTimeFormat(writingTag, { year: 'numeric', month: 'long', timeZone: 'UTC' });

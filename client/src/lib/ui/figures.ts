@@ -1,3 +1,5 @@
+import { decimalSign } from '../words/language.ts';
+
 /**
  * A fraction from 0 to 1 as a percentage with one decimal at most, `4.7 %`. What is not zero never prints as zero: small values
  * keep one significant digit.
@@ -10,9 +12,14 @@ export function percent(fraction: number): string {
 export function percentDigits(fraction: number): string {
   const value = fraction * 100;
   const rounded = Math.round(value * 10) / 10;
-  if (rounded !== 0 || Math.abs(value) < 1e-10) return String(Math.abs(rounded));
-  return String(Number(value.toPrecision(1)));
+  if (rounded !== 0 || Math.abs(value) < 1e-10) return written(String(Math.abs(rounded)));
+  return written(String(Number(value.toPrecision(1))));
 }
+
+/** A number with so many decimals, behind the decimal sign of the reader's language: `1.95`, `1,95`. */
+export const decimals = (value: number, digits: number): string => written(value.toFixed(digits));
+
+const written = (digits: string): string => digits.replace('.', decimalSign);
 
 /** A range of fractions in words, or the single value where the range is a point: `0 to 6.3 %`. */
 export function percentRange(least: number, greatest: number): string {

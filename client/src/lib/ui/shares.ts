@@ -1,4 +1,5 @@
 import { standings, type Standing } from '$shared/vocabulary.ts';
+import { word } from '../words/word.ts';
 
 export interface Part {
   standing: Standing;
@@ -49,6 +50,13 @@ export function tenthsInWords(part: Pick<Part, 'tenths' | 'share'>): string {
 }
 
 /** A standing as the screen says it. */
-export function standingInWords(standing: Standing): string {
-  return standing === 'by-looks' ? 'by looks' : standing;
-}
+export const standingInWords = (standing: Standing): string => standingWords[standing];
+
+const standingWords: Record<Standing, string> = {
+  documented: word('documented'),
+  corroborated: word('corroborated'),
+  stated: word('stated'),
+  'by-looks': 'by looks',
+  disputed: word('disputed'),
+  unknown: word('unknown'),
+};

@@ -2,6 +2,7 @@ import { generations, genomeShares, placesInTree } from './genome-shares.ts';
 import { referenceName } from '../../records/reference-name.ts';
 import { parentLinks, readPedigree, type PedigreeGraph } from './pedigree-graph.ts';
 import type { IndividualNode, PedigreeView } from './pedigree-view.ts';
+import { word } from '../../words/word.ts';
 
 /** One animal of the chart in words. */
 export interface AncestorRow {
@@ -50,7 +51,7 @@ export function nameOf(animal: { code?: string | null; number: string | null }):
   return referenceName({ code: animal.code ?? null, number: animal.number });
 }
 
-const roles = { sire: 'sire', dam: 'dam', either: 'parent' };
+const roles = { sire: word('sire'), dam: word('dam'), either: word('parent') };
 
 function roleInWords(graph: PedigreeGraph, id: string): string {
   const parts = (graph.clutchesOf.get(id) ?? []).map((link) => {

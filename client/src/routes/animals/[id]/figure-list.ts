@@ -1,5 +1,5 @@
 import type { Lineage } from '$lib/api/types.ts';
-import { counted, percent, percentRange } from '$lib/ui/figures.ts';
+import { counted, decimals, percent, percentRange } from '$lib/ui/figures.ts';
 import { word } from '$lib/words/word.ts';
 
 export type FigureName = 'depth' | 'filial' | 'kinship' | 'traced' | 'ancestral' | 'inbreeding';
@@ -25,7 +25,7 @@ export function figuresOf(lineage: Lineage): Figure[] {
           ? ['no parents recorded']
           : [
               lineage.fullDepth > 0 ? `full to generation ${lineage.fullDepth};` : 'no generation complete;',
-              `${lineage.generationEquivalents.toFixed(2)} equivalents`,
+              `${decimals(lineage.generationEquivalents, 2)} equivalents`,
             ]),
       ],
     },

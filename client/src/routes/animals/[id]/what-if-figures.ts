@@ -1,5 +1,5 @@
 import type { WhatIf } from '$lib/api/types.ts';
-import { percent, percentDigits } from '$lib/ui/figures.ts';
+import { decimals, percent, percentDigits } from '$lib/ui/figures.ts';
 import { word } from '$lib/words/word.ts';
 
 /** One figure as recorded and as assumed, in words. */
@@ -18,7 +18,7 @@ function points(difference: number | null): string {
   return difference === 0 ? word('same') : `${difference > 0 ? '+' : '−'}${percentDigits(Math.abs(difference))}`;
 }
 function steps(difference: number, digits = 0): string {
-  return difference === 0 ? word('same') : `${difference > 0 ? '+' : '−'}${Math.abs(difference).toFixed(digits)}`;
+  return difference === 0 ? word('same') : `${difference > 0 ? '+' : '−'}${decimals(Math.abs(difference), digits)}`;
 }
 
 /** The figures side by side. Differences of shares are in percentage points. */
@@ -54,8 +54,8 @@ export function rowsOf({ recorded, assumed, difference }: WhatIf): WhatIfRow[] {
     },
     {
       name: 'complete equivalents',
-      recorded: recorded.generationEquivalents.toFixed(2),
-      assumed: assumed.generationEquivalents.toFixed(2),
+      recorded: decimals(recorded.generationEquivalents, 2),
+      assumed: decimals(assumed.generationEquivalents, 2),
       difference: steps(difference.generationEquivalents, 2),
     },
     shares('completeness', recorded.completeness.index, assumed.completeness.index, difference.completeness),
