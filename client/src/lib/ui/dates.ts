@@ -37,7 +37,9 @@ export function dayInWords(text: string): string {
 
 /** Two calendar days in words, as short as they go: "6–11 December 2026". */
 export function daysInWords(first: string, last: string): string {
-  return first === last ? dayInWords(last) : wholeDay.formatRange(new Date(first), new Date(last));
+  if (first === last) return dayInWords(last);
+  // some browsers put thin spaces about the dash, others none
+  return wholeDay.formatRange(new Date(first), new Date(last)).replace(/\s*–\s*/, '–');
 }
 
 const wholeDay = new Intl.DateTimeFormat(writingTag, { dateStyle: 'long', timeZone: 'UTC' });
