@@ -18,6 +18,8 @@ export default {
         'img-src': ['self', 'data:', 'blob:'],
         'font-src': ['self'],
         'connect-src': ['self'],
+        'manifest-src': ['self'],
+        'worker-src': ['self'],
         'object-src': ['none'],
         'base-uri': ['none'],
         'form-action': ['self'],

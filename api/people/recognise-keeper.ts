@@ -19,12 +19,25 @@ export async function recogniseKeeper(manager: EntityManager, request: Request):
   const token = /^Bearer (\S+)$/i.exec(request.headers.authorization ?? '')?.[1];
   if (request.headers.authorization !== undefined) return keeperOfToken(manager, token ?? '');
   const keeperId = keeperIdOfSession(request);
+  refuseOtherKeeper(request, keeperId);
   if (keeperId === null) return null;
   const [keeper] = await manager.query<KeeperRow[]>(
     'select id, name, roles from keeper where id = $1 and left_at is null',
     [keeperId],
   );
   return keeper ? { ...keeper, via: 'session', scope: 'write' } : null;
+}
+
+/**
+ * A page says in whose name it asks. The cookie is the browser's, and another tab may have signed somebody else in meanwhile: 401, so that
+ * nothing is written in the name of the one, nor shown to the other.
+ */
+function refuseOtherKeeper(request: Request, keeperId: string | null): void {
+  const meant = request.headers['acting-keeper'];
+  if (meant === undefined || meant === keeperId) return;
+  throw new SignInProblem(
+    'This page belongs to a keeper who is not signed in here any more. Sign in again, or load the page anew.',
+  );
 }
 
 /** access_token_hash_unique. Last use is noted once a minute at most, so that reading does not become writing. */

@@ -12,7 +12,7 @@ import type { Request, Response } from 'express';
 import { from, lastValueFrom, type Observable } from 'rxjs';
 import { DataSource } from 'typeorm';
 import { currentRequest } from './acting.ts';
-import { ConflictProblem, InvalidProblem } from './problem.ts';
+import { ConflictProblem, InvalidProblem, StillAtWorkProblem } from './problem.ts';
 import { keepAnswer, keyedRequest, shownOnceStatus, type KeyedRequest } from './transaction.ts';
 
 /** A key that was claimed this long ago by a request that never ended (a crash) may be claimed again. */
@@ -37,8 +37,8 @@ interface StoredAnswer {
 }
 
 /**
- * Answers a repeated POST as the first time: the same Idempotency-Key with the same request gives the stored answer, with
- * another request 422. Keys belong to a keeper. Only what succeeded is kept, for seven days; a refused request may be sent again.
+ * Answers a repeated POST or PATCH as the first time: the same Idempotency-Key with the same request gives the stored answer, with
+ * another request 422. So a change whose answer was lost is not taken for one that another keeper made meanwhile. Keys belong to a keeper. Only what succeeded is kept, for seven days; a refused request may be sent again.
  */
 @Injectable()
 export class IdempotencyInterceptor implements NestInterceptor {
@@ -54,7 +54,8 @@ export class IdempotencyInterceptor implements NestInterceptor {
     const keeper = currentRequest()?.viewer ?? null;
     const says = (what: string): boolean =>
       this.reflector.get<boolean | undefined>(what, context.getHandler()) ?? false;
-    if (request.method !== 'POST' || key === undefined || keeper === null || says(unkeptKey)) return next.handle();
+    const isRepeatable = ['POST', 'PATCH'].includes(request.method);
+    if (!isRepeatable || key === undefined || keeper === null || says(unkeptKey)) return next.handle();
     if (typeof key !== 'string' || !/^[\x21-\x7e]{1,200}$/.test(key)) {
       const detail = 'Idempotency-Key must have 1 to 200 printable characters without spaces.';
       throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
@@ -117,8 +118,7 @@ export class IdempotencyInterceptor implements NestInterceptor {
       throw new ConflictProblem(
         'This was done, and its answer held a secret that is shown once. Revoke what was made, and make another under a new key.',
       );
-    if (!stored || stored.status === null)
-      throw new ConflictProblem('The same request is still being worked on. Ask again in a moment.');
+    if (!stored || stored.status === null) throw new StillAtWorkProblem();
     return stored;
   }
 
@@ -135,6 +135,8 @@ export class IdempotencyInterceptor implements NestInterceptor {
 /** What makes two requests the same: the address and every byte of the body. */
 function hashOf(request: Request & { file?: { buffer?: Buffer } }): string {
   const hash = createHash('sha256').update(request.originalUrl).update('\0');
+  // the version that a change is based on is not part of it: a repeat of what was done is answered whatever came since
+  if (request.method !== 'POST') hash.update(request.method).update('\0');
   const body: unknown = request.body;
   if (Buffer.isBuffer(body) || typeof body === 'string') hash.update(body);
   else hash.update(JSON.stringify(body ?? null));

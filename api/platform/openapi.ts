@@ -13,7 +13,7 @@ export function apiDocument(app: INestApplication): OpenAPIObject {
     .setDescription(
       'Lineage and provenance records for keepers of small frogs and other amphibians. Figures advise and count only what is recorded. ' +
         'Calendar dates are EDTF strings (ISO 8601-2:2019 level 1), instants RFC 3339 in UTC, errors RFC 9457. ' +
-        'Coefficients are probabilities without unit, from 0 to 1. Changes need If-Match; a POST may carry an Idempotency-Key.',
+        'Coefficients are probabilities without unit, from 0 to 1. Changes need If-Match; a POST or PATCH may carry an Idempotency-Key.',
     )
     .build();
   const document = SwaggerModule.createDocument(app, about, {

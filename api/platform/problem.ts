@@ -54,6 +54,15 @@ export class ConflictProblem extends Problem {
   }
 }
 
+/** 409: the same request, under the same Idempotency-Key, came before and has no answer yet. It is no refusal: a program asks again. */
+export class StillAtWorkProblem extends Problem {
+  override readonly headers = { 'Retry-After': '2' };
+
+  constructor() {
+    super('still-at-work', 409, 'Still at work', 'The same request is still being worked on. Ask again in a moment.');
+  }
+}
+
 /** 409: an animal would become its own ancestor. `members` name the animals of the loop, in order, `advice` says what to do. */
 export class LoopProblem extends Problem {
   constructor(members: readonly string[], advice = 'Check which of these parents is wrong.') {

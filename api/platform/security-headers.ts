@@ -58,10 +58,9 @@ function choosePolicy(request: Request, response: Response, next: NextFunction):
 
 const isApi = (path: string): boolean => /^\/api(\/|$)/i.test(path);
 
-/** No page of ours asks for any of them. */
+/** Our own pages read the codes of labels by the camera; no page of ours asks for any of the others. */
 function refuseFeatures(_request: Request, response: Response, next: NextFunction): void {
   const refused = [
-    'camera',
     'geolocation',
     'microphone',
     'payment',
@@ -72,6 +71,6 @@ function refuseFeatures(_request: Request, response: Response, next: NextFunctio
     'display-capture',
     'midi',
   ];
-  response.setHeader('Permissions-Policy', refused.map((name) => `${name}=()`).join(', '));
+  response.setHeader('Permissions-Policy', ['camera=(self)', ...refused.map((name) => `${name}=()`)].join(', '));
   next();
 }

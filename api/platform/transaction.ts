@@ -2,7 +2,7 @@ import { AsyncLocalStorage } from 'node:async_hooks';
 import type { DataSource, EntityManager } from 'typeorm';
 import { currentRequest } from './acting.ts';
 
-/** A POST that carries an Idempotency-Key: its answer is kept in the very transaction that does the work. */
+/** A POST or PATCH that carries an Idempotency-Key: its answer is kept in the very transaction that does the work. */
 export interface KeyedRequest {
   readonly keeperId: string;
   readonly key: string;

@@ -35,10 +35,13 @@ export class DemoClub {
     return this.service.url;
   }
 
-  /** A page of its own, signed in as an invented keeper; left out, as the one who may do everything. */
-  async page(size = desk, keeper?: string): Promise<Page> {
+  /**
+   * A page of its own, signed in as an invented keeper; left out, as the one who may do everything. `at`: the address under which it reaches
+   * the service, if not its own.
+   */
+  async page(size = desk, keeper?: string, at = this.url): Promise<Page> {
     const context = await this.browser.newContext({ viewport: size });
-    await bringCookie(context, this.url, keeper === undefined ? this.cookie : await signInToDemo(this.service, keeper));
+    await bringCookie(context, at, keeper === undefined ? this.cookie : await signInToDemo(this.service, keeper));
     return openPage(context, this.faults);
   }
 

@@ -39,6 +39,23 @@ describe('a keeper who signs in', () => {
     await browser.get('/api/v1/individuals').expect(200);
   });
 
+  it('is refused where the page belongs to another keeper, or to one who is not signed in any more', async () => {
+    const browser = visit(api);
+    await browser.post('/api/v1/session').send({ name: 'Runa', password: runa.password }).expect(201);
+    await browser.get('/api/v1/individuals').set('Acting-Keeper', runa.id).expect(200);
+    for (const asker of [browser, visit(api)]) {
+      const meant = asker === browser ? '00000000-0000-4000-8000-000000000000' : runa.id;
+      const refused = await asker
+        .post('/api/v1/species')
+        .set('Acting-Keeper', meant)
+        .send({ scientificName: 'Aus bus' });
+      expect([refused.status, (refused.body as { detail: string }).detail]).toEqual([
+        401,
+        expect.stringContaining('not signed in here any more'),
+      ]);
+    }
+  });
+
   it('gets a cookie that scripts cannot read and other sites cannot send', async () => {
     const answer = await visit(api).post('/api/v1/session').send(runa).expect(422);
     expect(cookieOf(answer)).toBe('');

@@ -130,6 +130,26 @@ describe('an Idempotency-Key', () => {
     expect(other.status).toBe(422);
   });
 
+  it('makes a change once, although the repeat names a version that it moved itself', async () => {
+    const made = await post('frog-7', { scientificName: 'Excidobates mysteriosus' });
+    const { id, version } = made.body as { id: string; version: number };
+    const change = (commonName: string) =>
+      api.http
+        .patch(`/api/v1/species/${id}`)
+        .set({ 'Idempotency-Key': 'frog-8', 'If-Match': `"${version}"` })
+        .send({ commonName });
+    const first = await change('moss frog');
+    const again = await change('moss frog');
+    expect([first.status, again.status, again.headers['idempotency-replayed']]).toEqual([200, 200, 'true']);
+    expect(again.text).toBe(first.text);
+    expect(again.headers['etag']).toBe(`"${version + 1}"`);
+    expect((await change('bark frog')).status).toBe(422);
+    const other = api.http
+      .patch(`/api/v1/species/${id}`)
+      .set({ 'Idempotency-Key': 'frog-9', 'If-Match': `"${version}"` });
+    expect((await other.send({ commonName: 'bark frog' })).status).toBe(412);
+  });
+
   it('lets a refused request be corrected under the same key', async () => {
     expect((await post('frog-3', { scientificName: '' })).status).toBe(422);
     expect((await post('frog-3', { scientificName: 'Oophaga pumilio' })).status).toBe(201);
@@ -142,6 +162,11 @@ describe('an Idempotency-Key', () => {
     const statuses = answers.map((answer) => answer.status);
     expect(statuses).toContain(201);
     expect(statuses.filter((status) => ![201, 409].includes(status))).toEqual([]);
+    for (const early of answers.filter((answer) => answer.status === 409))
+      expect([early.headers['retry-after'], (early.body as { type: string }).type]).toEqual([
+        '2',
+        expect.stringContaining('still-at-work'),
+      ]);
     const listed = await api.http.get('/api/v1/species?limit=200');
     const { items } = listed.body as { items: { scientificName: string }[] };
     expect(items.filter((item) => item.scientificName === 'Ameerega trivittata')).toHaveLength(1);

@@ -1,4 +1,4 @@
-import { noAnswer, problemFrom } from './problem.ts';
+import { noAnswer, problemFrom, ProblemError } from './problem.ts';
 import type { Page } from './types.ts';
 
 type Query = Record<string, string | number | boolean | null | undefined>;
@@ -10,6 +10,18 @@ interface Options {
   /** Repeats of one intended write share a key, so that a lost answer never writes twice. */
   idempotencyKey?: string;
   signal?: AbortSignal;
+  /** In whose name it is sent, whoever is signed in by now. Nobody is asked to sign in again for it: the refusal is for whoever sends. */
+  onlyAs?: string;
+}
+
+/** What a device does with answers: keeps some, and gives them while the service does not answer. */
+export interface AnswerKeeper {
+  /** A request was answered, or no answer came. */
+  reached(isAnswered: boolean): void;
+  /** Something is read; what is given back keeps the answer. */
+  watch(address: string): (text: string) => void;
+  /** What was answered last at an address, JSON; null where nothing is kept of it. */
+  find(address: string): Promise<string | null>;
 }
 
 /**
@@ -27,14 +39,27 @@ export class ApiClient {
   signInAgain: (() => Promise<boolean>) | null = null;
   /** Hears every answer, whoever asked, and whether it tells of a change. */
   heard: ((answer: unknown, isChange: boolean) => void) | null = null;
+  /** In whose name is asked: another tab may have signed somebody else in, and then the service refuses (401). */
+  keeperId: string | null = null;
+  /** What this device keeps of answers; null: nothing. */
+  device: AnswerKeeper | null = null;
 
   constructor(base = '/api/v1') {
     this.#base = base;
   }
 
   /** Reads a record or a list. */
-  get<T>(path: string, options: Options = {}): Promise<T> {
-    return this.#send<T>('GET', path, undefined, options);
+  async get<T>(path: string, options: Options = {}): Promise<T> {
+    try {
+      return await this.#send<T>('GET', path, undefined, options);
+    } catch (error) {
+      if (!(error instanceof ProblemError) || error.status !== 0) throw error;
+      const text = await this.device?.find(path + queryText(options.query));
+      if (text === null || text === undefined) throw error;
+      const answer = JSON.parse(text) as T;
+      if (hasVersion(answer)) this.#remember(path, `"${answer.version}"`, answer);
+      return answer;
+    }
   }
 
   /** Reads a list to its end, page after page; at most `most` items, so that nothing endless is held on a phone. */
@@ -89,6 +114,8 @@ export class ApiClient {
     const isForm = body instanceof FormData;
     if (body !== undefined && !isForm) headers.set('Content-Type', 'application/json');
     if (options.idempotencyKey) headers.set('Idempotency-Key', options.idempotencyKey);
+    const keeperId = options.onlyAs ?? this.keeperId;
+    if (keeperId !== null && !saysWhoAsks(path)) headers.set('Acting-Keeper', keeperId);
     const match = method === 'GET' ? undefined : this.#match(path, options.version);
     if (match) headers.set('If-Match', match);
     const request: RequestInit = {
@@ -99,12 +126,30 @@ export class ApiClient {
       ...(body === undefined ? {} : { body: isForm ? body : JSON.stringify(body) }),
       ...(options.signal ? { signal: options.signal } : {}),
     };
-    const address = this.#base + path + queryText(options.query);
-    let { response, text } = await answerTo(address, request);
-    if (response.status === 401 && !saysWhoAsks(path) && (await this.signInAgain?.()))
-      ({ response, text } = await answerTo(address, request));
+    const address = path + queryText(options.query);
+    const keep = method === 'GET' ? this.device?.watch(address) : undefined;
+    let { response, text } = await this.#answerTo(address, request);
+    if (response.status === 401 && !saysWhoAsks(path) && !options.onlyAs && (await this.signInAgain?.()))
+      ({ response, text } = await this.#answerTo(address, request));
     if (!response.ok) throw problemFrom(response.status, text);
+    keep?.(text);
     return this.#take<T>(path, response, text);
+  }
+
+  /** Fetches, and reads the answer to its end; lacking one, or one of ours, there is no answer (status 0). */
+  async #answerTo(address: string, request: RequestInit): Promise<{ response: Response; text: string }> {
+    try {
+      const response = await fetch(this.#base + address, request);
+      const text = await response.text();
+      // a page that some network puts before every address says yes to anything
+      if (response.ok && text !== '' && !isJson(response)) throw noAnswer();
+      this.device?.reached(true);
+      return { response, text };
+    } catch (error) {
+      if (error instanceof DOMException && error.name === 'AbortError') throw error;
+      this.device?.reached(false);
+      throw noAnswer();
+    }
   }
 
   #take<T>(path: string, response: Response, text: string): T {
@@ -150,15 +195,10 @@ export function newKey(): string {
 /** Requests by which one signs in: that they are refused says that the words were wrong, not that a session ended. */
 const saysWhoAsks = (path: string): boolean => /^\/(session|setup|links\/[^/]+\/use)/.test(path);
 
-async function answerTo(address: string, request: RequestInit): Promise<{ response: Response; text: string }> {
-  try {
-    const response = await fetch(address, request);
-    return { response, text: await response.text() };
-  } catch (error) {
-    if (error instanceof DOMException && error.name === 'AbortError') throw error;
-    throw noAnswer();
-  }
-}
+const isJson = (response: Response): boolean => /[/+]json\b/.test(response.headers.get('Content-Type') ?? '');
+
+const hasVersion = (answer: unknown): answer is { version: number } =>
+  typeof answer === 'object' && answer !== null && 'version' in answer && typeof answer.version === 'number';
 
 function queryText(query: Query | undefined): string {
   const parts = new URLSearchParams();

@@ -1,5 +1,6 @@
 import { api } from '../api/client.ts';
 import { ProblemError } from '../api/problem.ts';
+import { device } from '../offline/device.svelte.ts';
 import type { KeeperWithRoles, SessionAnswer } from './people-types.ts';
 import { Permissions, type Action } from './permissions.ts';
 
@@ -17,6 +18,8 @@ export class Session {
   problem = $state('');
   /** The session ended in the midst of work, and the same keeper is asked to sign in over the page. */
   isEnded = $state(false);
+  /** Nobody answered yet: that they are signed in is remembered from the last time. */
+  isRemembered = $state(false);
   #permissions = $state.raw(new Permissions([]));
   #started: Promise<void> | null = null;
   #ended: Promise<boolean> | null = null;
@@ -26,42 +29,51 @@ export class Session {
   async start(): Promise<void> {
     this.#started ??= this.read();
     await this.#started;
-    if (this.state === 'unknown') this.#started = null;
+    if (this.state === 'unknown' || this.isRemembered) this.#started = null;
   }
 
+  /** Asks who is signed in. Lacking an answer, it is whoever was signed in here before. */
   async read(): Promise<void> {
     try {
-      this.#take(await api.get<SessionAnswer>('/session'));
+      await this.#enter(await api.get<SessionAnswer>('/session'));
       this.problem = '';
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
-      this.problem = error.detail;
+      await this.#recall(error);
     }
+  }
+
+  async #recall(problem: ProblemError): Promise<void> {
+    if (problem.status === 0 && this.state === 'signed-in') return;
+    const answer = problem.status === 0 ? ((await device.remembered()) as SessionAnswer | null) : null;
+    if (answer) this.#take(answer);
+    else this.problem = problem.detail;
+    this.isRemembered = answer !== null;
   }
 
   /** Signs in with name and passphrase. Throws `ProblemError`. */
   async signIn(name: string, password: string): Promise<void> {
-    this.#enter(await api.ask<SessionAnswer>('/session', { name, password }));
+    await this.#enter(await api.ask<SessionAnswer>('/session', { name, password }));
   }
 
   /** Looks around as one of the invented keepers. Throws `ProblemError`. */
   async signInAsDemo(keeperId: string): Promise<void> {
-    this.#enter(await api.ask<SessionAnswer>('/session/demo', { keeperId }));
+    await this.#enter(await api.ask<SessionAnswer>('/session/demo', { keeperId }));
   }
 
   /** Names the club and its first administrator with the code from the terminal. Throws `ProblemError`. */
   async setUp(body: { code: string; clubName: string; name: string; password: string }): Promise<void> {
-    this.#enter(await api.ask<SessionAnswer>('/setup', body));
+    await this.#enter(await api.ask<SessionAnswer>('/setup', body));
   }
 
   /** Uses an invitation or a link for a new passphrase. Throws `ProblemError`. */
   async useLink(secret: string, body: { name?: string; password: string }): Promise<void> {
-    this.#enter(await api.ask<SessionAnswer>(`/links/${encodeURIComponent(secret)}/use`, body));
+    await this.#enter(await api.ask<SessionAnswer>(`/links/${encodeURIComponent(secret)}/use`, body));
   }
 
   /** Signs out here, or on every device. Throws `ProblemError`. */
   async signOut(everywhere = false): Promise<void> {
-    this.#enter(await api.delete<SessionAnswer>(everywhere ? '/sessions' : '/session'));
+    await this.#enter(await api.delete<SessionAnswer>(everywhere ? '/sessions' : '/session'));
   }
 
   /** Whether to offer something: to records of a kind at all, or to one record in particular. */
@@ -106,16 +118,19 @@ export class Session {
     this.#settle(isSignedIn);
   }
 
-  #enter(answer: SessionAnswer): void {
+  async #enter(answer: SessionAnswer): Promise<void> {
     // What was read may have been another keeper's view of the same records.
     if (answer.keeper?.id !== this.keeper?.id) api.forget();
+    await device.signedIn(answer.keeper?.id ?? null, answer);
     this.#take(answer);
+    this.isRemembered = false;
   }
 
   #take(answer: SessionAnswer): void {
     this.state = answer.state;
     this.club = answer.club;
     this.keeper = answer.keeper;
+    api.keeperId = answer.keeper?.id ?? null;
     this.demoKeepers = answer.demoKeepers ?? [];
     this.fileLimits = answer.fileLimits ?? null;
     this.address = answer.address ?? location.origin;

@@ -1,0 +1,152 @@
+import { newKey } from '../api/client.ts';
+import { connection } from './connection.svelte.ts';
+import { isFull } from './device-store.ts';
+import type { NewEntry, Queue } from './queue.ts';
+import type { QueueEntry } from './queue-entry.ts';
+
+/** How long sending is left alone after it failed, in ms: at first, and at most. */
+const [shortest, longest] = [5_000, 300_000];
+const [lockName, channelName] = ['linekeeper.sending', 'linekeeper.waiting'];
+
+/** What a form hands over: all that an entry needs but what the queue gives it. */
+export type Written = Omit<NewEntry, 'id' | 'keeperId' | 'writtenAt' | 'key' | 'triedAt'> & {
+  /** The key that the form has sent it under without an answer; left out where it was not sent. */
+  readonly sentUnder?: string;
+};
+
+/**
+ * What a keeper wrote down while nobody answered, as the screens show it. The queue itself is a plain list in the device's store, changed by
+ * the functions of `queue.ts`; this class shows it, wakes the sending and tells other tabs.
+ */
+export class Waiting {
+  entries = $state.raw<Queue>([]);
+  /** The session has ended: sending waits until its keeper signs in again. */
+  needsSignIn = $state(false);
+  isSending = $state(false);
+  /** What waits or has stopped; what is done is not counted. */
+  readonly open = $derived(this.entries.filter(({ state }) => state !== 'done'));
+  readonly stopped = $derived(this.open.filter(({ state }) => state !== 'waiting'));
+  readonly count = $derived(this.open.length);
+  /** Grows each time that something was written into the register: pages that show it read again. */
+  sent = $state(0);
+  #keeperId: string | null = null;
+  #channel: BroadcastChannel | null = null;
+  #wait = shortest;
+  #clock: ReturnType<typeof setTimeout> | undefined;
+
+  /** Listens to the connection and to other tabs; gives the function that ends it. */
+  start(): () => void {
+    this.#channel = new BroadcastChannel(channelName);
+    this.#channel.onmessage = () => void this.#show();
+    const wake = (): void => void (!document.hidden && this.send());
+    const away = connection.onBack(() => void this.send());
+    window.addEventListener('focus', wake);
+    return () => {
+      away();
+      window.removeEventListener('focus', wake);
+      this.#channel?.close();
+      clearTimeout(this.#clock);
+    };
+  }
+
+  /** Shows what waits for whoever is signed in now, and sends it. */
+  async of(keeperId: string | null): Promise<void> {
+    if (keeperId === this.#keeperId) return;
+    this.#keeperId = keeperId;
+    this.needsSignIn = false;
+    await this.#show();
+    void this.send();
+  }
+
+  /** Takes a thing written down, for good. Rejects with words for the reader where the device cannot keep it. */
+  async add({ sentUnder, ...written }: Written): Promise<QueueEntry> {
+    // eslint-disable-next-line svelte/prefer-svelte-reactivity -- a moment, not a state
+    const now = new Date().toISOString();
+    const entry: NewEntry = {
+      ...written,
+      id: newKey(),
+      keeperId: this.#keeperId ?? '',
+      writtenAt: now,
+      key: sentUnder ?? newKey(),
+      triedAt: sentUnder === undefined ? null : now,
+    };
+    const { added } = await import('./queue.ts');
+    const queue = await this.change((before) => added(before, entry));
+    // a device that runs out of room lets go of what sites keep; what waits should be the last to go
+    void (navigator.storage as StorageManager | undefined)?.persist();
+    const kept = queue.find((one) => one.id === entry.id);
+    if (!kept) throw new Error('What was written down did not stay on this device.');
+    if (!connection.isOff) void this.send();
+    return kept;
+  }
+
+  /** Changes what waits by one of the functions of `queue.ts`. Rejects with words for the reader. */
+  async change(change: (queue: Queue) => Queue): Promise<Queue> {
+    const keeperId = this.#keeperId;
+    if (keeperId === null) throw new Error('Nobody is signed in, so nothing can be kept for anybody.');
+    const { changeQueue } = await import('./queue-store.ts');
+    try {
+      const queue = await changeQueue(keeperId, change);
+      if (keeperId === this.#keeperId) this.entries = queue;
+      this.#channel?.postMessage(null);
+      return queue;
+    } catch (error) {
+      throw new Error(isFull(error) ? noRoom : noStore, { cause: error });
+    }
+  }
+
+  /** Sends what waits, in one tab at a time; what cannot be sent now is tried again later. */
+  async send(): Promise<void> {
+    const keeperId = this.#keeperId;
+    if (keeperId === null || this.isSending || !this.open.some(({ state }) => state === 'waiting')) return;
+    clearTimeout(this.#clock);
+    this.isSending = true;
+    try {
+      const { sendFor } = await import('./send-for.ts');
+      const end = await oneTabAtATime(() => sendFor(keeperId, this));
+      this.needsSignIn = end === 'signed-out';
+      if (end === 'later') this.#later();
+      else this.#wait = shortest;
+    } catch {
+      this.#later();
+    } finally {
+      this.isSending = false;
+      await this.#show();
+    }
+  }
+
+  #later(): void {
+    this.#clock = setTimeout(() => void this.send(), this.#wait);
+    this.#wait = Math.min(longest, this.#wait * 2);
+  }
+
+  async #show(): Promise<void> {
+    const keeperId = this.#keeperId;
+    const before = this.entries;
+    if (keeperId === null) return void (this.entries = []);
+    try {
+      const { readQueue } = await import('./queue-store.ts');
+      const queue = await readQueue(keeperId);
+      if (keeperId !== this.#keeperId) return;
+      this.entries = queue;
+      const done = (list: Queue): number => list.filter(({ state }) => state === 'done').length;
+      if (done(queue) > done(before)) this.sent++;
+    } catch {
+      // without a store nothing waits
+    }
+  }
+}
+
+/** What waits, for whoever is signed in. */
+export const waiting = new Waiting();
+
+const noRoom =
+  'This device has no room left, so it was not kept. Leave this page open until there is a connection, or make room and write it down again.';
+const noStore =
+  'This browser keeps nothing for this address, so it was not kept. Leave this page open until there is a connection, then write it down.';
+
+/** Without a lock (plain http) two tabs may send at once; the key of each entry still keeps it from being done twice. */
+function oneTabAtATime<T>(work: () => Promise<T>): Promise<T> {
+  const locks = navigator.locks as LockManager | undefined;
+  return locks ? locks.request(lockName, work) : work();
+}
