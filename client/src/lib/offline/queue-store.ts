@@ -25,11 +25,4 @@ export async function changeQueue(keeperId: string, change: (queue: Queue) => Qu
   return after;
 }
 
-/** How many entries wait on this device for keepers other than the one given. */
-export async function countOfOthers(keeperId: string | null): Promise<number> {
-  const store = await deviceStore();
-  const all = await store.getAll('queue');
-  return all.filter((entry) => entry.keeperId !== keeperId && entry.state !== 'done').length;
-}
-
 const inOrder = (queue: Queue): Queue => [...queue].sort((a, b) => a.place - b.place);
