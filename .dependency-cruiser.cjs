@@ -8,6 +8,7 @@ const rooms = {
   lineage: ['platform', 'people', 'journal', 'register', 'provenance'],
   match: ['platform', 'people', 'journal', 'register', 'provenance', 'lineage'],
   selling: ['platform', 'people', 'journal', 'register', 'provenance', 'lineage'],
+  today: ['platform', 'people', 'register', 'provenance', 'selling'],
   exchange: ['platform', 'people', 'journal', 'register', 'provenance', 'lineage'],
 };
 

@@ -23,6 +23,7 @@ import { registerEntities } from './register/entities.ts';
 import { RegisterModule } from './register/register.module.ts';
 import { sellingEntities } from './selling/entities.ts';
 import { SellingModule } from './selling/selling.module.ts';
+import { TodayModule } from './today/today.module.ts';
 
 /** Every table that has an entity. */
 export const entities = [
@@ -53,6 +54,7 @@ export class AppModule {
         LineageModule,
         MatchModule,
         SellingModule,
+        TodayModule,
         ExchangeModule,
       ],
       // in this order: first who asks, then how much

@@ -68,6 +68,14 @@ export type ParentRole = (typeof parentRoles)[number];
 export const lossCauses = ['infertile', 'mould', 'eaten', 'dried-out', 'deformed', 'unknown'] as const;
 export type LossCause = (typeof lossCauses)[number];
 
+/** How far a clutch is: in the egg, in the water, out of it, or that nothing came of it. */
+export const clutchStages = ['egg', 'water', 'out', 'ended'] as const;
+export type ClutchStage = (typeof clutchStages)[number];
+
+/** What is expected of a clutch next. */
+export const expectedEvents = ['hatching', 'leaving-water'] as const;
+export type ExpectedEvent = (typeof expectedEvents)[number];
+
 export const observationKinds = ['note', 'measurement', 'health', 'behaviour'] as const;
 export type ObservationKind = (typeof observationKinds)[number];
 

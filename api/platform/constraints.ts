@@ -94,6 +94,13 @@ const clutches: Record<string, ConstraintMessage> = {
   clutch_hatched: rule('/hatched', 'No more can hatch than eggs were laid or fertile.'),
   clutch_out_of_water: rule('/outOfWater', 'No more can leave the water than hatched.'),
   clutch_laid_bounds: bounds('/laid'),
+  clutch_hatched_on_bounds: bounds('/hatchedOn'),
+  clutch_hatched_after_laying: rule('/hatchedOn', 'Eggs cannot hatch before they were laid. Check both dates.'),
+  clutch_hatched_on_of_hatched: rule(
+    '/hatchedOn',
+    'Where none hatched there is no day on which they did. Clear one of the two.',
+  ),
+  clutch_stage_known: rule('', 'A clutch is in the egg, in the water, out of it or ended.'),
   clutch_at_tier: rule('', order),
   clutch_tier_positive: rule('', order),
   clutch_loss_pkey: rule('/losses', 'Give each cause of loss once.'),

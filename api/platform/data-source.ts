@@ -11,6 +11,7 @@ import { Provenance1764000000004 } from '../../migrations/0005-provenance.ts';
 import { FiguresOfClutches1764000000005 } from '../../migrations/0006-figures-of-clutches.ts';
 import { LivingAnimals1764000000006 } from '../../migrations/0007-living-animals.ts';
 import { RegionsOfKeepers1764000000012 } from '../../migrations/0013-regions-of-keepers.ts';
+import { StagesOfClutches1764000000013 } from '../../migrations/0014-stages-of-clutches.ts';
 import { OtherRegisters1764000000011 } from '../../migrations/0012-other-registers.ts';
 import { NotesOfClaims1764000000007 } from '../../migrations/0008-notes-of-claims.ts';
 import { KeptPlans1764000000008 } from '../../migrations/0009-kept-plans.ts';
@@ -34,6 +35,7 @@ const migrations = [
   ProvenanceSheets1764000000010,
   OtherRegisters1764000000011,
   RegionsOfKeepers1764000000012,
+  StagesOfClutches1764000000013,
 ];
 
 /** How the service talks to a PostgreSQL at `url`; each room brings its entities. */

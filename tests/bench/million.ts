@@ -108,7 +108,7 @@ class Population implements FilledRegister {
       'source (id, keeper_id, kind, label_as_received)',
       this.lines.map((_, number) => `${idOf(4, number)}\t${this.#keeperOf(number)}\timport\tLine ${number}`),
     ];
-    yield ['clutch (id, keeper_id, laid, laid_earliest, laid_latest, tier)', this.#clutchRows()];
+    yield ['clutch (id, keeper_id, laid, laid_earliest, laid_latest, tier, stage)', this.#clutchRows()];
     yield [
       'individual (id, number, keeper_id, code, species_id, line_id, sex, source_id, clutch_id, clutch_tier, tier, hatched, hatched_earliest, hatched_latest, status)',
       this.#animalRows(),
@@ -126,7 +126,7 @@ class Population implements FilledRegister {
   *#clutchRows(): Generator<string> {
     for (let clutch = 0; clutch + 1 < this.#pedigree.pairStart.length; clutch++) {
       const keeper = this.#keeperOf(clutch % this.#shape.lines);
-      yield `${idOf(5, clutch)}\t${keeper}\t${yearText(this.#yearOf(clutch))}\t${this.#tierOfClutch(clutch)}`;
+      yield `${idOf(5, clutch)}\t${keeper}\t${yearText(this.#yearOf(clutch))}\t${this.#tierOfClutch(clutch)}\tout`;
     }
   }
 

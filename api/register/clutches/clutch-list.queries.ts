@@ -23,7 +23,8 @@ const newestFirst: Order = {
 
 /**
  * A page of the clutches that may be seen, the newest first, those without a date last. Filters by clutch_pairing_index,
- * clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index, clutch_code_unique.
+ * clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index, clutch_code_unique, clutch_keeper_index,
+ * clutch_stage_index, individual_line_index.
  */
 export async function listClutches(manager: EntityManager, query: ClutchQuery): Promise<Page<ClutchItemView>> {
   const filters = clutchConditions(query);
@@ -57,6 +58,14 @@ function clutchConditions(query: ClutchQuery): Conditions {
     conditions.add(`c.laid_latest >= ${conditions.bind(`${query.laidFrom}-01-01`)}::date`);
   if (query.laidTo !== undefined)
     conditions.add(`c.laid_earliest <= ${conditions.bind(`${query.laidTo}-12-31`)}::date`);
+  // the word stands in the statement, so that the index of stages answers it
+  if (query.stage !== undefined) conditions.add(`c.stage = '${query.stage}'`);
+  if (query.lineId !== undefined) {
+    const member = `(select i.id from individual i where i.line_id = ${conditions.bind(query.lineId)} and ${seen('individual', 'i')})`;
+    conditions.add(`c.id in (select clutch_id from clutch_candidate where individual_id in ${member}
+      union select clutch_id from clutch_pair where a_id in ${member} union select clutch_id from clutch_pair where b_id in ${member}
+      union select y.clutch_id from individual y where y.id in ${member} and y.withdrawn_at is null)`);
+  }
   if (query.parentId !== undefined) {
     const parent = `(select i.id from individual i where i.id = ${conditions.bind(query.parentId)} and ${seen('individual', 'i')})`;
     conditions.add(`c.id in (select clutch_id from clutch_candidate where individual_id = ${parent}

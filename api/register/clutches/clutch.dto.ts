@@ -1,5 +1,12 @@
 import { PartialType } from '@nestjs/swagger';
-import { lossCauses, sexes, type LossCause, type Sex } from '../../../shared/vocabulary.ts';
+import {
+  clutchStages,
+  lossCauses,
+  sexes,
+  type ClutchStage,
+  type LossCause,
+  type Sex,
+} from '../../../shared/vocabulary.ts';
 import {
   ChoiceField,
   DateField,
@@ -89,6 +96,13 @@ export class ClutchFields {
 
   @count('Eggs that hatched; no more than were laid or fertile.')
   hatched?: number | null;
+
+  @DateField({
+    optional: true,
+    nullable: true,
+    description: 'When they hatched; not before it was laid. Left out, the water is reckoned from the laying.',
+  })
+  hatchedOn?: string | null;
 
   @count('Young that left the water; no more than hatched.')
   outOfWater?: number | null;
@@ -201,6 +215,15 @@ export class ClutchQuery extends PageQuery {
 
   @IdField({ optional: true, description: 'Clutches of which this animal may be a parent.' })
   parentId?: string;
+
+  @IdField({ optional: true, description: 'Clutches of which a possible parent or a young stands in this line.' })
+  lineId?: string;
+
+  @ChoiceField(clutchStages, {
+    optional: true,
+    description: 'Clutches in the egg, in the water, out of it, or ended without young.',
+  })
+  stage?: ClutchStage;
 
   @TextField({ max: 40, optional: true, description: 'Exactly this code; case does not matter.' })
   code?: string;

@@ -12,6 +12,7 @@ import { clutchTitle } from '../titles.ts';
 import { readClutchFacts, type KnownClutchFacts } from '../warnings/facts.queries.ts';
 import { refuseImpossibleFacts, type ClutchPointers } from '../warnings/impossible.queries.ts';
 import { warningsByFacts } from '../warnings/warning.queries.ts';
+import { expectedColumn, expectedWindow } from './expected-window.queries.ts';
 import type { CandidatePairView, CandidateView, ClutchItemView, ClutchView } from './clutch.view.ts';
 
 interface ClutchRow
@@ -33,7 +34,7 @@ const animal = (alias: string): string =>
 /** Candidates by clutch_candidate_once, pairs by clutch_pair_once. */
 const select = (): string => `
   select ${recordColumns('c')}, c.code, k.name as keeper, c.keeper_id as "keeperId", p.id as "pairingId", p.name as "pairingName", c.laid,
-    c.eggs, c.fertile, c.hatched, c.out_of_water as "outOfWater", c.site, c.notes, c.parents_from_pairing as "parentsFromPairing",
+    c.eggs, c.fertile, c.hatched, c.hatched_on as "hatchedOn", c.stage, c.out_of_water as "outOfWater", c.site, c.notes, ${expectedColumn} as expected, c.parents_from_pairing as "parentsFromPairing",
     coalesce((select json_agg(json_build_object('cause', l.cause, 'count', l.count) order by l.cause)
       from clutch_loss l where l.clutch_id = c.id), '[]') as losses,
     coalesce((select json_agg(json_build_object('role', d.role, 'individual', case when i.id is null then null else ${animal('i')} end,
@@ -42,7 +43,8 @@ const select = (): string => `
     coalesce((select json_agg(json_build_object('a', ${animal('a')}, 'b', ${animal('b')}, 'probability', d.probability, 'reason', d.reason)
         order by d.probability desc, ${seen('individual', 'a')} desc, ${seen('individual', 'b')} desc, a.number, b.number)
       from clutch_pair d join individual a on a.id = d.a_id join individual b on b.id = d.b_id where d.clutch_id = c.id), '[]') as pairs
-  from clutch c join keeper k on k.id = c.keeper_id left join pairing p on p.id = c.pairing_id and ${seenPairing('p')}`;
+  from clutch c join keeper k on k.id = c.keeper_id left join pairing p on p.id = c.pairing_id and ${seenPairing('p')}
+  ${expectedWindow('c')}`;
 
 /**
  * Clutches as lists show them, by their ids (primary key), in the order of the ids; only those that may be seen. Their parents that
@@ -107,7 +109,10 @@ function toItemView(row: ClutchRow, concealed: PrivateRecords): ClutchItemView {
     eggs: row.eggs,
     fertile: row.fertile,
     hatched: row.hatched,
+    hatchedOn: row.hatchedOn,
     outOfWater: row.outOfWater,
+    stage: row.stage,
+    expected: row.expected,
     losses: row.losses,
     site: row.site,
     notes: row.notes,

@@ -1,5 +1,12 @@
 import { ApiExtraModels, getSchemaPath } from '@nestjs/swagger';
-import { lossCauses, type LossCause } from '../../../shared/vocabulary.ts';
+import {
+  clutchStages,
+  expectedEvents,
+  lossCauses,
+  type ClutchStage,
+  type ExpectedEvent,
+  type LossCause,
+} from '../../../shared/vocabulary.ts';
 import { Shown } from '../../platform/fields.ts';
 import { AnimalStatusView, IndividualItemView } from '../individuals/individual.view.ts';
 import { RecordView } from '../record.view.ts';
@@ -77,6 +84,36 @@ export class ClutchPairingView {
   name: string;
 }
 
+/** When the next thing of a clutch is expected, by the profile of its species. */
+export class ExpectedWindowView {
+  @Shown({ description: 'What is expected: that it hatches, or that its young leave the water.', enum: expectedEvents })
+  event: ExpectedEvent;
+
+  @Shown({
+    description: "First day, YYYY-MM-DD: the first possible start and the least usual days of the species' profile.",
+    format: 'date',
+  })
+  from: string;
+
+  @Shown({
+    description: "Last day, YYYY-MM-DD: the last possible start and the most usual days of the species' profile.",
+    format: 'date',
+  })
+  to: string;
+
+  @Shown({
+    description: 'What the days are counted from: the laying, or the hatching where its day is known.',
+    enum: ['laying', 'hatching'],
+  })
+  countedFrom: 'laying' | 'hatching';
+
+  @Shown({ description: 'Id of the species whose profile says so.', format: 'uuid' })
+  speciesId: string;
+
+  @Shown({ description: 'Scientific name of that species.' })
+  species: string;
+}
+
 const count = (description: string): PropertyDecorator =>
   Shown({ description, type: 'integer', nullable: true, minimum: 0, maximum: 10_000 });
 
@@ -114,8 +151,26 @@ export class ClutchItemView extends RecordView {
   @count('Eggs that hatched.')
   hatched: number | null;
 
+  @Shown({ description: 'When they hatched, EDTF.', type: String, nullable: true })
+  hatchedOn: string | null;
+
   @count('Young that left the water.')
   outOfWater: number | null;
+
+  @Shown({
+    description:
+      'How far it is: `egg` while nothing hatched, `water` while tadpoles are left, `out` once those left the water, `ended` where nothing came of it; computed from counts, losses and young.',
+    enum: clutchStages,
+  })
+  stage: ClutchStage;
+
+  @Shown({
+    description:
+      'What is expected of it next, and when; null once it is out of the water, and where dates or the profile of the species do not say.',
+    type: ExpectedWindowView,
+    nullable: true,
+  })
+  expected: ExpectedWindowView | null;
 
   @Shown({ description: 'Losses by cause.', type: [LossView] })
   losses: LossView[];

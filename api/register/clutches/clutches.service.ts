@@ -55,6 +55,7 @@ export class ClutchesService {
         keeperId: keeper.id,
         ...sentFields(request, plainFields),
         ...dateColumns('laid', laid),
+        ...dateColumns('hatchedOn', request.hatchedOn ?? null),
         parentsFromPairing: housed !== null && isSameParents(parents, housed),
         tier,
       });
@@ -81,8 +82,10 @@ export class ClutchesService {
       const housed = await housedAt(manager, { ...clutch, ...sentFields(request, ['pairingId', 'laid']) });
       const parents = named ?? (request.parentsFromPairing ? housed : null);
       const laid = request.laid === undefined ? {} : dateColumns('laid', request.laid);
+      const hatchedOn = request.hatchedOn === undefined ? {} : dateColumns('hatchedOn', request.hatchedOn);
       const origin = originOf(request.parentsFromPairing, parents, housed);
-      await writeChange(manager, clutchKind, clutch, { ...sentFields(request, plainFields), ...laid, ...origin });
+      const fields = { ...sentFields(request, plainFields), ...laid, ...hatchedOn, ...origin };
+      await writeChange(manager, clutchKind, clutch, fields);
       if (request.losses) await replaceLosses(manager, id, request.losses);
       if (parents) await writeParents(manager, id, parents);
       return presentPossible(manager, id, '/laid');

@@ -48,6 +48,7 @@ import { Species } from '../species/species.entity.ts';
 @Index('individual_living_number_index', { synchronize: false })
 @Index('individual_living_hatched_index', { synchronize: false })
 @Index('individual_counting_index', { synchronize: false })
+@Index('individual_unsexed_index', { synchronize: false })
 @Index('individual_import_index', { synchronize: false })
 @Index('individual_private_index', { synchronize: false })
 @Check('individual_not_merged_into_itself', 'merged_into_id <> id')

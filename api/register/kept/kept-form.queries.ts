@@ -122,7 +122,7 @@ function makeStatement(manager: EntityManager, kind: RecordKind): string {
 const tableOf = (manager: EntityManager, entity: EntityTarget<ObjectLiteral>): string =>
   manager.dataSource.getMetadata(entity).tableName;
 
-const derived = /^(version|created_at|updated_at|stands|shown_to|tier|.*_tier|.*_earliest|.*_latest)$/;
+const derived = /^(version|created_at|updated_at|stands|stage|shown_to|tier|.*_tier|.*_earliest|.*_latest)$/;
 
 function keptColumns(columns: readonly ColumnMetadata[], child?: Children): ColumnMetadata[] {
   return columns.filter(

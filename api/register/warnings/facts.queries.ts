@@ -28,6 +28,7 @@ interface ParentRow {
 }
 
 interface ClutchRow {
+  readonly id: string;
   readonly laid: string | null;
   readonly eggs: number | null;
   readonly hatched: number | null;
@@ -50,13 +51,21 @@ export interface KnownClutchFacts extends ClutchFacts {
   readonly earlyYoung: string | null;
 }
 
+/** What the warnings of one clutch are computed from, as far as it may be seen, or null where there is no such clutch. */
+export async function readClutchFacts(manager: EntityManager, id: string): Promise<KnownClutchFacts | null> {
+  return (await readFactsOfClutches(manager, [id])).get(id) ?? null;
+}
+
 /**
- * What the warnings of one clutch are computed from, as far as it may be seen, or null where there is no such clutch (primary key,
+ * What the warnings of clutches are computed from, by their ids; those that may not be seen are missing (primary key,
  * clutch_candidate_once, clutch_pair_once, individual_clutch_index; nearby clutches by clutch_candidate_individual_index).
  */
-export async function readClutchFacts(manager: EntityManager, id: string): Promise<KnownClutchFacts | null> {
-  const [clutch] = await manager.query<ClutchRow[]>(
-    `select c.laid, c.eggs, c.hatched, young.*,
+export async function readFactsOfClutches(
+  manager: EntityManager,
+  ids: readonly string[],
+): Promise<Map<string, KnownClutchFacts>> {
+  const rows = await manager.query<ClutchRow[]>(
+    `select c.id, c.laid, c.eggs, c.hatched, young.*,
        (select coalesce(sum(l.count), 0)::integer from clutch_loss l where l.clutch_id = c.id) as lost,
        ${parentsOf('c.id')} as parents, ${nearbyOf('c')} as nearby
      from clutch c cross join lateral (
@@ -64,10 +73,15 @@ export async function readClutchFacts(manager: EntityManager, id: string): Promi
          count(*) filter (where y.withdrawn_at is null and ${hidden('individual', 'y')})::integer as "privateYoung",
          min(y.number) filter (where y.hatched_latest < c.laid_earliest and ${seen('individual', 'y')})::text as "earlyYoung"
        from individual y where y.clutch_id = c.id) young
-     where c.id = $1 and ${seenClutch('c')}`,
-    [id],
+     where c.id = any($1) and ${seenClutch('c')}`,
+    [ids],
   );
-  if (!clutch) return null;
+  const inGroups = rows.filter(({ parents }) => parents.some(({ role }) => role === 'either')).map(({ id }) => id);
+  const ofOneSex = await readPairsOfOneSex(manager, inGroups);
+  return new Map(rows.map((row) => [row.id, toClutchFacts(row, ofOneSex.get(row.id) ?? [])]));
+}
+
+function toClutchFacts(clutch: ClutchRow, pairsOfOneSex: PairOfOneSex[]): KnownClutchFacts {
   return {
     ...clutch,
     earlyYoung: clutch.earlyYoung === null ? null : formatRegistryNumber(clutch.earlyYoung),
@@ -77,24 +91,36 @@ export async function readClutchFacts(manager: EntityManager, id: string): Promi
       const days = dateBounds(laid);
       return days ? [{ title: clutchTitle({ code, laid }), laid: days }] : [];
     }),
-    pairsOfOneSex: clutch.parents.some(({ role }) => role === 'either') ? await readPairsOfOneSex(manager, id) : [],
+    pairsOfOneSex,
   };
 }
 
-/**
- * What the warnings of one animal are computed from, as far as it may be seen, or null where there is no such animal (primary key;
- * its parents by clutch_candidate_once and clutch_pair_once).
- */
+/** What the warnings of one animal are computed from, as far as it may be seen, or null where there is no such animal. */
 export async function readIndividualFacts(manager: EntityManager, id: string): Promise<IndividualFacts | null> {
-  const [row] = await manager.query<IndividualRow[]>(
-    `select i.sex, i.sex_basis as "sexBasis", i.sexed_on as "sexedOn", i.status, i.hatched, i.out_of_water as "outOfWater", i.died,
+  return (await readFactsOfIndividuals(manager, [id])).get(id) ?? null;
+}
+
+/**
+ * What the warnings of animals are computed from, by their ids; those that may not be seen are missing (primary key; their parents
+ * by clutch_candidate_once and clutch_pair_once).
+ */
+export async function readFactsOfIndividuals(
+  manager: EntityManager,
+  ids: readonly string[],
+): Promise<Map<string, IndividualFacts>> {
+  const rows = await manager.query<IndividualRow[]>(
+    `select i.id, i.sex, i.sex_basis as "sexBasis", i.sexed_on as "sexedOn", i.status, i.hatched, i.out_of_water as "outOfWater", i.died,
        i.species_id as "speciesId", i.line_id as "lineId", l.name as line, c.laid, current_date::text as today,
        ${rangesOf('i')} as ranges, ${parentsOf('i.clutch_id')} as parents
      from individual i left join line l on l.id = i.line_id left join clutch c on c.id = i.clutch_id and ${seenClutch('c')}
-     where i.id = $1 and ${seen('individual', 'i')}`,
-    [id],
+     where i.id = any($1) and ${seen('individual', 'i')}`,
+    [ids],
   );
-  if (!row) return null;
+  const measured = await readMeasurements(manager, ids);
+  return new Map(rows.map((row) => [row.id, toIndividualFacts(row, measured.get(row.id) ?? [])]));
+}
+
+function toIndividualFacts(row: IndividualRow, measurements: MeasurementFacts[]): IndividualFacts {
   return {
     ...row,
     sexedOn: bounds(row.sexedOn),
@@ -104,11 +130,12 @@ export async function readIndividualFacts(manager: EntityManager, id: string): P
     died: bounds(row.died),
     laid: bounds(row.laid),
     parents: row.parents.map(knownParent),
-    measurements: await readMeasurements(manager, id),
+    measurements,
   };
 }
 
 interface IndividualRow {
+  readonly id: string;
   readonly sex: Sex;
   readonly sexBasis: SexBasis | null;
   readonly sexedOn: string | null;
@@ -192,25 +219,43 @@ export async function readRanges(
   return new Map(rows.map((row) => [row.id, row.ranges]));
 }
 
-/** Candidate pairs of two animals that were sexed alike since (clutch_pair_once). */
-async function readPairsOfOneSex(manager: EntityManager, clutchId: string): Promise<PairOfOneSex[]> {
-  const rows = await manager.query<{ a: string; b: string; sex: Sex }[]>(
-    `select a.number::text as a, b.number::text as b, a.sex from clutch_pair p
+/** Candidate pairs of two animals that were sexed alike since, by clutch (clutch_pair_once). */
+async function readPairsOfOneSex(
+  manager: EntityManager,
+  clutchIds: readonly string[],
+): Promise<Map<string, PairOfOneSex[]>> {
+  if (clutchIds.length === 0) return new Map();
+  const rows = await manager.query<{ of: string; a: string; b: string; sex: Sex }[]>(
+    `select p.clutch_id as of, a.number::text as a, b.number::text as b, a.sex from clutch_pair p
        join individual a on a.id = p.a_id join individual b on b.id = p.b_id and b.sex = a.sex and ${seen('individual', 'b')}
-     where ${seen('individual', 'a')} and p.clutch_id = $1 and a.sex <> 'unsexed' order by a.number, b.number`,
-    [clutchId],
+     where ${seen('individual', 'a')} and p.clutch_id = any($1) and a.sex <> 'unsexed' order by a.number, b.number`,
+    [clutchIds],
   );
-  return rows.map((row) => ({ a: formatRegistryNumber(row.a), b: formatRegistryNumber(row.b), sex: row.sex }));
+  return gathered(rows, (row) => ({ a: formatRegistryNumber(row.a), b: formatRegistryNumber(row.b), sex: row.sex }));
 }
 
-/** Measured lengths of an animal, oldest first (observation_individual_index). */
-async function readMeasurements(manager: EntityManager, id: string): Promise<MeasurementFacts[]> {
-  const rows = await manager.query<{ svlMm: number; observedOn: string | null }[]>(
-    `select svl_mm as "svlMm", observed_on as "observedOn" from observation o
-     where ${seen('observation', 'o')} and individual_id = $1 and svl_mm is not null and withdrawn_at is null order by observed_on_latest, id`,
-    [id],
+/** Measured lengths of animals, oldest first (observation_individual_index). */
+async function readMeasurements(
+  manager: EntityManager,
+  ids: readonly string[],
+): Promise<Map<string, MeasurementFacts[]>> {
+  const rows = await manager.query<{ of: string; svlMm: number; observedOn: string | null }[]>(
+    `select individual_id as of, svl_mm as "svlMm", observed_on as "observedOn" from observation o
+     where ${seen('observation', 'o')} and individual_id = any($1) and svl_mm is not null and withdrawn_at is null
+     order by observed_on_latest, id`,
+    [ids],
   );
-  return rows.map((row) => ({ svlMm: row.svlMm, observedOn: bounds(row.observedOn) }));
+  return gathered(rows, (row) => ({ svlMm: row.svlMm, observedOn: bounds(row.observedOn) }));
+}
+
+/** Rows by the record that they are of, in their order. */
+function gathered<Row extends { readonly of: string }, Fact>(
+  rows: readonly Row[],
+  toFact: (row: Row) => Fact,
+): Map<string, Fact[]> {
+  const found = new Map<string, Fact[]>();
+  for (const row of rows) found.set(row.of, [...(found.get(row.of) ?? []), toFact(row)]);
+  return found;
 }
 
 const bounds = (text: string | null): DateBounds | null => (text === null ? null : dateBounds(text));

@@ -2,7 +2,7 @@ import type { EntityManager } from 'typeorm';
 import { forMembers } from '../../people/visibility.ts';
 import { warningsForClutch, warningsForIndividual } from '../plausibility.ts';
 import type { ClutchFacts, Warning } from './facts.ts';
-import { readClutchFacts, readIndividualFacts } from './facts.queries.ts';
+import { readClutchFacts, readFactsOfClutches, readFactsOfIndividuals, readIndividualFacts } from './facts.queries.ts';
 import type { WarningView } from './warning.view.ts';
 
 /** The kinds of record that carry warnings. */
@@ -20,6 +20,36 @@ export async function readClutchWarnings(manager: EntityManager, id: string): Pr
   return facts ? warningsByFacts(manager, id, facts) : [];
 }
 
+/** Warnings that nobody confirmed in their present words, of those of some records that carry any; by their ids. */
+export async function readOpenWarnings(
+  manager: EntityManager,
+  kind: WarnedKind,
+  ids: readonly string[],
+): Promise<Map<string, WarningView[]>> {
+  const found =
+    kind === 'individual'
+      ? mapped(await readFactsOfIndividuals(manager, ids), warningsForIndividual)
+      : mapped(await readFactsOfClutches(manager, ids), warningsForClutch);
+  const warned = [...found].filter(([, warnings]) => warnings.length > 0);
+  const confirmed = await readConfirmed(
+    manager,
+    kind,
+    warned.map(([id]) => id),
+  );
+  return new Map(
+    warned.flatMap(([id, warnings]): [string, WarningView[]][] => {
+      const open = toViews(
+        warnings,
+        confirmed.filter((row) => row.of === id),
+      ).filter((warning) => warning.confirmed === null);
+      return open.length > 0 ? [[id, open]] : [];
+    }),
+  );
+}
+
+const mapped = <Facts>(facts: Map<string, Facts>, warn: (facts: Facts) => Warning[]): Map<string, Warning[]> =>
+  new Map([...facts].map(([id, each]) => [id, warn(each)]));
+
 /** As `readClutchWarnings`, by facts that were read before. */
 export function warningsByFacts(manager: EntityManager, id: string, facts: ClutchFacts): Promise<WarningView[]> {
   return withConfirmations(manager, 'clutch', id, warningsForClutch(facts));
@@ -32,12 +62,27 @@ async function withConfirmations(
   id: string,
   warnings: readonly Warning[],
 ): Promise<WarningView[]> {
-  if (warnings.length === 0) return [];
-  const rows = await manager.query<{ code: string; detail: string; reason: string; keeper: string | null; at: Date }[]>(
-    `select w.code, w.detail, w.reason, ${forMembers('k.name')} as keeper, w.confirmed_at as at from confirmed_warning w join keeper k on k.id = w.keeper_id
-     where w.${kind}_id = $1`,
-    [id],
+  return warnings.length === 0 ? [] : toViews(warnings, await readConfirmed(manager, kind, [id]));
+}
+
+interface ConfirmedRow {
+  readonly of: string;
+  readonly code: string;
+  readonly detail: string;
+  readonly reason: string;
+  readonly keeper: string | null;
+  readonly at: Date;
+}
+
+function readConfirmed(manager: EntityManager, kind: WarnedKind, ids: readonly string[]): Promise<ConfirmedRow[]> {
+  return manager.query<ConfirmedRow[]>(
+    `select w.${kind}_id as of, w.code, w.detail, w.reason, ${forMembers('k.name')} as keeper, w.confirmed_at as at
+     from confirmed_warning w join keeper k on k.id = w.keeper_id where w.${kind}_id = any($1)`,
+    [ids],
   );
+}
+
+function toViews(warnings: readonly Warning[], rows: readonly ConfirmedRow[]): WarningView[] {
   return warnings.map((warning) => {
     const confirmed = rows.find((row) => row.code === warning.code && row.detail === warning.detail);
     return {

@@ -5,6 +5,7 @@ import { foreignRoutes } from './foreign-routes.ts';
 import { lineageRoutes } from './lineage-routes.ts';
 import { matchRoutes } from './match-routes.ts';
 import { sheetRoutes } from './sheet-routes.ts';
+import { todayRoutes } from './today-routes.ts';
 import { transferRoutes } from './transfer-routes.ts';
 import type { World } from './route-world.ts';
 
@@ -296,6 +297,7 @@ export const table: Record<string, Row> = {
   ...foreignRoutes,
   ...lineageRoutes,
   ...matchRoutes,
+  ...todayRoutes,
   ...transferRoutes,
   ...acknowledgementRoutes,
   'GET /api/v1/places': row(reading),

@@ -2227,6 +2227,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/today": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What is due: clutches, animals to sex, answers, reviews, warnings
+         * @description Days are reckoned from the profiles of the species: the usual range, else the known one. What is more than 60 days late is only counted. Clutches whose dates leave more than 31 days open are not expected on any day.
+         */
+        get: operations["getTodayToday"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/imports": {
         parameters: {
             query?: never;
@@ -3876,6 +3896,35 @@ export interface components {
             /** @description Name of the pairing. */
             name: string;
         };
+        ExpectedWindowView: {
+            /**
+             * @description What is expected: that it hatches, or that its young leave the water.
+             * @enum {string}
+             */
+            event: "hatching" | "leaving-water";
+            /**
+             * Format: date
+             * @description First day, YYYY-MM-DD: the first possible start and the least usual days of the species' profile.
+             */
+            from: string;
+            /**
+             * Format: date
+             * @description Last day, YYYY-MM-DD: the last possible start and the most usual days of the species' profile.
+             */
+            to: string;
+            /**
+             * @description What the days are counted from: the laying, or the hatching where its day is known.
+             * @enum {string}
+             */
+            countedFrom: "laying" | "hatching";
+            /**
+             * Format: uuid
+             * @description Id of the species whose profile says so.
+             */
+            speciesId: string;
+            /** @description Scientific name of that species. */
+            species: string;
+        };
         LossView: {
             /**
              * @description Cause.
@@ -3926,8 +3975,17 @@ export interface components {
             fertile: number | null;
             /** @description Eggs that hatched. */
             hatched: number | null;
+            /** @description When they hatched, EDTF. */
+            hatchedOn: string | null;
             /** @description Young that left the water. */
             outOfWater: number | null;
+            /**
+             * @description How far it is: `egg` while nothing hatched, `water` while tadpoles are left, `out` once those left the water, `ended` where nothing came of it; computed from counts, losses and young.
+             * @enum {string}
+             */
+            stage: "egg" | "water" | "out" | "ended";
+            /** @description What is expected of it next, and when; null once it is out of the water, and where dates or the profile of the species do not say. */
+            expected: components["schemas"]["ExpectedWindowView"] | null;
             /** @description Losses by cause. */
             losses: components["schemas"]["LossView"][];
             /** @description Where it was laid. */
@@ -3980,8 +4038,17 @@ export interface components {
             fertile: number | null;
             /** @description Eggs that hatched. */
             hatched: number | null;
+            /** @description When they hatched, EDTF. */
+            hatchedOn: string | null;
             /** @description Young that left the water. */
             outOfWater: number | null;
+            /**
+             * @description How far it is: `egg` while nothing hatched, `water` while tadpoles are left, `out` once those left the water, `ended` where nothing came of it; computed from counts, losses and young.
+             * @enum {string}
+             */
+            stage: "egg" | "water" | "out" | "ended";
+            /** @description What is expected of it next, and when; null once it is out of the water, and where dates or the profile of the species do not say. */
+            expected: components["schemas"]["ExpectedWindowView"] | null;
             /** @description Losses by cause. */
             losses: components["schemas"]["LossView"][];
             /** @description Where it was laid. */
@@ -4085,6 +4152,11 @@ export interface components {
             fertile?: number | null;
             /** @description Eggs that hatched; no more than were laid or fertile. */
             hatched?: number | null;
+            /**
+             * @description When they hatched; not before it was laid. Left out, the water is reckoned from the laying. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            hatchedOn?: string | null;
             /** @description Young that left the water; no more than hatched. */
             outOfWater?: number | null;
             /** @description Losses by cause. */
@@ -4160,8 +4232,17 @@ export interface components {
             fertile: number | null;
             /** @description Eggs that hatched. */
             hatched: number | null;
+            /** @description When they hatched, EDTF. */
+            hatchedOn: string | null;
             /** @description Young that left the water. */
             outOfWater: number | null;
+            /**
+             * @description How far it is: `egg` while nothing hatched, `water` while tadpoles are left, `out` once those left the water, `ended` where nothing came of it; computed from counts, losses and young.
+             * @enum {string}
+             */
+            stage: "egg" | "water" | "out" | "ended";
+            /** @description What is expected of it next, and when; null once it is out of the water, and where dates or the profile of the species do not say. */
+            expected: components["schemas"]["ExpectedWindowView"] | null;
             /** @description Losses by cause. */
             losses: components["schemas"]["LossView"][];
             /** @description Where it was laid. */
@@ -4203,6 +4284,11 @@ export interface components {
             fertile?: number | null;
             /** @description Eggs that hatched; no more than were laid or fertile. */
             hatched?: number | null;
+            /**
+             * @description When they hatched; not before it was laid. Left out, the water is reckoned from the laying. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            hatchedOn?: string | null;
             /** @description Young that left the water; no more than hatched. */
             outOfWater?: number | null;
             /** @description Losses by cause. */
@@ -8251,6 +8337,182 @@ export interface components {
              * @example 2021-04-12
              */
             date?: string;
+        };
+        ComingView: {
+            /** @description How many. */
+            count: number;
+            /**
+             * Format: date
+             * @description The first day on which one of them may be due, YYYY-MM-DD.
+             */
+            from: string;
+        };
+        DueClutchesView: {
+            /** @description Those whose window is open or closed less than 61 days ago, the latest first. */
+            items: components["schemas"]["ClutchItemView"][];
+            /** @description How many there are in all. */
+            total: number;
+            /** @description What comes within 14 days; null where nothing does. */
+            coming: components["schemas"]["ComingView"] | null;
+            /** @description How many are longer overdue, or have no day to reckon from, counted to 1001. */
+            older: number;
+        };
+        SexingAnimalView: {
+            /** @description Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen. */
+            id: string;
+            /**
+             * @description Registry number with its check character; null where it may not be seen.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex; unsexed where it may not be seen.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
+            /**
+             * @description Whether it lives; unknown where it may not be seen.
+             * @enum {string}
+             */
+            status: "alive" | "died" | "gone" | "unknown";
+            /** @description Counts the changes of its record from 1; also its ETag. */
+            version: number;
+            /**
+             * Format: uuid
+             * @description Id of its keeper.
+             */
+            keeperId: string;
+        };
+        SexingGroupView: {
+            /**
+             * Format: uuid
+             * @description Id of their clutch; null where they have none, or where it may not be seen.
+             */
+            clutchId: string | null;
+            /** @description Scientific name. */
+            species: string;
+            /** @description When the first of them hatched, EDTF. */
+            hatched: string;
+            /** @description Whole months since then, at least (months of 30.4375 days). */
+            months: number;
+            /** @description The pairing that all of them live in; null where they live apart, or where it may not be seen. */
+            pairing: components["schemas"]["ClutchPairingView"] | null;
+            /** @description The animals, by number. */
+            animals: components["schemas"]["SexingAnimalView"][];
+        };
+        SexingView: {
+            /** @description By clutch, those who became old enough last first. */
+            groups: components["schemas"]["SexingGroupView"][];
+            /** @description How many animals are shown. */
+            shown: number;
+            /** @description How many there are, counted to 1001. */
+            total: number;
+        };
+        DueTransfersView: {
+            /** @description Offers to whoever asks, newest first. */
+            items: components["schemas"]["TransferItemView"][];
+            /** @description How many there are in all. */
+            total: number;
+        };
+        DueReviewView: {
+            /**
+             * Format: uuid
+             * @description Id of the evidence.
+             */
+            id: string;
+            /**
+             * @description What kind of document it is.
+             * @enum {string}
+             */
+            kind: "collecting-permit" | "export-permit" | "field-note" | "publication" | "importers-list" | "invoice" | "letter" | "other-document" | "appearance";
+            /** @description Which document it is, in words. */
+            reference: string;
+            /** @description What the claim says that it bears on. */
+            claim: string;
+            /** @description What the claim is about, in words; null where that may not be seen. */
+            about: string | null;
+            /** @description Name of who brought it. */
+            keeper: string;
+            /**
+             * Format: date-time
+             * @description When it was brought, RFC 3339 in UTC.
+             */
+            createdAt: string;
+        };
+        DueReviewsView: {
+            /** @description The longest waiting first; empty for who may not review. */
+            items: components["schemas"]["DueReviewView"][];
+            /** @description How many there are in all. */
+            total: number;
+        };
+        WarnedRecordView: {
+            /**
+             * @description Whether it is an animal or a clutch.
+             * @enum {string}
+             */
+            kind: "animal" | "clutch";
+            /**
+             * Format: uuid
+             * @description Id of the record.
+             */
+            id: string;
+            /** @description What people call it: an animal's code or number, a clutch's title. */
+            title: string;
+            /** @description Its warnings, at least one. */
+            warnings: components["schemas"]["WarningView"][];
+        };
+        DueWarningsView: {
+            /** @description Animals before clutches, newest first. */
+            items: components["schemas"]["WarnedRecordView"][];
+            /** @description How many were found in all among those looked at. */
+            total: number;
+            /** @description How many of the newest records were looked at, of each kind at most. */
+            lookedAt: number;
+        };
+        ProfileGapView: {
+            /**
+             * Format: uuid
+             * @description Id of the species.
+             */
+            speciesId: string;
+            /** @description Scientific name. */
+            species: string;
+            /** @description What its profile lacks. */
+            missing: ("laying-to-hatching" | "hatching-to-leaving-water" | "maturity" | "sexable-by-looks" | "eggs-per-clutch" | "between-clutches" | "snout-vent-male" | "snout-vent-female" | "lifespan")[];
+        };
+        TodayView: {
+            /**
+             * Format: date
+             * @description The day that this is reckoned for, YYYY-MM-DD.
+             */
+            on: string;
+            /**
+             * @description Whose animals and clutches were looked at.
+             * @enum {string}
+             */
+            of: "mine" | "club";
+            /** @description Eggs that should hatch. */
+            hatching: components["schemas"]["DueClutchesView"];
+            /** @description Tadpoles that should leave the water. */
+            leavingWater: components["schemas"]["DueClutchesView"];
+            /** @description Living animals without a sex that are old enough to tell. */
+            sexing: components["schemas"]["SexingView"];
+            /** @description Animals offered to whoever asks. */
+            transfers: components["schemas"]["DueTransfersView"];
+            /** @description Evidence of others to review. */
+            reviews: components["schemas"]["DueReviewsView"];
+            /** @description Records that look implausible, where nobody accepted that. */
+            warnings: components["schemas"]["DueWarningsView"];
+            /** @description Species kept of whose profile something is missing that days are reckoned from. */
+            profiles: components["schemas"]["ProfileGapView"][];
+            /** @description Whether whoever asks keeps an animal, alive or not. */
+            keepsAnimals: boolean;
+            /** @description Whether whoever asks has a pairing. */
+            keepsPairings: boolean;
         };
         CreatedCounts: {
             /** @description Animals. */
@@ -13390,6 +13652,10 @@ export interface operations {
                 pairingId?: string;
                 /** @description Clutches of which this animal may be a parent. */
                 parentId?: string;
+                /** @description Clutches of which a possible parent or a young stands in this line. */
+                lineId?: string;
+                /** @description Clutches in the egg, in the water, out of it, or ended without young. */
+                stage?: "egg" | "water" | "out" | "ended";
                 /** @description Exactly this code; case does not matter. */
                 code?: string;
                 /** @description Laid, or perhaps laid, in this year or later. */
@@ -22137,6 +22403,68 @@ export interface operations {
             };
             /** @description precondition-required: the If-Match header is missing. */
             428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getTodayToday: {
+        parameters: {
+            query?: {
+                /** @description The day by the calendar where the tanks stand, YYYY-MM-DD; today in UTC if left out. */
+                on?: string;
+                /** @description mine: what whoever asks keeps, if left out; club: what all keepers keep, as far as it may be seen. Offers and reviews are those of whoever asks. */
+                of?: "mine" | "club";
+                /** @description How many of each kind at most; 30 if left out. Each says how many there are in all. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TodayView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };
