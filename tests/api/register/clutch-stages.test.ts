@@ -138,7 +138,7 @@ describe('clutches are listed', () => {
       make.clutch({ sires: [{ individualId: inLine?.id }], laid: '2026-08-01', ...fields });
     const [eggs, tadpoles] = [await one({}), await one({ hatched: 3 })];
     const ofYoung = await make.clutch({ sires: [{ individualId: outside?.id }], laid: '2026-07-01' });
-    await make.offspring(ofYoung.id, { animals: [{ lineId }] } as never);
+    await make.offspring(ofYoung.id, { animals: [{ lineId }] });
     expect(await list(`lineId=${lineId}`)).toEqual(expect.arrayContaining([eggs.id, tadpoles.id, ofYoung.id]));
     expect(await list(`lineId=${lineId}&stage=egg`)).toEqual([eggs.id]);
     expect(await list(`lineId=${lineId}&stage=water`)).toEqual([tadpoles.id]);
