@@ -1,11 +1,12 @@
 import { animalItem, eggOffset, founderBoxes, linkItems, memberOffset, needsMark, type Item } from './chart-items.ts';
-import { orderInBands } from './band-order.ts';
+import { guessInBands } from './band-order.ts';
 import { eventTimes, type EventTimes } from './event-times.ts';
 import { clutchShare, generations, genomeShares } from './genome-shares.ts';
 import { measures } from './measures.ts';
 import { readPedigree, type PedigreeGraph } from './pedigree-graph.ts';
 import type { ClutchNode, IndividualNode, PedigreeView, SourceNode } from './pedigree-view.ts';
 import { placeItems } from './place-items.ts';
+import { layoutInRows } from './row-layout.ts';
 import { buildStreams, type Stream } from './streams.ts';
 import { timeScale, type Need, type Tick, type TimeScale } from './time-scale.ts';
 
@@ -48,22 +49,43 @@ export interface AncestorLayout {
   brackets: Bracket[];
   streams: Stream[];
   ticks: Tick[];
+  /** A large pedigree stands in rows, each what happened between two times; else everything hangs at its own date. */
+  inRows: boolean;
   graph: PedigreeGraph;
 }
 
+/** Most animals that hang each at its own date; more would spread over a chart that nobody can follow. */
+const freeMost = 48;
+
 /**
- * Lays out the ancestors of one animal: time runs down at true dates, each animal stands once, streams are as wide as
- * their expected part in the root's genome. Pure and deterministic: the same pedigree gives the same picture, in
- * whatever order its nodes come. `leastWidth` (px) is filled when the pedigree is narrower.
+ * Lays out the ancestors of one animal: time runs down, each animal stands once, streams are as wide as their expected part in the
+ * root's genome. Up to 48 animals hang at their true dates; more stand in rows by time, as many side by side as keeps the whole in a
+ * good shape. Pure and deterministic: the same pedigree gives the same picture, in whatever order its nodes come. `leastWidth` (px) is
+ * filled when the pedigree is narrower.
  */
 export function layoutAncestors(view: PedigreeView, leastWidth = 0): AncestorLayout {
   const graph = readPedigree(view);
   const shares = genomeShares(graph);
   const times = eventTimes(graph);
+  if (graph.individuals.size > freeMost) {
+    const { items, itemOf, links, ticks, width, height } = layoutInRows(graph, shares, times, leastWidth);
+    const streams = buildStreams(shares, items, links);
+    return {
+      width,
+      height,
+      animals: placeAnimals(graph, shares, itemOf, streams),
+      eggs: items.flatMap((item) => placeEgg(graph, shares, item)),
+      brackets: bracketsInRows(graph, items),
+      streams,
+      ticks,
+      inRows: true,
+      graph,
+    };
+  }
   const scale = buildScale(graph, times);
   const { items, itemOf } = buildItems(graph, times, scale);
   const { links, lanes } = linkItems(graph, shares, itemOf);
-  orderInBands(graph, items, links, itemOf);
+  guessInBands(graph, items, links, itemOf);
   placeItems([...items, ...lanes], links);
   const width = moveIntoFrame(items, lanes, leastWidth);
   const streams = buildStreams(shares, items, links);
@@ -75,6 +97,7 @@ export function layoutAncestors(view: PedigreeView, leastWidth = 0): AncestorLay
     brackets: items.flatMap((item) => placeBracket(graph, item)),
     streams,
     ticks: times.dated ? scale.ticks : [],
+    inRows: false,
     graph,
   };
 }
@@ -202,4 +225,28 @@ function placeBracket(graph: PedigreeGraph, item: Item): Bracket[] {
   const legs = item.members.map((_, index) => item.x + index * measures.pitch);
   const right = item.x + (item.members.length - 1) * measures.pitch + measures.textRight - 6;
   return [{ source, x: item.x - 10, right, y: item.y - 22, legs }];
+}
+
+/** Founders of one source that stand next to each other in a row share a bracket. */
+function bracketsInRows(graph: PedigreeGraph, items: Item[]): Bracket[] {
+  const founders = items.filter((item) => item.source !== null).sort((a, b) => a.y - b.y || a.x - b.x);
+  const runs: Item[][] = [];
+  for (const item of founders) {
+    const run = runs[runs.length - 1];
+    const before = run?.[run.length - 1];
+    if (run && before?.source === item.source && before.y === item.y && isBeside(items, before, item)) run.push(item);
+    else runs.push([item]);
+  }
+  return runs.flatMap((run) => {
+    const [first] = run;
+    const last = run[run.length - 1];
+    const source = graph.sources.get(first?.source ?? '');
+    if (!first || !last || !source) return [];
+    const legs = run.map((item) => item.x);
+    return [{ source, x: first.x - 10, right: last.x + measures.textRight - 6, y: first.y - 22, legs }];
+  });
+}
+
+function isBeside(items: Item[], left: Item, right: Item): boolean {
+  return !items.some((other) => other.y === left.y && other.x > left.x && other.x < right.x);
 }

@@ -2,17 +2,23 @@
 /* eslint-disable svelte/prefer-svelte-reactivity */
 import { ProblemError } from '$lib/api/problem.ts';
 import { percent } from '$lib/ui/figures.ts';
-import { layoutAncestors, type PlacedAnimal } from './ancestor-layout.ts';
+import { layoutAncestors, type AncestorLayout, type PlacedAnimal } from './ancestor-layout.ts';
 import { nameOf } from './ancestor-table.ts';
 import { moveFrom } from './chart-moves.ts';
 import { islandOf } from './island.ts';
+import { layoutApart, readyWorker } from './layout-apart.ts';
 import { pathsOfLoops, topOfLoop, type LoopPaths } from './loop-paths.ts';
 import { chosenInWords, litShare } from './loop-words.ts';
 import { pathsToRoot } from './loops.ts';
 import type { PedigreeView } from './pedigree-view.ts';
 import { ancestorsInChart, type ChartAncestor, type LoopsThrough, type ShownLoops } from './shown-loops.ts';
 
-export const generationChoices = [3, 4, 6, 8, 12] as const;
+export const generationChoices = [1, 2, 3, 4, 5, 6, 7, 8] as const;
+/** How far back a chart goes where nobody chose. */
+export const usualGenerations = 4;
+
+/** Most nodes that are laid out in the page; more go to a worker. */
+export const nodesInPage = 100;
 
 /** Where a chart gets its pedigree from, so many generations back. */
 export type ReadPedigree = (generations: number) => Promise<PedigreeView>;
@@ -23,7 +29,7 @@ const nothingLit: LoopPaths = { nodes: new Set(), streams: new Set(), isWhole: t
 export class AncestorChart {
   pedigree = $state.raw<PedigreeView | null>(null);
   problem = $state('');
-  generations = $state(4);
+  generations = $state(usualGenerations);
   asTable = $state(false);
   frameWidth = $state(0);
   focused = $state<string | null>(null);
@@ -33,9 +39,13 @@ export class AncestorChart {
   #came: string | null = null;
   #asked: symbol | null = null;
 
-  readonly layout = $derived(
-    this.pedigree && this.frameWidth > 0 ? layoutAncestors(this.pedigree, this.frameWidth) : null,
-  );
+  /** What is drawn now. A new pedigree takes its place when it is laid out; until then the old picture stays. */
+  layout = $state.raw<AncestorLayout | null>(null);
+  /** How many animals are being laid out beside the page; 0 when none. */
+  layingOut = $state(0);
+  #isBusy = false;
+  #isStale = false;
+
   /** Common ancestors in the chart, by id. */
   readonly common = $derived.by(() =>
     this.layout ? ancestorsInChart(this.layout.graph, this.#shown()) : new Map<string, ChartAncestor>(),
@@ -101,6 +111,7 @@ export class AncestorChart {
   async read(ask: ReadPedigree, generations: number): Promise<void> {
     const asked = Symbol();
     this.#asked = asked;
+    if (generations > 5) readyWorker();
     try {
       const answer = await ask(generations);
       if (this.#asked !== asked) return;
@@ -108,10 +119,42 @@ export class AncestorChart {
       this.focused = answer.root;
       this.pointed = null;
       this.problem = '';
+      await this.arrange();
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
       if (this.#asked === asked) this.problem = error.detail;
     }
+  }
+
+  /** Lays out what was read, for the frame as wide as it is; called whenever one of them changes. */
+  async arrange(): Promise<void> {
+    const { pedigree, frameWidth } = this;
+    if (!pedigree || frameWidth <= 0) return;
+    if (pedigree.nodes.length <= nodesInPage && !this.#isBusy) {
+      this.layout = layoutAncestors(pedigree, frameWidth);
+      return;
+    }
+    this.#isStale = true;
+    if (this.#isBusy) return;
+    this.#isBusy = true;
+    try {
+      let again = true;
+      while (again) again = await this.#arrangeApart();
+    } finally {
+      this.#isBusy = false;
+      this.layingOut = 0;
+    }
+  }
+
+  /** Gives whether something else has to be laid out since. */
+  async #arrangeApart(): Promise<boolean> {
+    const { pedigree, frameWidth } = this;
+    this.#isStale = false;
+    if (!pedigree) return false;
+    this.layingOut = pedigree.nodes.filter(({ kind }) => kind === 'individual').length;
+    const layout = await layoutApart(pedigree, frameWidth).catch(() => layoutAncestors(pedigree, frameWidth));
+    if (this.pedigree === pedigree) this.layout = layout;
+    return this.#isStale;
   }
 
   /** Moves the keyboard's place; gives the animal to focus, or null when the key means nothing here. */

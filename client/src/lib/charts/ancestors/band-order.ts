@@ -4,7 +4,7 @@ import { parentLinks, type PedigreeGraph } from './pedigree-graph.ts';
 import { separate } from './separate.ts';
 
 /** One thing in one band: an item, or a place where a stream passes through the band. */
-interface Cell {
+export interface Cell {
   item: Item | null;
   link: Link | null;
   band: number;
@@ -23,12 +23,28 @@ interface Segment {
 }
 
 /**
- * First guess of every item's x. Items lie in bands by height; the order inside the bands is improved by going up and
- * down with barycentres, keeping the order with the fewest crossings, then places are drawn towards their neighbours.
- * The result is written into `x` of the items and lanes.
+ * First guess of every item's x. Items lie in bands by height; after their order inside the bands places are drawn towards their
+ * neighbours. The result is written into `x` of the items and lanes.
  */
-export function orderInBands(graph: PedigreeGraph, items: Item[], links: Link[], itemOf: Map<string, Item>): void {
-  const bands = buildCells(items, links, firstVisits(graph, itemOf));
+export function guessInBands(graph: PedigreeGraph, items: Item[], links: Link[], itemOf: Map<string, Item>): void {
+  const top = Math.min(...items.map((item) => item.y));
+  const bandOf = (item: Item): number => Math.floor((item.y - top) / measures.band);
+  guessPlaces(orderInBands(items, links, firstVisits(graph, itemOf), bandOf));
+}
+
+/**
+ * The order from left to right of items in bands, with a cell in each band that a stream only passes through. Starting from the order
+ * `visits`, it is improved by going up and down with barycentres, keeping the order with the fewest crossings.
+ *
+ * @param bandOf the band of an item, from 0 at the top; a parent's is less than its young's
+ */
+export function orderInBands(
+  items: Item[],
+  links: Link[],
+  visits: ReadonlyMap<Item, number>,
+  bandOf: (item: Item) => number,
+): Cell[][] {
+  const bands = buildCells(items, links, visits, bandOf);
   let best = snapshot(bands);
   let fewest = crossings(bands);
   const rounds = items.length > 150 ? 8 : 16;
@@ -41,11 +57,11 @@ export function orderInBands(graph: PedigreeGraph, items: Item[], links: Link[],
     }
   }
   restore(best);
-  guessPlaces(bands);
+  return bands;
 }
 
 /** Items in the order in which a walk up from the root meets them: sires left, dams right. */
-function firstVisits(graph: PedigreeGraph, itemOf: Map<string, Item>): Map<Item, number> {
+export function firstVisits(graph: PedigreeGraph, itemOf: Map<string, Item>): Map<Item, number> {
   const visits = new Map<Item, number>();
   const entered = new Set<string>();
   const walk = (id: string): void => {
@@ -63,9 +79,12 @@ function firstVisits(graph: PedigreeGraph, itemOf: Map<string, Item>): Map<Item,
   return visits;
 }
 
-function buildCells(items: Item[], links: Link[], visits: Map<Item, number>): Cell[][] {
-  const top = Math.min(...items.map((item) => item.y));
-  const bandOf = (item: Item) => Math.floor((item.y - top) / measures.band);
+function buildCells(
+  items: Item[],
+  links: Link[],
+  visits: ReadonlyMap<Item, number>,
+  bandOf: (item: Item) => number,
+): Cell[][] {
   const bands: (Cell[] | undefined)[] = [];
   const add = (cell: Cell) => (bands[cell.band] ??= []).push(cell);
   const cells = new Map<Item, Cell>();

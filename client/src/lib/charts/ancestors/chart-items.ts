@@ -30,7 +30,17 @@ export interface Link {
   upper: Item;
   lower: Item;
   lane: Item | null;
+  /** In a chart of rows: how it passes the rows between. */
+  way?: RowWay;
   share: number;
+}
+
+/** The way of a stream between two rows: straight down out of the upper one, past each row between, straight down into the lower one. */
+export interface RowWay {
+  /** Lower edge of the upper row, and upper edge of the lower one. */
+  leaves: number;
+  enters: number;
+  past: { x: number; top: number; bottom: number }[];
 }
 
 /** Sideways place of an animal inside its item. */
@@ -46,6 +56,12 @@ export function eggOffset(item: Item): number {
 /** Rough width of a line of text, for room only; the drawing may be a little narrower. */
 export function textWidth(text: string, size: number): number {
   return text.length * size * 0.54;
+}
+
+/** A text cut to a width in pixels, with an ellipsis where something is cut off. */
+export function shortened(text: string, width: number, size: number): string {
+  const letters = Math.max(1, Math.floor(width / (size * 0.54)));
+  return text.length <= letters ? text : `${text.slice(0, letters - 1).trimEnd()}…`;
 }
 
 export interface FounderBox {
@@ -64,13 +80,14 @@ export function founderBoxes(graph: PedigreeGraph): FounderBox[] {
   return boxes;
 }
 
-/** An item for animals side by side whose symbols hang at height `y`. */
+/** An item for animals side by side whose symbols hang at height `y`; `narrow` gives the name of its source no more room than the animals. */
 export function animalItem(
   graph: PedigreeGraph,
   key: string,
   members: string[],
   origin: { clutch?: string; source?: string },
   y: number,
+  room: 'whole name' | 'narrow' = 'whole name',
 ): Item {
   const uncertain = members.some((id) => (graph.clutchesOf.get(id) ?? []).some((link) => link.probability < 1));
   const marked = members.some((id) => needsMark(graph, id));
@@ -90,7 +107,12 @@ export function animalItem(
   }
   if (origin.source !== undefined) {
     const name = textWidth(graph.sources.get(origin.source)?.title ?? '', 15) + 34;
-    extents.push({ left: -12, right: Math.max(right, name), top: y - measures.bracket, bottom: y - 14 });
+    extents.push({
+      left: -12,
+      right: room === 'narrow' ? right : Math.max(right, name),
+      top: y - measures.bracket,
+      bottom: y - 14,
+    });
   }
   return { key, members, clutch: origin.clutch ?? null, source: origin.source ?? null, y, extents, x: 0 };
 }

@@ -108,6 +108,21 @@ function usualGap(events: Event[]): number {
 
 function settle(events: Event[]): void {
   const gap = usualGap(events);
+  // one that is dated by nobody above or below it is found by way of another's young or parents, in a later round
+  while (spreadBetweenDated(events, gap));
+  for (const event of events) event.time ??= { year: 0, firm: false };
+  for (const event of [...events].reverse()) {
+    const limit = Math.min(...event.after.map((one) => (one.time?.year ?? Infinity) - leastGap));
+    if (event.time && !event.time.firm && event.time.year > limit) event.time = { year: limit, firm: false };
+  }
+  for (const event of events) {
+    const limit = Math.max(...event.before.map((one) => (one.time?.year ?? -Infinity) + leastGap));
+    if (event.time && event.time.year < limit) event.time = { year: limit, firm: false };
+  }
+}
+
+/** Gives a time to what stands above or below something that has one; gives whether there was any. */
+function spreadBetweenDated(events: Event[], gap: number): boolean {
   const above = new Map<Event, { year: number; steps: number }>();
   for (const event of events) {
     const over = event.before.flatMap((one) => above.get(one) ?? []);
@@ -122,15 +137,9 @@ function settle(events: Event[]): void {
     if (event.time) below.set(event, { year: event.time.year, steps: 0 });
     else if (nearest) below.set(event, { year: nearest.year, steps: nearest.steps + 1 });
   }
-  for (const event of events) event.time ??= { year: between(above.get(event), below.get(event), gap), firm: false };
-  for (const event of [...events].reverse()) {
-    const limit = Math.min(...event.after.map((one) => (one.time?.year ?? Infinity) - leastGap));
-    if (event.time && !event.time.firm && event.time.year > limit) event.time = { year: limit, firm: false };
-  }
-  for (const event of events) {
-    const limit = Math.max(...event.before.map((one) => (one.time?.year ?? -Infinity) + leastGap));
-    if (event.time && event.time.year < limit) event.time = { year: limit, firm: false };
-  }
+  const found = events.filter((event) => !event.time && (above.has(event) || below.has(event)));
+  for (const event of found) event.time = { year: between(above.get(event), below.get(event), gap), firm: false };
+  return found.length > 0;
 }
 
 type Nearest = { year: number; steps: number } | undefined;

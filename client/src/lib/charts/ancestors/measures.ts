@@ -30,6 +30,14 @@ export const measures = {
   laneGap: 4,
   /** Height in which a long stream turns from the animal into its lane, and from the lane to the egg. */
   turn: 46,
+  /** In a chart of rows: the usual height of a row with the streams below it, and the least width of a row. */
+  rowPitch: 130,
+  leastRow: 620,
+  /** How much wider than high such a chart is meant to be. */
+  aspect: 1.5,
+  /** Height between two rows in which streams go aside. */
+  leastBend: 34,
+  mostBend: 150,
   ruler: 58,
   top: 14,
   right: 18,

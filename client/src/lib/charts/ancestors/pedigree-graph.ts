@@ -59,7 +59,8 @@ export function readPedigree(view: PedigreeView): PedigreeGraph {
     else if (node.kind === 'clutch') graph.clutches.set(node.id, node);
     else graph.sources.set(node.id, node);
   }
-  const edges = [...view.edges].sort((a, b) => (a.from + a.to < b.from + b.to ? -1 : 1));
+  const ends = (edge: PedigreeView['edges'][number]): string => `${edge.from} ${edge.to} ${edge.role ?? ''}`;
+  const edges = [...view.edges].sort((a, b) => (ends(a) < ends(b) ? -1 : 1));
   for (const edge of edges) addEdge(graph, edge);
   for (const links of graph.parentsOf.values())
     links.sort(

@@ -72,8 +72,9 @@ function grouped(links: Link[], key: (link: Link) => string): Link[][] {
 /** Streams of all links and of every egg to its young, after the items have their places. */
 export function buildStreams(shares: Map<string, number>, items: Item[], links: Link[]): Stream[] {
   const ends = new Map<Link, Ends>();
-  const lowerX = (link: Link) => link.lane?.x ?? link.lower.x + eggOffset(link.lower);
-  const upperX = (link: Link) => link.lane?.x ?? link.upper.x + memberOffset(link.upper, link.link.parent);
+  const lowerX = (link: Link) => link.lane?.x ?? link.way?.past[0]?.x ?? link.lower.x + eggOffset(link.lower);
+  const upperX = (link: Link) =>
+    link.lane?.x ?? link.way?.past.at(-1)?.x ?? link.upper.x + memberOffset(link.upper, link.link.parent);
   for (const group of grouped(links, (link) => link.link.parent))
     for (const [link, out] of sideBySide(group, lowerX)) ends.set(link, { out, into: 0 });
   for (const group of grouped(links, (link) => link.link.clutch))
@@ -83,12 +84,14 @@ export function buildStreams(shares: Map<string, number>, items: Item[], links: 
 }
 
 function parentStream(link: Link, { out, into }: Ends): Stream {
-  const { upper, lower, lane } = link;
+  const { upper, lower, lane, way } = link;
   const start = { x: upper.x + memberOffset(upper, link.link.parent) + out, y: upper.y + measures.symbol };
   const end = { x: lower.x + eggOffset(lower) + into, y: lower.y - measures.drop };
-  const points = [start, { x: start.x, y: upper.y + measures.below }];
+  const points = [start, { x: start.x, y: way?.leaves ?? upper.y + measures.below }];
   const extent = lane?.extents[0];
   if (lane && extent) points.push({ x: lane.x, y: extent.top }, { x: lane.x, y: extent.bottom });
+  for (const { x, top, bottom } of way?.past ?? []) points.push({ x, y: top }, { x, y: bottom });
+  if (way) points.push({ x: end.x, y: way.enters });
   points.push(end);
   return {
     key: link.key,

@@ -27,13 +27,15 @@ const steps = [1, 2, 5, 10, 20, 25, 50, 100, 200, 500];
  */
 export function timeScale(first: number, last: number, perYear: number, needs: Need[]): TimeScale {
   const span = Math.max(last - first, 0.5);
-  const bins = Math.min(2400, Math.max(12, Math.ceil(span * 12)));
+  const bins = Math.min(4800, Math.max(12, Math.ceil(span * 12)));
   const width = span / bins;
   const tall = new Float64Array(bins).fill(perYear * width);
   const binOf = (year: number) => Math.min(bins - 1, Math.max(0, Math.floor((year - first) / width)));
   for (const need of [...needs].sort((a, b) => a.to - a.from - (b.to - b.from) || a.from - b.from)) {
-    const low = binOf(need.from);
-    const high = Math.max(low + 1, binOf(need.to));
+    // whole bins between the two only: of the first one an unknown part lies above
+    const from = binOf(need.from);
+    const high = Math.max(from + 1, binOf(need.to));
+    const low = high - from > 1 ? from + 1 : from;
     let sum = 0;
     for (let bin = low; bin < high; bin++) sum += tall[bin] ?? 0;
     const missing = need.pixels - sum;
@@ -52,7 +54,8 @@ export function timeScale(first: number, last: number, perYear: number, needs: N
   return { y, height, ticks: ticks(first, last, y) };
 }
 
-function ticks(first: number, last: number, y: (year: number) => number): Tick[] {
+/** Labelled years of a ruler between two years, as many as have room. */
+export function ticks(first: number, last: number, y: (year: number) => number): Tick[] {
   const perYear = (y(last) - y(first)) / Math.max(last - first, 1);
   const step = steps.find((one) => one * perYear >= 26) ?? 1000;
   const found: Tick[] = [];
