@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { traits, type CitesAppendix, type Trait } from '../../../shared/vocabulary.ts';
+import { forMembers } from '../../people/visibility.ts';
 import { decodeCursor, encodeCursor, toPage, type Page } from '../../platform/paging.ts';
 import { isId } from '../../platform/ids.ts';
 import { Conditions, countWhere, likePattern, orderBy, type SortColumn } from '../keyset.ts';
@@ -10,6 +11,8 @@ import type { SpeciesRangeView, SpeciesView } from './species.view.ts';
 type StoredRange = Omit<SpeciesRangeView, 'unit'>;
 
 interface SpeciesRow extends RecordRow {
+  readonly keeperId: string | null;
+  readonly keeper: string | null;
   readonly scientificName: string;
   readonly commonName: string | null;
   readonly citesAppendix: CitesAppendix | null;
@@ -17,13 +20,13 @@ interface SpeciesRow extends RecordRow {
   readonly ranges: StoredRange[];
 }
 
-const select = `
-  select ${recordColumns('s')}, s.scientific_name as "scientificName", s.common_name as "commonName",
+const select = (): string => `
+  select ${recordColumns('s')}, ${forMembers('s.keeper_id')} as "keeperId", ${forMembers('k.name')} as keeper, s.scientific_name as "scientificName", s.common_name as "commonName",
     s.cites_appendix as "citesAppendix", s.native_range as "nativeRange",
     coalesce((select json_agg(json_build_object('trait', r.trait, 'usualLeast', r.usual_least, 'usualMost', r.usual_most,
       'extremeLeast', r.extreme_least, 'extremeMost', r.extreme_most, 'source', r.source) order by r.trait)
       from species_range r where r.species_id = s.id), '[]') as ranges
-  from species s`;
+  from species s left join keeper k on k.id = s.keeper_id`;
 
 const byName: readonly SortColumn[] = [
   { sql: 'lower(s.scientific_name)', type: 'text' },
@@ -33,7 +36,7 @@ const byName: readonly SortColumn[] = [
 /** One species profile by its id (primary key), or null. */
 export async function findSpecies(manager: EntityManager, id: string): Promise<SpeciesView | null> {
   if (!isId(id)) return null;
-  const [row] = await manager.query<SpeciesRow[]>(`${select} where s.id = $1`, [id]);
+  const [row] = await manager.query<SpeciesRow[]>(`${select()} where s.id = $1`, [id]);
   return row ? toSpeciesView(row) : null;
 }
 
@@ -48,7 +51,7 @@ export async function listSpecies(manager: EntityManager, query: SpeciesQuery): 
   const total = query.total ? await countWhere(manager, 'species s', conditions) : undefined;
   if (query.after !== undefined) conditions.addAfter(byName, decodeCursor('name', byName.length, query.after), false);
   const rows = await manager.query<SpeciesRow[]>(
-    `${select} where ${conditions.sql} order by ${orderBy(byName, false)} limit ${query.limit + 1}`,
+    `${select()} where ${conditions.sql} order by ${orderBy(byName, false)} limit ${query.limit + 1}`,
     conditions.parameters,
   );
   return toPage(
@@ -63,6 +66,8 @@ export async function listSpecies(manager: EntityManager, query: SpeciesQuery): 
 function toSpeciesView(row: SpeciesRow): SpeciesView {
   return {
     ...toRecordView(row),
+    keeperId: row.keeperId,
+    keeper: row.keeper,
     scientificName: row.scientificName,
     commonName: row.commonName,
     citesAppendix: row.citesAppendix,

@@ -28,6 +28,16 @@ export class SpeciesRangeView {
 
 /** A species profile. */
 export class SpeciesView extends RecordView {
+  @Shown({
+    description: 'Id of whoever wrote the profile, who may change it as registrars may; null to strangers.',
+    type: String,
+    nullable: true,
+  })
+  keeperId: string | null;
+
+  @Shown({ description: 'Who wrote the profile; null to strangers.', type: String, nullable: true })
+  keeper: string | null;
+
   @Shown({ description: 'Scientific name.' })
   scientificName: string;
 

@@ -24,6 +24,8 @@ describe('a species profile', () => {
       ranges: mediumPoisonFrog,
     });
     expect(species).toMatchObject({ citesAppendix: 'II', nativeRange: ['EC', 'PE'] });
+    const { keeper } = (await api.http.get('/api/v1/session').expect(200)).body as { keeper: { id: string } };
+    expect(species).toMatchObject({ keeperId: keeper.id }); // who wrote it may change it
     expect(species.ranges).toHaveLength(mediumPoisonFrog.length);
     expect(species.ranges.find((range) => range.trait === 'snout-vent-male')).toEqual({
       trait: 'snout-vent-male',

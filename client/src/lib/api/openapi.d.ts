@@ -2916,6 +2916,10 @@ export interface components {
             updatedAt: string;
             /** @description Set when the record was withdrawn; null while it stands. */
             withdrawn: components["schemas"]["WithdrawnView"] | null;
+            /** @description Id of whoever wrote the profile, who may change it as registrars may; null to strangers. */
+            keeperId: string | null;
+            /** @description Who wrote the profile; null to strangers. */
+            keeper: string | null;
             /** @description Scientific name. */
             scientificName: string;
             /** @description Common name. */

@@ -13,6 +13,7 @@ const to = (address: string, words: string, needs?: Needs, keys?: string): Actio
 export const go = {
   goRegister: to('/register', 'Go to the register', undefined, 'R'),
   goLines: to('/lines', 'Go to the lines', ['read', 'line'], 'L'),
+  goSpecies: to('/species', 'Go to the species profiles', ['read', 'species']),
   goPairings: to('/pairings', 'Go to the pairings', ['read', 'pairing']),
   goMatch: to('/match', 'Go to Match', ['ask', 'lineage']),
   goPlans: to('/plans', 'Go to the kept plans', ['read', 'plan']),
