@@ -95,6 +95,7 @@ function tellValue(kind: JournalKind | undefined, property: string, value: unkno
       .join(', ');
   const text = typeof value === 'string' ? value : JSON.stringify(value);
   if (reference !== undefined) return nameOf(reference, text);
-  if (property === 'number') return formatRegistryNumber(text);
+  // the number of a sheet is kept as it is read, with its check character
+  if (property === 'number' && /^\d+$/.test(text)) return formatRegistryNumber(text);
   return kind?.dates?.includes(property) && isDate(text) ? dateInWords(text) : text;
 }

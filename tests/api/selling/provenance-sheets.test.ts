@@ -230,6 +230,8 @@ describe('making a sheet', () => {
     const answer = await seller.keeper.http.post('/api/v1/provenance-sheets').send({ animals: ids }).expect(201);
     const entry = String(answer.headers['journal-entry']);
     const read = await seller.keeper.http.get(`/api/v1/journal/${entry}`).expect(200);
+    const { changes } = bodyOf<{ changes: { field: string; after: string }[] }>(read);
+    expect(changes.find(({ field }) => field === 'number')?.after).toBe(bodyOf<SheetView>(answer).number);
     expect(read.text).toContain(bodyOf<SheetView>(answer).number);
     const other = await api.addKeeper('Curious');
     await other.http.get(`/api/v1/journal/${entry}`).expect(404);
