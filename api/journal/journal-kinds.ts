@@ -77,6 +77,8 @@ export class ChangedSince extends Error {
   constructor(
     readonly recordId: string,
     readonly sinceVersion: number | null,
+    /** The entry since which it was changed, where that is not the one to be undone but one of several that go with it. */
+    readonly entryId: string | null = null,
   ) {
     super('the record was changed since');
   }

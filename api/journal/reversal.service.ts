@@ -53,7 +53,13 @@ export class ReversalService {
   }
 
   private async changedSince(manager: EntityManager, error: ChangedSince, entryId: string): Promise<ConflictProblem> {
-    const later = await readEntriesSince(manager, this.kinds, error.recordId, error.sinceVersion, entryId);
+    const later = await readEntriesSince(
+      manager,
+      this.kinds,
+      error.recordId,
+      error.sinceVersion,
+      error.entryId ?? entryId,
+    );
     return new ConflictProblem('The record was changed again after this. Undo the later changes first, newest first.', {
       since: await this.journal.viewsOf(manager, later),
     });

@@ -116,11 +116,15 @@ export class ForbiddenProblem extends Problem {
   }
 }
 
+/** Whether the acting keeper may do something to a record. */
+export function isAllowedTo(action: Action, kind: Subject, record: Owned): boolean {
+  return may(permissionsOf(viewer(), { publicReading: false }), action, kind, record);
+}
+
 /** Refuses with 403 (a stranger: 401) what the acting keeper may not do to a record. */
 export function authorize(action: Action, kind: Subject, record: Owned): void {
-  const who = viewer();
-  if (may(permissionsOf(who, { publicReading: false }), action, kind, record)) return;
-  if (who === null) throw new SignInProblem();
+  if (isAllowedTo(action, kind, record)) return;
+  if (viewer() === null) throw new SignInProblem();
   throw new ForbiddenProblem(
     'This record belongs to another keeper. Ask its keeper or a registrar to change it; you can add a remark of your own.',
   );

@@ -37,36 +37,55 @@ export interface NewEntry {
  * the answer then carries in the header Journal-Entry (the first entry of a request).
  */
 export async function writeEntry(manager: EntityManager, entry: NewEntry): Promise<string> {
+  const [id] = await writeEntries(manager, [entry]);
+  if (id === undefined) throw new Error('an entry was asked for');
+  return id;
+}
+
+/** Entries that one statement carries. */
+const SLICE = 200;
+
+/** Writes several entries as `writeEntry` does one, and gives their ids in their order. */
+export async function writeEntries(manager: EntityManager, entries: readonly NewEntry[]): Promise<string[]> {
   const asked = currentRequest();
-  const who = asked?.viewer ?? null;
-  const via = who?.via ?? (entry.keeperId === undefined ? 'service' : 'session');
-  const id = newId();
-  await manager.query(
-    `with entry as (
+  const ids: string[] = [];
+  for (let from = 0; from < entries.length; from += SLICE) {
+    const rows = entries.slice(from, from + SLICE).map((entry) => valuesOf(entry, asked));
+    const width = rows[0]?.length ?? 0;
+    const places = rows.map((row, at) => `(${row.map((_, column) => `$${at * width + column + 1}`).join(', ')})`);
+    await manager.query(
+      `with entry as (
        insert into journal_entry (id, keeper_id, via, request_id, action, kind, record_id, record_version, owner_id, visibility,
          before, after, reason, reverses_id, about_ids)
-       values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15) returning id)
+       values ${places.join(', ')} returning id)
      insert into journal_unsealed (entry_id) select id from entry`,
-    [
-      id,
-      entry.keeperId ?? who?.id ?? null,
-      via,
-      asked?.requestId ?? null,
-      entry.action,
-      entry.kind,
-      entry.recordId,
-      entry.recordVersion ?? null,
-      entry.ownerId ?? null,
-      entry.visibility ?? 'club',
-      asJson(entry.before),
-      asJson(entry.after),
-      entry.reason ?? null,
-      entry.reversesId ?? null,
-      entry.aboutIds ?? [],
-    ],
-  );
-  if (asked) asked.journalEntryId ??= id;
-  return id;
+      rows.flat(),
+    );
+    ids.push(...rows.map(([id]) => id as string));
+  }
+  if (asked) asked.journalEntryId ??= ids[0];
+  return ids;
+}
+
+function valuesOf(entry: NewEntry, asked: ReturnType<typeof currentRequest>): unknown[] {
+  const who = asked?.viewer ?? null;
+  return [
+    newId(),
+    entry.keeperId ?? who?.id ?? null,
+    who?.via ?? (entry.keeperId === undefined ? 'service' : 'session'),
+    asked?.requestId ?? null,
+    entry.action,
+    entry.kind,
+    entry.recordId,
+    entry.recordVersion ?? null,
+    entry.ownerId ?? null,
+    entry.visibility ?? 'club',
+    asJson(entry.before),
+    asJson(entry.after),
+    entry.reason ?? null,
+    entry.reversesId ?? null,
+    entry.aboutIds ?? [],
+  ];
 }
 
 const asJson = (form: KeptForm | null): string | null => (form === null ? null : JSON.stringify(form));

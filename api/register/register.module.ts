@@ -19,6 +19,9 @@ import { SourcesService } from './sources/sources.service.ts';
 import { SpeciesController } from './species/species.controller.ts';
 import { SpeciesService } from './species/species.service.ts';
 import { registerKinds } from './undo/register-kinds.ts';
+import { togetherKind } from './together/together-kind.ts';
+import { TogetherController } from './together/together.controller.ts';
+import { TogetherService } from './together/together.service.ts';
 import { WarningsController } from './warnings/warnings.controller.ts';
 import { WarningsService } from './warnings/warnings.service.ts';
 import { WithdrawalService } from './withdrawal.service.ts';
@@ -29,6 +32,7 @@ import { WithdrawalService } from './withdrawal.service.ts';
     SpeciesController,
     LinesController,
     SourcesController,
+    TogetherController,
     IndividualsController,
     PairingsController,
     ClutchesController,
@@ -41,6 +45,7 @@ import { WithdrawalService } from './withdrawal.service.ts';
     SpeciesService,
     LinesService,
     SourcesService,
+    TogetherService,
     IndividualsService,
     PairingsService,
     ClutchesService,
@@ -55,6 +60,6 @@ export class RegisterModule implements OnModuleInit {
   constructor(@Inject(JournalKinds) private readonly kinds: JournalKinds) {}
 
   onModuleInit(): void {
-    for (const kind of registerKinds) this.kinds.add(kind);
+    for (const kind of [...registerKinds, togetherKind]) this.kinds.add(kind);
   }
 }

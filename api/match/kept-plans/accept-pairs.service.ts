@@ -10,6 +10,7 @@ import { holdPedigree } from '../../platform/revision.ts';
 import { inTransaction } from '../../platform/transaction.ts';
 import { lockStanding, writeChange } from '../../register/change.ts';
 import { sayOfChange } from '../../register/kept/note-change.ts';
+import { moveOut } from '../../register/pairings/move-out.ts';
 import { addPairing } from '../../register/pairings/pairings.service.ts';
 import { AnimalNames } from '../plan/animal-names.ts';
 import type { PlanLeave } from '../plan/plan.dto.ts';
@@ -19,7 +20,6 @@ import type { KeptPlan } from './kept-plan.entity.ts';
 import { keptPlanKind } from './kept-plan.queries.ts';
 import type { KeptPlanView } from './kept-plan.view.ts';
 import { readKept, viewOf } from './kept-plans.service.ts';
-import { moveOut } from './move-out.ts';
 import { readPairsToday, type PairToday } from './pairs-today.ts';
 import { placedRows } from './placed-rows.ts';
 

@@ -5,6 +5,7 @@ import type { KeptForm } from '../../platform/journal-entry.ts';
 import { sayOfChange } from '../../register/kept/note-change.ts';
 import { pairingKind } from '../../register/pairings/pairings.service.ts';
 import { recordKind } from '../../register/undo/record-kind.ts';
+import { entriesOfRequest } from '../../register/undo/entries-of-request.queries.ts';
 import { undoOf, type AnyKind } from '../../register/undo/undo-change.ts';
 import { KeptPlanPair, type PairState } from './kept-plan-pair.entity.ts';
 import { keptPlanKind } from './kept-plan.queries.ts';
@@ -37,32 +38,8 @@ function undoAccepting(action: JournalAction): Undo {
     await undoDeciding(manager, entry);
     sayOfChange(manager, entry.recordId, { action });
     const undo: Partial<Record<JournalAction, Undo>> = undoOf(pairingKind);
-    for (const one of await readPairingEntries(manager, entry.id)) await undo[one.action]?.(manager, one);
+    for (const one of await entriesOfRequest(manager, entry.id, ['pairing'])) await undo[one.action]?.(manager, one);
   };
-}
-
-/** No request takes longer: milliseconds within which all its entries lie. */
-const REQUEST_TAKES = 120_000;
-
-/** The least id that a record of a moment can have: ids begin with their milliseconds. */
-const idOfMoment = (milliseconds: number): string => {
-  const digits = Math.max(0, milliseconds).toString(16).padStart(12, '0');
-  return `${digits.slice(0, 8)}-${digits.slice(8)}-0000-0000-000000000000`;
-};
-
-/**
- * What the transaction of an entry did to pairings, in the order in which it can be undone: an animal leaves the one place before it lives in
- * the other. Entries of one moment are in no order of their own. By the primary key: the ids of one request lie close together.
- */
-async function readPairingEntries(manager: EntityManager, id: string): Promise<EntryToUndo[]> {
-  const moment = parseInt(id.replace('-', '').slice(0, 12), 16);
-  return manager.query<EntryToUndo[]>(
-    `select j.id, j.kind, j.action, j.record_id as "recordId", j.record_version as "recordVersion", j.before, j.after, j.about_ids as "aboutIds"
-     from journal_entry j join journal_entry e on e.id = $1
-     where j.id between $2 and $3 and j.kind = 'pairing' and j.request_id = e.request_id and j.keeper_id = e.keeper_id and j.xmin = e.xmin
-     order by array_position(array['added', 'restored', 'changed', 'withdrawn'], j.action), j.id`,
-    [id, idOfMoment(moment - REQUEST_TAKES), idOfMoment(moment + REQUEST_TAKES)],
-  );
 }
 
 async function writePairs(manager: EntityManager, { recordId, before }: EntryToUndo): Promise<void> {

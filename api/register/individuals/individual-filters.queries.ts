@@ -102,7 +102,24 @@ async function idsByName(
   return (await manager.query<{ id: string }[]>(`select id from ${table} where ${test}`, [name])).map((row) => row.id);
 }
 
-/** A word of the search box: the beginning of a number, or any part of the code, the line, the species or the keeper. */
+/** Whether the index of trigrams finds a fragment in the midst of a code: three characters together, or fewer beside what parts a code. */
+const hasTrigram = /[\p{L}\p{N}]{3}|[^\p{L}\p{N}][\p{L}\p{N}]|[\p{L}\p{N}]{2}[^\p{L}\p{N}]/u;
+/** What parts of a code are told apart by, as a pattern. */
+const partings = ['-', '/', '.', '\\_', ' '];
+
+/**
+ * The code has the fragment: anywhere, by individual_code_trigram; a fragment too short for that where the code or a part of it begins, by
+ * individual_code_index and, with the parting before it, individual_code_trigram. Anything else would walk through all animals.
+ */
+function codeChoices(conditions: Conditions, word: string): string[] {
+  const pattern = likePattern(word);
+  // signs alone are looked for anywhere: where codes have them, most do
+  const isShort = /[\p{L}\p{N}]/u.test(word) && !hasTrigram.test(word);
+  const before = isShort ? ['', ...partings.map((parting) => `%${parting}`)] : ['%'];
+  return before.map((start) => `lower(i.code) like ${conditions.bind(start + pattern.slice(1))}`);
+}
+
+/** A word of the search box: the beginning of a number, or a part of the code, the line, the species or the keeper. */
 async function addWord(manager: EntityManager, conditions: Conditions, word: string): Promise<void> {
   const pattern = likePattern(word);
   const named = await manager.query<{ table: string; id: string }[]>(
@@ -111,7 +128,7 @@ async function addWord(manager: EntityManager, conditions: Conditions, word: str
      union all select 'keeper_id', id from keeper where lower(name) like $1 and ${isStranger() ? 'false' : 'true'}`,
     [pattern],
   );
-  const choices = [`lower(i.code) like ${conditions.bind(pattern)}`, ...numberChoices(conditions, word)];
+  const choices = [...codeChoices(conditions, word), ...numberChoices(conditions, word)];
   for (const column of ['line_id', 'species_id', 'keeper_id']) {
     const ids = named.filter((row) => row.table === column).map((row) => row.id);
     if (ids.length > 0) choices.push(`i.${column} = any(${conditions.bind(ids)}::uuid[])`);

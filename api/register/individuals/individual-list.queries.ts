@@ -8,7 +8,7 @@ import { individualConditions } from './individual-filters.queries.ts';
 import { readIndividualItems } from './individual.queries.ts';
 import type { IndividualItemView } from './individual.view.ts';
 
-/** Most animals of a line or source that are sorted, rather than looked for along the index of a figure. */
+/** Most animals of a line, source or search that are sorted, rather than looked for along the index of the order. */
 const sortedMost = 5000;
 
 type GroupSort = 'line' | 'species' | 'keeper';
@@ -51,7 +51,13 @@ export async function listIndividuals(
           areFew: await isFew(manager, query, filters),
           areLiving: query.status === 'alive',
         })
-      : await findPlaces(manager, ownOrder(columns, sort, order), filters, after, limit + 1);
+      : await findPlaces(
+          manager,
+          ownOrder(sort, order, query.q !== undefined && (await isFew(manager, query, filters))),
+          filters,
+          after,
+          limit + 1,
+        );
   const items = await readIndividualItems(
     manager,
     places.map((place) => place.id),
@@ -74,9 +80,12 @@ function columnsOf(sort: IndividualSort): readonly SortColumn[] {
   return isFigureSort(sort) ? figureOrder(sort) : ownOrders[sort];
 }
 
-/** Whether the animals asked for belong to a line or source and are so few that sorting them is the cheapest. */
+/**
+ * Whether the animals asked for belong to a line or source, or are searched for, and are so few that sorting them is the cheapest. The planner
+ * cannot know how rare a fragment is; where it thinks it common it walks through all animals in their order.
+ */
 async function isFew(manager: EntityManager, query: IndividualQuery, filters: Conditions): Promise<boolean> {
-  if (query.lineId === undefined && query.line === undefined && query.sourceId === undefined) return false;
+  if ([query.lineId, query.line, query.sourceId, query.q].every((said) => said === undefined)) return false;
   const [row] = await manager.query<{ few: boolean }[]>(
     `select count(*) <= ${sortedMost} as few from (select from individual i where ${filters.sql} limit ${sortedMost + 1}) found`,
     filters.parameters,
@@ -128,10 +137,15 @@ async function findByFigure(
 }
 
 function ownOrder(
-  columns: readonly SortColumn[],
-  sort: IndividualSort,
+  sort: Exclude<IndividualSort, GroupSort | FigureSort>,
   order: 'asc' | 'desc',
+  areFew: boolean,
 ): Parameters<typeof findPlaces>[1] {
+  const [first, ...others] = ownOrders[sort];
+  // another expression of the same value, so that the index of the order is not walked
+  const unindexed = { text: "|| ''", bigint: '+ 0', date: '+ 0' } as Partial<Record<SortColumn['type'], string>>;
+  const columns =
+    areFew && first ? [{ ...first, sql: `(${first.sql} ${unindexed[first.type] ?? ''})` }, ...others] : ownOrders[sort];
   return {
     from: 'individual i',
     id: 'i.id',

@@ -120,7 +120,9 @@ export class IndividualQuery extends PageQuery {
   @TextField({
     max: 100,
     optional: true,
-    description: 'Words, each of which begins the number or stands in the code, line, species or keeper.',
+    description:
+      'Words, each of which begins the number or stands in the code, line, species or keeper; one or two characters in the code only where ' +
+      'it or a part of it begins.',
   })
   q?: string;
 

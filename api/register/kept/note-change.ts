@@ -1,8 +1,8 @@
 import type { EntityManager } from 'typeorm';
 import type { JournalAction, Visibility } from '../../../shared/vocabulary.ts';
-import { writeEntry, type KeptForm } from '../../platform/journal-entry.ts';
+import { writeEntries, type KeptForm, type NewEntry } from '../../platform/journal-entry.ts';
 import { beforeCommit } from '../../platform/transaction.ts';
-import { asKept, type Kept, type RecordKind } from './kept-form.queries.ts';
+import { allAsKept, asKept, type Kept, type RecordKind } from './kept-form.queries.ts';
 
 /** What a change says of itself, where the record's state before and after does not tell. */
 export interface Saying {
@@ -34,6 +34,19 @@ export function noteAdded(manager: EntityManager, kind: RecordKind, id: string):
   note(manager, kind, id, null);
 }
 
+/**
+ * As `noteChange` for many records at once, which are read by one statement before and one after. Callers hold their locks.
+ */
+export async function noteChanges(manager: EntityManager, kind: RecordKind, ids: readonly string[]): Promise<void> {
+  const fresh = ids.filter((id) => !notesOf(manager).has(id));
+  if (fresh.length > 0) noteMany(manager, kind, fresh, await allAsKept(manager, kind, fresh));
+}
+
+/** As `noteAdded` for many records at once. */
+export function noteAddedMany(manager: EntityManager, kind: RecordKind, ids: readonly string[]): void {
+  if (ids.length > 0) noteMany(manager, kind, ids, new Map());
+}
+
 /** Says more of a noted change than its state tells. */
 export function sayOfChange(manager: EntityManager, id: string, saying: Saying): void {
   const known = notesOf(manager).get(id);
@@ -53,25 +66,43 @@ function notesOf(manager: EntityManager): Map<string, Note> {
 }
 
 function note(manager: EntityManager, kind: RecordKind, id: string, before: Kept | null): void {
-  const own: Note = { id, saying: {} };
-  notesOf(manager).set(id, own);
+  noteMany(manager, kind, [id], before === null ? new Map() : new Map([[id, before]]));
+}
+
+function noteMany(
+  manager: EntityManager,
+  kind: RecordKind,
+  ids: readonly string[],
+  before: ReadonlyMap<string, Kept>,
+): void {
+  const notes = ids.map((id): Note => ({ id, saying: {} }));
+  for (const one of notes) notesOf(manager).set(one.id, one);
   beforeCommit(manager, async () => {
-    const after = await asKept(manager, kind, id);
-    if (after === null) throw new Error('a record is never destroyed');
-    if (before?.version === after.version && isSame(before.form, after.form)) return;
-    await writeEntry(manager, {
-      action: own.saying.action ?? actionOf(before, after),
-      kind,
-      recordId: id,
-      recordVersion: after.version,
-      ownerId: after.ownerId,
-      visibility: stricter(before?.visibility ?? after.visibility, after.visibility),
-      before: before?.form ?? null,
-      after: after.form,
-      reason: own.saying.reason ?? null,
-      reversesId: own.saying.reversesId ?? null,
-    });
+    const after = await allAsKept(manager, kind, ids);
+    const entries = notes.map((own) => entryOf(kind, own, before.get(own.id) ?? null, after.get(own.id) ?? null));
+    await writeEntries(
+      manager,
+      entries.filter((entry) => entry !== null),
+    );
   });
+}
+
+/** The entry of a noted change; null where the record is as it was. */
+function entryOf(kind: RecordKind, own: Note, before: Kept | null, after: Kept | null): NewEntry | null {
+  if (after === null) throw new Error('a record is never destroyed');
+  if (before?.version === after.version && isSame(before.form, after.form)) return null;
+  return {
+    action: own.saying.action ?? actionOf(before, after),
+    kind,
+    recordId: own.id,
+    recordVersion: after.version,
+    ownerId: after.ownerId,
+    visibility: stricter(before?.visibility ?? after.visibility, after.visibility),
+    before: before?.form ?? null,
+    after: after.form,
+    reason: own.saying.reason ?? null,
+    reversesId: own.saying.reversesId ?? null,
+  };
 }
 
 function actionOf(before: Kept | null, after: Kept): JournalAction {

@@ -185,6 +185,24 @@ export const registerRoutes = (): Readonly<Record<string, Scenario>> => ({
     'individual',
     changing('individuals', () => make.individual({ sex: 'male' }), { sex: 'male' }, { sex: 'female' }),
   ],
+  'post /api/v1/individuals/changes': [
+    'changed-together',
+    'change_together',
+    async () => {
+      const animals = [await make.individual(), await make.individual()];
+      const answer = await api.http
+        .post('/api/v1/individuals/changes')
+        .send({ animals: animals.map(({ id, version }) => ({ id, version })), fields: { sex: 'male' } })
+        .expect(201);
+      return {
+        answer,
+        recordId: expect.any(String) as unknown as string,
+        before: null,
+        after: { animals: 2, fields: ['sex'] },
+        others: ['individual', 'individual'],
+      };
+    },
+  ],
   'post /api/v1/individuals/{id}/withdrawal': [
     'withdrawn',
     'individual',

@@ -6,6 +6,7 @@ import { lineageRoutes } from './lineage-routes.ts';
 import { matchRoutes } from './match-routes.ts';
 import { sheetRoutes } from './sheet-routes.ts';
 import { todayRoutes } from './today-routes.ts';
+import { togetherRoutes } from './together-routes.ts';
 import { transferRoutes } from './transfer-routes.ts';
 import type { World } from './route-world.ts';
 
@@ -293,6 +294,7 @@ export const table: Record<string, Row> = {
     { notes: 'read' },
   ),
   ...fileRoutes,
+  ...togetherRoutes,
   ...sheetRoutes,
   ...foreignRoutes,
   ...lineageRoutes,

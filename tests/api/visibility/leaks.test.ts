@@ -196,6 +196,7 @@ async function walkQuestions(walk: Walk): Promise<void> {
     await walk.ask('/api/v1/imports?dryRun=true', sheet, [name]);
     const known = [{ ref: 'a2', individual: name }];
     await walk.ask('/api/v1/foreign-sheets?dryRun=true', { file: foreignSheet, known }, [name]);
+    if (/^[0-9a-f-]{36}$/.test(name)) await walkChanges(walk, name);
     await walkForecasts(walk, name);
     const group = { individuals: [name, numbers['the public young']], crossLines: true, males: 1, females: 1 };
     await walk.ask('/api/v1/match/group', group, [name]);
@@ -203,6 +204,21 @@ async function walkQuestions(walk: Walk): Promise<void> {
   }
   for (const one of ids())
     await walk.ask('/api/v1/lineage/kinship', { individuals: [register.ids['the club young'], one] }, [one]);
+}
+
+/** What would become of an animal beside another, if both were changed. */
+async function walkChanges(walk: Walk, id: string): Promise<void> {
+  const animals = [
+    { id, version: 1 },
+    { id: register.ids['the public young'] ?? '', version: 1 },
+  ].filter((one, at) => at === 0 || one.id !== id);
+  const on = '2026-01-01';
+  for (const change of [
+    { fields: { sex: 'male', visibility: 'public' } },
+    { move: { pairingId: null, on } },
+    { remark: { kind: 'note', observedOn: on, text: 'seen' } },
+  ])
+    await walk.ask('/api/v1/individuals/changes?dryRun=true', { animals, ...change }, [id]);
 }
 
 /** What would come of an animal as a sire, as a dam, and of the pairings of its line as they stand. */
@@ -262,6 +278,7 @@ describe('what is private', () => {
     expect(askingPosts.filter((path) => path.startsWith('/api/v1/')).sort()).toEqual([
       '/api/v1/foreign-sheets',
       '/api/v1/imports',
+      '/api/v1/individuals/changes',
       '/api/v1/individuals/{id}/lineage/what-if',
       '/api/v1/lineage/figures',
       '/api/v1/lineage/forecast',

@@ -548,6 +548,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/individuals/changes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Change several animals at once, all of them or none
+         * @description Fields that each of them gets, where they go to live, and a remark on each, any of these or all; in one transaction. Fields are for animals of one’s own (a registrar: all) at the version that was read; a move is for pairings of one’s own; a remark for any animal that one may see. Animals that are so already are left alone. With `dryRun` it tells what would become of each animal, and why not, and writes nothing. Each animal has its own entry in the journal, and the first entry of the request, whose id the header Journal-Entry carries, undoes all of it.
+         */
+        post: operations["changeTogetherTogether"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals": {
         parameters: {
             query?: never;
@@ -2828,7 +2848,7 @@ export interface components {
              * @description What was done.
              * @enum {string}
              */
-            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "paired" | "pairing-undone" | "pairing-restored" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
+            action: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "changed-together" | "together-undone" | "together-restored" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "paired" | "pairing-undone" | "pairing-restored" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
             /** @description The record; null where it was none in particular. */
             record: components["schemas"]["JournalRecordView"] | null;
             /** @description What changed, field by field, as far as you may see it. */
@@ -3212,6 +3232,155 @@ export interface components {
              * @enum {string}
              */
             visibility?: "private" | "club" | "public";
+        };
+        AnimalAtVersion: {
+            /**
+             * Format: uuid
+             * @description The animal.
+             */
+            id: string;
+            /** @description Its version when it was read. */
+            version: number;
+        };
+        FieldsTogether: {
+            /**
+             * @description Sex.
+             * @enum {string}
+             */
+            sex?: "male" | "female" | "unsexed";
+            /**
+             * @description How the sex came to be known.
+             * @enum {string|null}
+             */
+            sexBasis?: "looks" | "calling" | "eggs" | "courtship" | "genetic" | "other" | null;
+            /**
+             * @description When the sex came to be known. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            sexedOn?: string | null;
+            /**
+             * @description Whether they live.
+             * @enum {string}
+             */
+            status?: "alive" | "died" | "gone" | "unknown";
+            /**
+             * @description When they died; their status is then died. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            died?: string | null;
+            /**
+             * @description When they left the water. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            outOfWater?: string | null;
+            /**
+             * Format: uuid
+             * @description Their line, which must be of their species.
+             */
+            lineId?: string | null;
+            /**
+             * @description Who may see them.
+             * @enum {string}
+             */
+            visibility?: "private" | "club" | "public";
+        };
+        MoveTogether: {
+            /**
+             * Format: uuid
+             * @description The pairing that they join; null: they only leave where they live.
+             */
+            pairingId: string | null;
+            /**
+             * @description The day on which they leave where they live and join. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            on: string;
+        };
+        RemarkTogether: {
+            /**
+             * @description Kind of remark.
+             * @enum {string}
+             */
+            kind: "note" | "measurement" | "health" | "behaviour";
+            /**
+             * @description When it was observed. EDTF level 1: 2021-04-12, 2021-04, 1994~, 199X, 1993/1996.
+             * @example 2021-04-12
+             */
+            observedOn: string;
+            /** @description What was observed. */
+            text?: string | null;
+            /** @description Snout-vent length in millimetres. */
+            svlMm?: number | null;
+            /** @description Mass in grams. */
+            massG?: number | null;
+            /**
+             * @description Who may see it; club if left out. A private remark is seen by its keeper alone.
+             * @enum {string}
+             */
+            visibility?: "private" | "club" | "public";
+        };
+        ChangeTogetherRequest: {
+            /** @description The animals, each once. */
+            animals: components["schemas"]["AnimalAtVersion"][];
+            /** @description Fields that each of them gets. */
+            fields?: components["schemas"]["FieldsTogether"];
+            /** @description Where they go to live. */
+            move?: components["schemas"]["MoveTogether"];
+            /** @description A remark that each of them gets. */
+            remark?: components["schemas"]["RemarkTogether"];
+        };
+        FieldChangeView: {
+            /**
+             * @description What changes: a field of the animal, `pairing` for where it lives, or `remark`.
+             * @example sex
+             */
+            field: string;
+            /** @description What it is now; null for nothing. */
+            before: string | null;
+            /** @description What it becomes; null for nothing. */
+            after: string | null;
+        };
+        AnimalTogetherView: {
+            /**
+             * Format: uuid
+             * @description Its id, as it was asked for.
+             */
+            id: string;
+            /**
+             * @description Its registry number; null where there is no such animal.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /** @description Name of its keeper. */
+            keeper: string | null;
+            /** @description Its version now, after the change where it was written; null where there is none. */
+            version: number | null;
+            /**
+             * @description changes: it becomes another; same: it is so already; refused: it cannot be.
+             * @enum {string}
+             */
+            outcome: "changes" | "same" | "refused";
+            /**
+             * @description Why it is refused: missing (or not to be seen), not-yours, withdrawn, stale (changed since that version), elsewhere (it lives in a pairing of another keeper), rule (one of the register).
+             * @enum {string|null}
+             */
+            refusal: "missing" | "not-yours" | "withdrawn" | "stale" | "elsewhere" | "rule" | null;
+            /** @description The reason in words, and what to do. */
+            detail: string | null;
+            /** @description What changes of it. */
+            changes: components["schemas"]["FieldChangeView"][];
+        };
+        ChangedTogetherView: {
+            /** @description How many animals change. */
+            changing: number;
+            /** @description How many are so already, and are left alone. */
+            same: number;
+            /** @description How many cannot be changed so; as long as there are any, nothing is written. */
+            refused: number;
+            /** @description Each animal, in the order asked for. */
+            items: components["schemas"]["AnimalTogetherView"][];
         };
         IndividualItemView: {
             /**
@@ -10427,7 +10596,7 @@ export interface operations {
                 /** @description What one keeper did. */
                 keeper?: string;
                 /** @description Entries of one kind of change. */
-                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "paired" | "pairing-undone" | "pairing-restored" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
+                action?: "added" | "changed" | "withdrawn" | "restored" | "raised" | "raising-undone" | "raising-restored" | "imported" | "import-undone" | "import-restored" | "reviewed" | "changed-together" | "together-undone" | "together-restored" | "merged" | "unmerged" | "confirmed" | "unconfirmed" | "offered" | "offer-withdrawn" | "declined" | "accepted" | "acceptance-undone" | "departed" | "departure-withdrawn" | "came-back" | "return-undone" | "paired" | "pairing-undone" | "pairing-restored" | "joined" | "roles-changed" | "left" | "returned" | "password-changed" | "password-reset" | "signed-out-everywhere" | "token-made" | "token-revoked" | "link-made" | "link-revoked" | "revoked" | "key-made" | "key-retired" | "club-changed" | "set-up" | "seeded";
                 /** @description From this day on (UTC). */
                 from?: string;
                 /** @description Up to this day, itself included (UTC). */
@@ -12209,6 +12378,105 @@ export interface operations {
             };
         };
     };
+    changeTogetherTogether: {
+        parameters: {
+            query?: {
+                /** @description Only tell what would change, and what stands against it; write nothing. */
+                dryRun?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeTogetherRequest"];
+            };
+        };
+        responses: {
+            /** @description It was only looked at; nothing was written. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChangedTogetherView"];
+                };
+            };
+            /** @description They were changed. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChangedTogetherView"];
+                };
+            };
+            /** @description malformed: the request cannot be read as JSON. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
     listIndividualsIndividuals: {
         parameters: {
             query?: {
@@ -12238,7 +12506,7 @@ export interface operations {
                 status?: "alive" | "died" | "gone" | "unknown";
                 /** @description Visibility. */
                 visibility?: "private" | "club" | "public";
-                /** @description Words, each of which begins the number or stands in the code, line, species or keeper. */
+                /** @description Words, each of which begins the number or stands in the code, line, species or keeper; one or two characters in the code only where it or a part of it begins. */
                 q?: string;
                 /** @description Hatched, or perhaps hatched, in this year or later. */
                 hatchedFrom?: number;
@@ -18886,7 +19154,7 @@ export interface operations {
                 status?: "alive" | "died" | "gone" | "unknown";
                 /** @description Visibility. */
                 visibility?: "private" | "club" | "public";
-                /** @description Words, each of which begins the number or stands in the code, line, species or keeper. */
+                /** @description Words, each of which begins the number or stands in the code, line, species or keeper; one or two characters in the code only where it or a part of it begins. */
                 q?: string;
                 /** @description Hatched, or perhaps hatched, in this year or later. */
                 hatchedFrom?: number;

@@ -2,9 +2,9 @@ import type { EntityManager } from 'typeorm';
 import { ForbiddenProblem } from '../../people/permissions.ts';
 import { dateColumns } from '../../platform/dates.ts';
 import { ConflictProblem, NotFoundProblem } from '../../platform/problem.ts';
-import { lockStanding, writeChange } from '../../register/change.ts';
-import { PairingMember } from '../../register/pairings/pairing-member.entity.ts';
-import { pairingKind } from '../../register/pairings/pairings.service.ts';
+import { lockStanding, writeChange } from '../change.ts';
+import { PairingMember } from './pairing-member.entity.ts';
+import { pairingKind } from './pairings.service.ts';
 
 /** An animal that is to leave where it lives. */
 export interface Leaving {
