@@ -46,10 +46,10 @@ export class LineOverTimeService {
     await drawn.gather((animals) => this.#seenAmong(manager, snapshot, animals));
     if (drawn.isTooMuch) throw tooLarge('so many ancestors or candidate parents');
     const ids = drawn.animals.map((animal) => snapshot.idOf(animal));
-    const [names, kept] = [
-      await RecordNames.read(manager, snapshot.graph, wantedBy(snapshot, drawn)),
-      await readKeepersOf(manager, ids),
-    ];
+    const [names, kept] = await Promise.all([
+      RecordNames.read(manager, snapshot.graph, wantedBy(snapshot, drawn)),
+      readKeepersOf(manager, ids),
+    ]);
     return lineOverTimeView(snapshot, number, drawn, names, kept);
   }
 

@@ -141,8 +141,15 @@ const canvasLimits = { side: 16_000, area: 160e6 };
  * @throws Error if the browser cannot paint it at all
  */
 export async function pngOf(svg: SVGSVGElement, title: string, scale = 2): Promise<Blob> {
-  const text = await standaloneSvg(svg, title);
-  const { width, height } = sizeOf(svg);
+  return pngOfText(await standaloneSvg(svg, title), sizeOf(svg), scale);
+}
+
+/** The text of an SVG as a picture; sizes in CSS pixels, errors and scale as for `pngOf`. */
+export async function pngOfText(
+  text: string,
+  { width, height }: { width: number; height: number },
+  scale = 2,
+): Promise<Blob> {
   const fits = Math.min(
     scale,
     canvasLimits.side / Math.max(width, height),
