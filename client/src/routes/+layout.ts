@@ -1,6 +1,7 @@
 import { redirect } from '@sveltejs/kit';
 import { api } from '$lib/api/client.ts';
 import { device } from '$lib/offline/device.svelte.ts';
+import { waiting } from '$lib/offline/waiting.svelte.ts';
 import { isForAnyone } from '$lib/people/for-anyone.ts';
 import { session } from '$lib/people/session.svelte.ts';
 import type { LayoutLoad } from './$types';
@@ -17,6 +18,7 @@ export const load: LayoutLoad = async ({ url }) => {
   // a buyer has no account, and is not kept waiting for who asks
   if (isForAnyone(url)) return;
   await session.start();
+  void waiting.of(session.keeper?.id ?? null);
   const detour = session.detour(url);
   if (detour !== null) redirect(307, detour);
 };

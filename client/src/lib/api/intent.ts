@@ -9,18 +9,39 @@ export class Intent {
   #body = '';
   #key = '';
 
+  /** The key under which it was sent and not answered; undefined where it was not sent, or was answered. */
+  get unanswered(): string | undefined {
+    return this.#body === '' ? undefined : this.#key;
+  }
+
   /** Posts under the key of this intent, for a part of a record at the version it is based on. Throws `ProblemError`. */
-  async post<T>(path: string, body: unknown, version?: number): Promise<T> {
+  post<T>(path: string, body: unknown, version?: number): Promise<T> {
+    return this.#once(path, body, version, (options) => api.post<T>(path, body, options));
+  }
+
+  /** Changes a record at a version under the key of this intent. Throws `ProblemError`. */
+  patch<T>(path: string, body: unknown, version?: number): Promise<T> {
+    return this.#once(path, body, version, (options) => api.patch<T>(path, body, options));
+  }
+
+  /** Somebody else sees to it now, under the same key. */
+  handOver(): void {
+    this.#body = '';
+  }
+
+  async #once<T>(
+    path: string,
+    body: unknown,
+    version: number | undefined,
+    send: (options: { idempotencyKey: string; version?: number }) => Promise<T>,
+  ): Promise<T> {
     const text = path + JSON.stringify(body);
     if (text !== this.#body) {
       this.#body = text;
       this.#key = newKey();
     }
     try {
-      const answer = await api.post<T>(path, body, {
-        idempotencyKey: this.#key,
-        ...(version === undefined ? {} : { version }),
-      });
+      const answer = await send({ idempotencyKey: this.#key, ...(version === undefined ? {} : { version }) });
       this.#body = '';
       return answer;
     } catch (error) {

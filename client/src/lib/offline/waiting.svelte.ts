@@ -1,12 +1,16 @@
 import { newKey } from '../api/client.ts';
+import { ProblemError } from '../api/problem.ts';
 import { connection } from './connection.svelte.ts';
 import { isFull } from './device-store.ts';
-import type { NewEntry, Queue } from './queue.ts';
+import type { NewEntry, Queue, rewritten } from './queue.ts';
 import type { QueueEntry } from './queue-entry.ts';
 
 /** How long sending is left alone after it failed, in ms: at first, and at most. */
 const [shortest, longest] = [5_000, 300_000];
 const [lockName, channelName] = ['linekeeper.sending', 'linekeeper.waiting'];
+
+/** What is said otherwise in an entry that is written anew. */
+type Rewritten = Parameters<typeof rewritten>[2];
 
 /** What a form hands over: all that an entry needs but what the queue gives it. */
 export type Written = Omit<NewEntry, 'id' | 'keeperId' | 'writtenAt' | 'key' | 'triedAt'> & {
@@ -31,6 +35,7 @@ export class Waiting {
   sent = $state(0);
   #keeperId: string | null = null;
   #channel: BroadcastChannel | null = null;
+  #shown: Promise<void> = Promise.resolve();
   #wait = shortest;
   #clock: ReturnType<typeof setTimeout> | undefined;
 
@@ -54,7 +59,8 @@ export class Waiting {
     if (keeperId === this.#keeperId) return;
     this.#keeperId = keeperId;
     this.needsSignIn = false;
-    await this.#show();
+    this.#shown = this.#show();
+    await this.#shown;
     void this.send();
   }
 
@@ -75,7 +81,7 @@ export class Waiting {
     // a device that runs out of room lets go of what sites keep; what waits should be the last to go
     void (navigator.storage as StorageManager | undefined)?.persist();
     const kept = queue.find((one) => one.id === entry.id);
-    if (!kept) throw new Error('What was written down did not stay on this device.');
+    if (!kept) throw notKept(noStore);
     if (!connection.isOff) void this.send();
     return kept;
   }
@@ -83,7 +89,7 @@ export class Waiting {
   /** Changes what waits by one of the functions of `queue.ts`. Rejects with words for the reader. */
   async change(change: (queue: Queue) => Queue): Promise<Queue> {
     const keeperId = this.#keeperId;
-    if (keeperId === null) throw new Error('Nobody is signed in, so nothing can be kept for anybody.');
+    if (keeperId === null) throw notKept('Nobody is signed in, so nothing can be kept for anybody.');
     const { changeQueue } = await import('./queue-store.ts');
     try {
       const queue = await changeQueue(keeperId, change);
@@ -91,8 +97,48 @@ export class Waiting {
       this.#channel?.postMessage(null);
       return queue;
     } catch (error) {
-      throw new Error(isFull(error) ? noRoom : noStore, { cause: error });
+      throw notKept(isFull(error) ? noRoom : noStore);
     }
+  }
+
+  /** One entry of whoever is signed in; null where there is none of that id. */
+  async entry(id: string | null): Promise<QueueEntry | null> {
+    if (id === null) return null;
+    await this.#shown;
+    return this.entries.find((entry) => entry.id === id) ?? null;
+  }
+
+  /**
+   * Writes an entry anew; `onto`: based on the record as the register has it now. Rejects with words for the reader where it is on its way.
+   */
+  async rewrite(id: string, said: Rewritten, onto: Parameters<typeof rewritten>[4] = null): Promise<void> {
+    const queue = await import('./queue.ts');
+    const key = newKey();
+    const after = await this.change((before) => queue.rewritten(before, id, said, key, onto));
+    if (after.find((entry) => entry.id === id)?.key !== key) throw notKept(onItsWay);
+    if (!connection.isOff) void this.send();
+  }
+
+  /** Sends a stopped entry once more: as the same request, or as a new one where its keeper knows that the register does not have it. */
+  async sendAgain(id: string, isNew: boolean): Promise<void> {
+    const { resent } = await import('./queue.ts');
+    await this.change((before) => resent(before, id, isNew ? newKey() : undefined));
+    void this.send();
+  }
+
+  /**
+   * Throws an entry away, with what belongs to it; gives the function that puts it back. Rejects with words for the reader where it is on its
+   * way to the register, so that nobody can tell yet whether it is there.
+   */
+  async throwAway(id: string): Promise<() => Promise<void>> {
+    const { discarded, putBack } = await import('./queue.ts');
+    let before: Queue = [];
+    const after = await this.change((queue) => discarded((before = queue), id));
+    if (after.some((entry) => entry.id === id)) throw notKept(onItsWay);
+    return async () => {
+      await this.change((queue) => putBack(queue, before, id));
+      if (!connection.isOff) void this.send();
+    };
   }
 
   /** Sends what waits, in one tab at a time; what cannot be sent now is tried again later. */
@@ -140,6 +186,11 @@ export class Waiting {
 /** What waits, for whoever is signed in. */
 export const waiting = new Waiting();
 
+/** What the device could not do, told as a form tells what the service refused. */
+const notKept = (detail: string): ProblemError => new ProblemError(0, { title: 'Not kept', detail });
+
+const onItsWay =
+  'It was sent and no answer came, so it may be in the register already. As soon as there is a connection that is known, and it can be taken back there.';
 const noRoom =
   'This device has no room left, so it was not kept. Leave this page open until there is a connection, or make room and write it down again.';
 const noStore =

@@ -1,9 +1,12 @@
 import { goto } from '../opening.ts';
+import { waiting } from '../../offline/waiting.svelte.ts';
 import { session } from '../../people/session.svelte.ts';
 import { theme } from '../../ui/theme.svelte.ts';
 import type { Action } from '../action.ts';
 
 async function leave(): Promise<void> {
+  // what waits is not in the register yet: its keeper is told first
+  if (waiting.count > 0) return void goto('/waiting?leave');
   await session.signOut();
   await goto('/sign-in', { invalidateAll: true });
 }
