@@ -62,6 +62,12 @@ export const onAnimal = {
     about: (name) => `See the ancestors of ${name}`,
     run: (animal) => goto(`${page(animal)}#ancestor-chart`),
   },
+  pedigreeSheetOf: {
+    where: 'animal',
+    words: 'Print its pedigree',
+    about: (name) => `Print the pedigree of ${name}`,
+    run: (animal) => goto(`${page(animal)}/pedigree`),
+  },
   recordedTwice: {
     where: 'animal',
     words: 'Merge it with another record of the same animal',
