@@ -23,7 +23,7 @@ const traitsUntil: Record<Waiting, readonly Trait[]> = {
 
 interface DueRow {
   readonly id: string;
-  readonly when: 'due' | 'coming' | 'older';
+  readonly when: 'due' | 'coming' | 'older' | null;
   readonly due: number;
   readonly coming: number;
   readonly older: number;
@@ -57,17 +57,23 @@ function readDueRows(manager: EntityManager, stage: Waiting, asked: Asked): Prom
   conditions.add(exactStart[stage]);
   const between = `c.laid_earliest between ${earliestStart(stage, on)} and ${on} + ${AHEAD}`;
   conditions.add(stage === 'egg' ? between : `(${between} or c.laid_earliest is null)`);
-  const told = (when: DueRow['when']): string => `count(*) filter (where d."when" = '${when}') over ()`;
+  const told = (when: 'due' | 'coming' | 'older'): string => `count(*) filter (where d."when" = '${when}') over ()`;
   return manager.query<DueRow[]>(
     `select d.id, d."when", (${told('due')})::integer as due, (${told('coming')})::integer as coming, (${told('older')})::integer as older,
        (min(d.opens) filter (where d."when" = 'coming') over ())::text as from
      from (select c.id, w.opens, w.closes,
-         case when w.opens > ${on} then 'coming' when w.closes < ${on} - ${LATE_MOST} then 'older' else 'due' end as "when"
+         case when w.opens > ${on} then 'coming' when w.closes >= ${on} - ${LATE_MOST} then 'due' when ${unfinished[stage]} then 'older' end as "when"
        from clutch c ${expectedWindow('c')} where ${conditions.sql} and w.opens <= ${on} + ${AHEAD}) d
-     order by d."when" <> 'due', d.closes, d.id limit ${asked.limit}`,
+     order by d."when" is distinct from 'due', d.closes, d.id limit ${asked.limit}`,
     conditions.parameters,
   );
 }
+
+/** Of a clutch of which froglets came out long ago, what is left in the water is lost: nobody need be told. */
+const unfinished: Record<Waiting, string> = {
+  egg: 'true',
+  water: `coalesce(c.out_of_water, 0) = 0 and not exists (select from individual y where y.clutch_id = c.id and y.withdrawn_at is null)`,
+};
 
 const exact = (date: string): string => `${date}_latest - ${date}_earliest <= ${OPEN_MOST}`;
 /** That the day which is counted from is known well enough. */
@@ -98,7 +104,7 @@ async function countOlder(manager: EntityManager, stage: Waiting, asked: Asked):
   const first = earliestStart(stage, `${conditions.bind(asked.on)}::date`);
   const [row] = await manager.query<{ older: number }[]>(
     `select count(*)::integer as older from (select 1 from clutch c
-       where ${conditions.sql} and (c.laid_earliest < ${first} or c.laid_earliest is null${stage === 'egg' ? '' : ' and c.hatched_on is null'})
+       where ${conditions.sql} and ${unfinished[stage]} and (c.laid_earliest < ${first} or c.laid_earliest is null${stage === 'egg' ? '' : ' and c.hatched_on is null'})
        limit ${COUNTED_MOST + 1}) counted`,
     conditions.parameters,
   );

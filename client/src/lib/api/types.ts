@@ -140,3 +140,9 @@ export type ProposedExchange = Sent['ProposedExchangeView'];
 export type MovingAnimal = Sent['MovingAnimalView'];
 export type Holding = Sent['HoldingView'];
 export type LineOverTime = Sent['LineOverTimeView'];
+
+/** What is due at the tanks. */
+export type Today = Sent['TodayView'];
+export type DueClutches = Sent['DueClutchesView'];
+export type SexingGroup = Sent['SexingGroupView'];
+export type ProfileGap = Sent['ProfileGapView'];

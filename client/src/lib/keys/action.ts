@@ -3,7 +3,7 @@ import type { Action as Doing } from '../people/permissions.ts';
 /** Where an action applies, in the order of the sheet; on most of them an address says which record is meant. */
 export const places = {
   everywhere: { title: 'Everywhere' },
-  register: { title: 'In the register' },
+  register: { title: 'In the register and in other lists' },
   animal: { title: 'On an animal' },
   clutch: { title: 'On a clutch' },
   pairing: { title: 'On a pairing' },

@@ -44,3 +44,7 @@ export function daysInWords(first: string, last: string): string {
 
 const wholeDay = new Intl.DateTimeFormat(writingTag, { dateStyle: 'long', timeZone: 'UTC' });
 const wholeMonth = new Intl.DateTimeFormat(writingTag, { year: 'numeric', month: 'long', timeZone: 'UTC' });
+const weekday = new Intl.DateTimeFormat(writingTag, { weekday: 'long', timeZone: 'UTC' });
+
+/** The weekday of a calendar day: "Wednesday". */
+export const weekdayOf = (day: string): string => weekday.format(new Date(`${day}T00:00:00Z`));

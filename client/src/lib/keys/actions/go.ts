@@ -11,10 +11,12 @@ const to = (address: string, words: string, needs?: Needs, keys?: string): Actio
 
 /** The ways to the screens. */
 export const go = {
+  goToday: to('/', 'Go to today: what is due', ['read', 'clutch'], 'T'),
   goRegister: to('/register', 'Go to the register', undefined, 'R'),
   goLines: to('/lines', 'Go to the lines', ['read', 'line'], 'L'),
   goSpecies: to('/species', 'Go to the species profiles', ['read', 'species']),
   goPairings: to('/pairings', 'Go to the pairings', ['read', 'pairing']),
+  goClutches: to('/clutches', 'Go to the clutches', ['read', 'clutch']),
   goMatch: to('/match', 'Go to Match', ['ask', 'lineage']),
   goPlans: to('/plans', 'Go to the kept plans', ['read', 'plan']),
   goSources: to('/sources', 'Go to the sources', ['read', 'source']),
