@@ -89,7 +89,7 @@ describe('the address that was wanted', () => {
 
   it('is opened after signing in', () => {
     expect(wanted('/animals/7?x=1')).toBe('/animals/7?x=1');
-    expect(wantedOf(new URL('http://club.example/sign-in'))).toBe('/register');
+    expect(wantedOf(new URL('http://club.example/sign-in'))).toBe('/');
   });
 
   it('is never another site, nor the sign-in page again', () => {
@@ -100,7 +100,7 @@ describe('the address that was wanted', () => {
       'javascript:alert(1)',
       '/sign-in?to=/a',
     ])
-      expect(wanted(to)).toBe('/register');
+      expect(wanted(to)).toBe('/');
   });
 });
 

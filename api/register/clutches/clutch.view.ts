@@ -89,6 +89,9 @@ export class ExpectedWindowView {
   @Shown({ description: 'What is expected: that it hatches, or that its young leave the water.', enum: expectedEvents })
   event: ExpectedEvent;
 
+  @Shown({ description: 'The first possible day that is counted from, YYYY-MM-DD.', format: 'date' })
+  since: string;
+
   @Shown({
     description: "First day, YYYY-MM-DD: the first possible start and the least usual days of the species' profile.",
     format: 'date',

@@ -22,7 +22,7 @@ const speciesOf = (c: string): string => `coalesce(
 
 /**
  * SQL of a join that says when a clutch `c` is expected to hatch, or to leave the water, by the profile of its species: the columns
- * event, opens, closes, counted_from, species_id and species of `w`; opens and closes are null where the profile or the dates do not say.
+ * event, since, opens, closes, counted_from, species_id and species of `w`; opens and closes are null where the profile or the dates do not say.
  * The water is counted from the day of hatching, else from that of a young of it, else from the laying.
  */
 export const expectedWindow = (c: string): string => `
@@ -31,7 +31,7 @@ export const expectedWindow = (c: string): string => `
       case ${c}.stage when 'egg' then 'hatching' when 'water' then 'leaving-water' end as event,
       case when isfinite(at.opens) and isfinite(at.closes) then at.opens end as opens,
       case when isfinite(at.opens) and isfinite(at.closes) then at.closes end as closes,
-      case when ${c}.stage = 'water' and birth.earliest is not null then 'hatching' else 'laying' end as counted_from
+      at.since, case when ${c}.stage = 'water' and birth.earliest is not null then 'hatching' else 'laying' end as counted_from
     from (select ${speciesOf(c)} as species_id) kin
       left join species s on s.id = kin.species_id
       left join species_range egg on egg.species_id = kin.species_id and egg.trait = 'laying-to-hatching'
@@ -40,6 +40,7 @@ export const expectedWindow = (c: string): string => `
         from (select min(y.hatched_earliest) as earliest, min(y.hatched_latest) as latest from individual y
           where ${c}.stage = 'water' and ${c}.hatched_on is null and y.clutch_id = ${c}.id and y.withdrawn_at is null and ${seen('individual', 'y')}) y) birth
       cross join lateral (select
+        case ${c}.stage when 'egg' then ${c}.laid_earliest when 'water' then coalesce(birth.earliest, ${c}.laid_earliest) end as since,
         case ${c}.stage when 'egg' then ${c}.laid_earliest + ${least('egg')}
           when 'water' then coalesce(birth.earliest, ${c}.laid_earliest + ${least('egg')}) + ${least('water')} end as opens,
         case ${c}.stage when 'egg' then ${c}.laid_latest + ${most('egg')}
@@ -47,5 +48,5 @@ export const expectedWindow = (c: string): string => `
     where ${c}.stage in ('egg', 'water')) w on true`;
 
 /** SQL for the expectation of `expectedWindow` as the view shows it, null where there is none. */
-export const expectedColumn = `case when w.opens is not null then json_build_object('event', w.event, 'from', w.opens::text, 'to', w.closes::text,
+export const expectedColumn = `case when w.opens is not null then json_build_object('event', w.event, 'since', w.since::text, 'from', w.opens::text, 'to', w.closes::text,
   'countedFrom', w.counted_from, 'speciesId', w.species_id, 'species', w.species) end`;

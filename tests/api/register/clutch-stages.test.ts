@@ -93,6 +93,7 @@ describe('what is expected of a clutch next', () => {
   it('follows from the profile of its species: ten to eighteen days in the egg', async () => {
     expect((await laid({ laid: '2026-10-01' })).expected).toMatchObject({
       event: 'hatching',
+      since: '2026-10-01',
       from: '2026-10-11',
       to: '2026-10-19',
       countedFrom: 'laying',
@@ -103,6 +104,7 @@ describe('what is expected of a clutch next', () => {
   it('counts seventy to hundred and ten days in the water from the hatching, else from the laying', async () => {
     expect((await laid({ hatchedOn: '2026-10-12' })).expected).toMatchObject({
       event: 'leaving-water',
+      since: '2026-10-12',
       from: '2026-12-21',
       to: '2027-01-30',
       countedFrom: 'hatching',

@@ -4077,6 +4077,11 @@ export interface components {
             event: "hatching" | "leaving-water";
             /**
              * Format: date
+             * @description The first possible day that is counted from, YYYY-MM-DD.
+             */
+            since: string;
+            /**
+             * Format: date
              * @description First day, YYYY-MM-DD: the first possible start and the least usual days of the species' profile.
              */
             from: string;

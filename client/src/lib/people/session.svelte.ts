@@ -150,5 +150,5 @@ function signInAddress(url: URL): string {
 /** The address that was wanted before signing in; nothing but a page of this client. */
 export function wantedOf(url: URL): string {
   const wanted = url.searchParams.get('to') ?? '';
-  return /^\/(?![/\\])/.test(wanted) && !wanted.startsWith('/sign-in') ? wanted : '/register';
+  return /^\/(?![/\\])/.test(wanted) && !wanted.startsWith('/sign-in') ? wanted : '/';
 }

@@ -1,4 +1,3 @@
-import { dateBounds } from '$shared/edtf.ts';
 import type { ClutchItem } from '../api/types.ts';
 import { daysFrom } from './days.ts';
 
@@ -21,14 +20,12 @@ export interface WindowDrawing {
  * nothing is expected.
  */
 export function drawWindow(
-  clutch: Pick<ClutchItem, 'laid' | 'hatchedOn' | 'expected'>,
+  { expected }: Pick<ClutchItem, 'expected'>,
   on: string,
   width: number,
 ): WindowDrawing | null {
-  const { expected } = clutch;
   if (!expected) return null;
-  const told = expected.countedFrom === 'hatching' ? clutch.hatchedOn : clutch.laid;
-  const start = (told === null ? null : dateBounds(told)?.earliest) ?? expected.from;
+  const start = expected.since;
   const [opens, closes, day] = [daysFrom(start, expected.from), daysFrom(start, expected.to), daysFrom(start, on)];
   const last = Math.max(closes + 1, day, 1);
   const at = (days: number): number => Math.round((Math.max(0, Math.min(last, days)) / last) * width * 10) / 10;
@@ -37,7 +34,7 @@ export function drawWindow(
     // the last day counts whole
     closes: at(closes + 1),
     now: day < 0 ? null : at(day),
-    day: day < 0 || told === null ? null : day,
+    day: day < 0 ? null : day,
     late: Math.max(0, day - closes),
     isOpen: day >= opens,
   };
