@@ -1,8 +1,9 @@
-import { Body, Controller, HttpCode, Inject, Post } from '@nestjs/common';
+import { Body, Controller, HttpCode, Inject, Post, UseInterceptors } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { Needs } from '../people/permission.guard.ts';
 import { asking, Costs, entries } from '../platform/allowances.ts';
 import { ApiProblems } from '../platform/api-problems.ts';
+import { PackedAnswer } from '../platform/packed-answer.interceptor.ts';
 import { FiguresService } from './figures.service.ts';
 import { FiguresView } from './figures.view.ts';
 import { ForecastRequest } from './forecast.dto.ts';
@@ -53,6 +54,7 @@ export class LineageController {
 
   @Needs('ask', 'lineage')
   @Costs(asking, (request) => 1 + Math.ceil(entries(request, 'individuals') / 10))
+  @UseInterceptors(PackedAnswer)
   @Post('figures')
   @HttpCode(200)
   @ApiOperation({

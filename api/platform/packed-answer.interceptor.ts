@@ -27,7 +27,9 @@ export class PackedAnswer implements NestInterceptor {
     return next.handle().pipe(
       mergeMap(async (answer: unknown) => {
         response.vary('Accept-Encoding');
-        if (request.acceptsEncodings('gzip') === false) return answer;
+        // an answer that is kept, to be given again under its key, is kept as it is
+        const isKept = request.headers['idempotency-key'] !== undefined;
+        if (isKept || request.acceptsEncodings('gzip') === false) return answer;
         const text = JSON.stringify(answer);
         if (text.length < WORTH_PACKING) return answer;
         const packed = await pack(text, { level: 5 });

@@ -1,10 +1,11 @@
-import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Query, UseInterceptors } from '@nestjs/common';
 import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { DataSource } from 'typeorm';
 import { Needs } from '../../people/permission.guard.ts';
 import { ActingKeeper, type Acting } from '../../platform/acting.ts';
 import { ApiIfMatch, ApiProblems } from '../../platform/api-problems.ts';
 import { IfMatch, type VersionMatch } from '../../platform/etag.ts';
+import { PackedAnswer } from '../../platform/packed-answer.interceptor.ts';
 import { ApiPage, type Page } from '../../platform/paging.ts';
 import { WithdrawalRequest } from '../withdrawal.dto.ts';
 import { WithdrawalService } from '../withdrawal.service.ts';
@@ -23,6 +24,7 @@ export class IndividualsController {
   ) {}
 
   @Needs('read', 'individual')
+  @UseInterceptors(PackedAnswer)
   @Get()
   @ApiOperation({ summary: 'Animals' })
   @ApiPage(IndividualItemView)

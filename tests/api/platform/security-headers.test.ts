@@ -46,6 +46,22 @@ describe('a browser is told', () => {
       await api.stranger.get(new URL(script[1] ?? '', `${api.url}/api/docs`).pathname).expect(200);
   });
 
+  it('of a page only what a page needs, and of its pieces no more than that they are what they say', async () => {
+    const page = (await api.stranger.get('/register')).headers;
+    const piece = (await api.stranger.get('/_app/immutable/chunks/a.js')).headers;
+    const worker = (await api.stranger.get('/_app/immutable/workers/a.js')).headers;
+    for (const headers of [page, piece, worker])
+      expect(headers).toMatchObject({
+        'x-content-type-options': 'nosniff',
+        'cross-origin-resource-policy': 'same-origin',
+      });
+    for (const headers of [page, worker]) expect(headers).toHaveProperty('content-security-policy');
+    for (const name of ['permissions-policy', 'x-frame-options', 'cross-origin-opener-policy']) {
+      expect(page).toHaveProperty(name);
+      expect(piece).not.toHaveProperty(name);
+    }
+  });
+
   it('to keep to https, where the register is offered under it, and only there', async () => {
     expect((await behindTls.http.get('/api/v1/club')).headers['strict-transport-security']).toBe('max-age=31536000');
     expect((await api.http.get('/api/v1/club')).headers).not.toHaveProperty('strict-transport-security');
