@@ -9,7 +9,7 @@ import { signInToDemo, startService } from '../support/service.ts';
 /** One line of the bench table: a first visit, nothing kept by the browser yet. */
 export interface FirstScreenRow {
   readonly what: string;
-  /** What came over the network, compressed as it was sent: scripts, styles, the page and its answers. */
+  /** What came over the network until then, compressed as it was sent, headers included: scripts, styles, the page and its answers. */
   readonly kilobytes: number;
   /** The fonts beside them; text is drawn in a font of the device until they are there. */
   readonly fontKilobytes: number;
@@ -82,9 +82,8 @@ async function visit(
     await page.addInitScript(watchContent);
     await page.goto(url + path, { waitUntil: 'commit' });
     await page.waitForFunction(() => 'interactiveAt' in globalThis, undefined, { timeout: 60_000 });
-    times.push(await page.evaluate(() => (globalThis as unknown as { interactiveAt: number }).interactiveAt));
-    await page.waitForLoadState('networkidle');
     sent = count();
+    times.push(await page.evaluate(() => (globalThis as unknown as { interactiveAt: number }).interactiveAt));
     await context.close();
   }
   times.sort((a, b) => a - b);
