@@ -14,16 +14,25 @@ import { ForeignSheetsService } from './foreign/foreign-sheets.service.ts';
 import { otherRegisterKind } from './foreign/other-register-kind.ts';
 import { OtherRegistersController } from './foreign/other-registers.controller.ts';
 import { OtherRegistersService } from './foreign/other-registers.service.ts';
+import { RegisterSheetController } from './out/register-sheet.controller.ts';
+import { RegisterSheetService } from './out/register-sheet.service.ts';
 import { ImportsController } from './imports.controller.ts';
 import { ImportUndoService } from './import-undo.service.ts';
 import { ImportsService } from './imports.service.ts';
 import { ReceiveSheet } from './receive-sheet.ts';
 
-/** Register sheets into the register. */
+/** Register sheets into the register, and out of it. */
 @Module({
   imports: [PeopleModule],
-  controllers: [ImportsController, ForeignSheetsController, OtherRegistersController],
-  providers: [ImportsService, ImportUndoService, ReceiveSheet, ForeignSheetsService, OtherRegistersService],
+  controllers: [ImportsController, RegisterSheetController, ForeignSheetsController, OtherRegistersController],
+  providers: [
+    ImportsService,
+    ImportUndoService,
+    ReceiveSheet,
+    RegisterSheetService,
+    ForeignSheetsService,
+    OtherRegistersService,
+  ],
 })
 export class ExchangeModule implements NestModule, OnModuleInit {
   constructor(@Inject(JournalKinds) private readonly kinds: JournalKinds) {}

@@ -72,6 +72,21 @@ export async function listIndividuals(
   );
 }
 
+/** Ids of the animals that a list would show under the same filters, in the order of their numbers, at most so many. */
+export async function findIndividualIds(
+  manager: EntityManager,
+  query: IndividualQuery,
+  most: number,
+): Promise<string[]> {
+  const conditions = await individualConditions(manager, query);
+  const limit = conditions.bind(most);
+  const rows = await manager.query<{ id: string }[]>(
+    `select i.id from individual i where ${conditions.sql} order by i.number limit ${limit}`,
+    conditions.parameters,
+  );
+  return rows.map((row) => row.id);
+}
+
 const isGroupSort = (sort: IndividualSort): sort is GroupSort => sort in groups;
 const isFigureSort = (sort: IndividualSort): sort is FigureSort => sort in figureColumns;
 

@@ -23,8 +23,9 @@ async function known(world: World): Promise<string> {
   return (answer.body as { id: string }).id;
 }
 
-/** The routes of other clubs' registers and of their sheets. */
+/** The routes of register sheets going out, of other clubs' registers and of their sheets. */
 export const foreignRoutes: Readonly<Record<string, Row>> = {
+  'GET /api/v1/exports/register-sheet': row(membersReading),
   'GET /api/v1/other-registers': row(membersReading),
   'GET /api/v1/other-registers/{id}': row(membersReading, async (world) => ({ at: [await known(world)] })),
   'POST /api/v1/other-registers': row(vouching, async (world) => ({ body: await newRegister(world) })),

@@ -2329,6 +2329,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/exports/register-sheet": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * A register sheet of animals, for a spreadsheet or another register
+         * @description CSV in UTF-8 with commas, in the form that `POST /imports` takes: one row an animal in the order of their numbers, at most 50000. Only what whoever asks may see: a parent that may not be seen is "?", a source that may not be seen is left out. Codes are made unique in the sheet, by the registry number where they are not. A text that a spreadsheet would take for a formula has an apostrophe before it.
+         */
+        get: operations["getRegisterSheetRegisterSheet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/foreign-sheets": {
         parameters: {
             query?: never;
@@ -23155,6 +23175,109 @@ export interface operations {
             };
             /** @description conflict or loop: a rule of the register stands against it as things are now; the records in the way are named. */
             409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getRegisterSheetRegisterSheet: {
+        parameters: {
+            query?: {
+                /** @description Exactly this code; case does not matter. */
+                code?: string;
+                /** @description Exactly this registry number. */
+                number?: string;
+                /** @description Line: its id or its whole name. */
+                line?: string;
+                /** @description Line: its id. */
+                lineId?: string;
+                /** @description Species: its id, scientific or common name. */
+                species?: string;
+                /** @description Keeper: id or whole name. */
+                keeper?: string;
+                /** @description Animals from this source. */
+                sourceId?: string;
+                /** @description Sex. */
+                sex?: "male" | "female" | "unsexed";
+                /** @description Status. */
+                status?: "alive" | "died" | "gone" | "unknown";
+                /** @description Visibility. */
+                visibility?: "private" | "club" | "public";
+                /** @description Words, each of which begins the number or stands in the code, line, species or keeper. */
+                q?: string;
+                /** @description Hatched, or perhaps hatched, in this year or later. */
+                hatchedFrom?: number;
+                /** @description Hatched, or perhaps hatched, in this year or before. */
+                hatchedTo?: number;
+                /** @description Inbreeding coefficient at least this, 0 to 1. */
+                inbreedingFrom?: number;
+                /** @description Inbreeding coefficient at most this, 0 to 1. */
+                inbreedingTo?: number;
+                /** @description Pedigree depth at least this many generations. */
+                depthFrom?: number;
+                /** @description Pedigree depth at most this many generations. */
+                depthTo?: number;
+                /** @description Mean kinship with the living animals of its line at least this, 0 to 1. */
+                meanKinshipFrom?: number;
+                /** @description Mean kinship with the living animals of its line at most this, 0 to 1. */
+                meanKinshipTo?: number;
+                /** @description Share of the genome traced to founders with papers at least this, 0 to 1. */
+                tracedShareFrom?: number;
+                /** @description Share of the genome traced to founders with papers at most this, 0 to 1. */
+                tracedShareTo?: number;
+                /** @description Ids or registry numbers with commas between them, at most 500: these animals and no others. */
+                animals?: string;
+                /** @description Write their ancestors, too, so that the sheet needs no other register; else parents outside it are registry numbers. */
+                ancestors?: boolean;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sheet. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };

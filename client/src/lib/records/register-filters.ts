@@ -90,6 +90,11 @@ export function measuresAddress(filters: RegisterFilters): string {
   return addressOf(filters, { sort: anyAnimal.sort, order: anyAnimal.order }).replace(/^\/register/, '/measures');
 }
 
+/** The address where the animals that the filters show, on all pages together, are exported. */
+export function exportAddress(filters: RegisterFilters): string {
+  return addressOf(filters, { sort: anyAnimal.sort, order: anyAnimal.order }).replace(/^\/register/, '/export');
+}
+
 /** Whether anything narrows the list. */
 export function isNarrowed(filters: RegisterFilters): boolean {
   return names.some((name) => !['sort', 'order', 'after'].includes(name) && filters[name] !== '');

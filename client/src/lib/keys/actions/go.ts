@@ -24,6 +24,7 @@ export const go = {
   goReview: to('/review', 'Review evidence', ['review', 'evidence']),
   goTransfers: to('/transfers', 'Go to the transfers: animals given and received', ['read', 'transfer']),
   goImport: to('/import', 'Import a register sheet', ['add', 'import']),
+  goExport: to('/export', 'Export animals, provenance or the journal', ['read', 'import']),
   goJournal: to('/journal', 'Go to the journal', ['read', 'journal']),
   goClub: to('/club', 'Go to the club', ['read', 'club']),
   goAccount: to('/club/account', 'Go to my account', ['read', 'account']),
