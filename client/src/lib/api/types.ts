@@ -10,6 +10,8 @@ export type Observation = Sent['ObservationView'];
 export type Ref = Omit<Sent['AnimalRef'], 'isPrivate'> & { isPrivate?: boolean };
 export type IndividualItem = Sent['IndividualItemView'];
 export type Individual = Sent['IndividualView'];
+/** What a change of several animals does to each. */
+export type ChangedTogether = Sent['ChangedTogetherView'];
 export type Species = Sent['SpeciesView'];
 export type Line = Sent['LineView'];
 export type Source = Sent['SourceView'];

@@ -4,14 +4,19 @@ import { places } from './action.ts';
 import { onAnimal } from './actions/animal.ts';
 import { everywhere } from './actions/everywhere.ts';
 import { go } from './actions/go.ts';
+import { housing } from './actions/housing.ts';
 import { line } from './actions/line.ts';
 import { register } from './actions/register.ts';
+import { round } from './actions/round.ts';
 
 /**
  * Everything that the client can be told to do by a key or by words, once: the handlers, the sheet that `?` opens, the palette and
  * the tests for conflicts read this registry.
  */
-export const actions = { ...everywhere, ...go, ...register, ...line } satisfies Record<string, Action>;
+export const actions = { ...everywhere, ...go, ...register, ...housing, ...line, ...round } satisfies Record<
+  string,
+  Action
+>;
 
 export type AnimalActionName = keyof typeof onAnimal;
 export type ActionName = keyof typeof actions | AnimalActionName;

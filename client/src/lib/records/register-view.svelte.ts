@@ -1,6 +1,7 @@
 import { SvelteMap } from 'svelte/reactivity';
 import { api } from '../api/client.ts';
 import { ProblemError } from '../api/problem.ts';
+import { mostTogether } from '../together/edit-together.svelte.ts';
 import { kept } from '../ui/kept.ts';
 import { figureSorts } from './figure-bounds.ts';
 import type { Figures, IndividualItem } from '../api/types.ts';
@@ -69,6 +70,12 @@ export class RegisterView {
 
   toggleChosen(animal: IndividualItem): void {
     if (!this.chosen.delete(animal.id)) this.chosen.set(animal.id, animal);
+  }
+
+  /** Chooses all animals that a list finds, on all its pages; at most so many as can be changed together. Throws `ProblemError`. */
+  async chooseAll(query: Record<string, string | undefined>): Promise<void> {
+    const items = await api.all<IndividualItem>('/individuals', query, mostTogether);
+    for (const animal of items.slice(0, mostTogether)) this.chosen.set(animal.id, animal);
   }
 
   /** Asks for the figures of the rows that have none yet, at most 200 at a time. */

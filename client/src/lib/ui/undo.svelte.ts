@@ -25,6 +25,20 @@ class UndoOffer {
     this.say(text, entry === undefined ? null : () => this.reverse(entry, text, after));
   }
 
+  /** As `offer`, for what took several writes: they are taken back together, the last first. */
+  offerAll(text: string, answers: readonly object[], after: () => unknown): void {
+    const entries = answers.flatMap((answer) => api.entryOf(answer) ?? []);
+    if (entries.length <= 1) {
+      this.offer(text, answers[0], after);
+      return;
+    }
+    this.say(text, async () => {
+      for (const entry of entries.toReversed()) await api.post<JournalEntry>(`/journal/${entry}/reversal`, {});
+      await after();
+      this.say(`${takenBack}${text}`);
+    });
+  }
+
   /** Undoes the change of one entry of the journal. Throws `ProblemError`. */
   async reverse(entry: string, text: string, after: () => unknown): Promise<void> {
     const answer = await api.post<JournalEntry>(`/journal/${entry}/reversal`, {});

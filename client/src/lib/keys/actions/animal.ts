@@ -1,7 +1,14 @@
+import { openMate } from '../../records/clutch-mates.ts';
 import { goto } from '../opening.ts';
 import type { AnimalAction, AnimalInHand } from '../action.ts';
 
 const page = (animal: AnimalInHand): string => `/animals/${animal.id}`;
+
+/** A round of this animal alone; more can follow there. */
+const round =
+  (task: string) =>
+  (animal: AnimalInHand): unknown =>
+    goto(`/round?animals=${animal.number}&do=${task}`);
 
 /** What one can do with one animal, in the order in which it is offered. */
 export const onAnimal = {
@@ -26,6 +33,61 @@ export const onAnimal = {
     needs: ['add', 'clutch'],
     fits: (animal) => animal.status === 'alive',
     run: (animal) => goto(`/clutches/new?animals=${animal.id}`),
+  },
+  setSex: {
+    keys: 'S',
+    where: 'animal',
+    words: 'Set its sex',
+    about: (name) => `Set the sex of ${name}`,
+    needs: ['change', 'individual'],
+    run: round('sex'),
+  },
+  measure: {
+    keys: 'M',
+    where: 'animal',
+    words: 'Measure it',
+    about: (name) => `Measure ${name}`,
+    needs: ['add', 'observation'],
+    run: round('measure'),
+  },
+  remarkOn: {
+    keys: 'O',
+    where: 'animal',
+    words: 'Write a remark on it',
+    about: (name) => `Write a remark on ${name}`,
+    needs: ['add', 'observation'],
+    run: round('remark'),
+  },
+  moveTo: {
+    keys: 'H',
+    where: 'animal',
+    words: 'Move it to another group',
+    about: (name) => `Move ${name} to another group`,
+    needs: ['add', 'pairing'],
+    fits: (animal) => animal.status === 'alive',
+    run: round('move'),
+  },
+  photographOf: {
+    keys: 'P',
+    where: 'animal',
+    words: 'Add a photograph of it',
+    about: (name) => `Add a photograph of ${name}`,
+    needs: ['change', 'individual'],
+    run: round('photograph'),
+  },
+  nextInClutch: {
+    keys: 'J',
+    where: 'animal',
+    words: 'Next of its clutch',
+    about: (name) => `Open the next of the clutch of ${name}`,
+    run: (animal) => openMate(animal.id, 1),
+  },
+  beforeInClutch: {
+    keys: 'K',
+    where: 'animal',
+    words: 'The one before in its clutch',
+    about: (name) => `Open the one before ${name} in its clutch`,
+    run: (animal) => openMate(animal.id, -1),
   },
   whoFor: {
     keys: 'W',

@@ -31,6 +31,13 @@ export const everywhere = {
     needs: ['add', 'individual'],
     run: () => goto('/animals/new'),
   },
+  goRound: {
+    keys: 'D',
+    where: 'everywhere',
+    words: 'Do a round: sex, measure, note, move or photograph one animal after the other',
+    needs: ['add', 'observation'],
+    run: () => goto('/round'),
+  },
   houseTogether: {
     where: 'everywhere',
     words: 'House animals together',

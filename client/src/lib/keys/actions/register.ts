@@ -9,5 +9,13 @@ export const register = {
   openRow: { keys: 'Enter', where: 'register', words: 'Open the animal', isMove: true },
   nextPage: { keys: 'Space', where: 'register', words: 'Next page', isMove: true },
   matchChosen: { keys: 'M', where: 'register', words: 'Match the chosen animals' },
+  chooseAll: { keys: 'C', where: 'register', words: 'Choose all animals that the sentence finds' },
+  editChosen: {
+    keys: 'E',
+    where: 'register',
+    words: 'Edit the chosen animals together',
+    needs: ['change', 'individual'],
+  },
+  roundChosen: { keys: 'G', where: 'register', words: 'Go through the chosen animals one by one' },
   letGo: { keys: 'Escape', where: 'register', words: 'Let go of the chosen animals', isMove: true },
 } as const satisfies Record<string, Action>;
