@@ -5,8 +5,8 @@ import { daysInWords, today } from '../ui/dates.ts';
 import type { ClutchDraft } from './clutch-draft.svelte.ts';
 import { word } from '../words/word.ts';
 
-/** The clutch as a sentence that writes itself while one taps: "17 eggs of IH-61 by LK-01, in a cup in tank 14, today." */
-export function clutchSentence(draft: ClutchDraft): string {
+/** The clutch as a sentence that writes itself while one taps: "17 eggs of IH-61 by LK-01, in a cup in tank 14, today." `isOfToday`: days near today are called so. */
+export function clutchSentence(draft: ClutchDraft, isOfToday = true): string {
   const { eggs, parents, siteWords, pairing, laid } = draft;
   const count = eggs.trim() === '' ? 'Some eggs' : eggs.trim() === '1' ? 'One egg' : `${eggs.trim()} eggs`;
   const name = (animal: { code: string | null; number: string | null } | null): string =>
@@ -19,9 +19,9 @@ export function clutchSentence(draft: ClutchDraft): string {
   const site = siteWords === '' ? '' : `, in a ${siteWords}`;
   const place = pairing ? `${site === '' ? ', in' : ' in'} ${pairing.name}` : '';
   const day =
-    laid === today()
+    isOfToday && laid === today()
       ? word('today')
-      : laid === today(1)
+      : isOfToday && laid === today(1)
         ? word('yesterday')
         : laid === ''
           ? 'on a day not known'

@@ -43,10 +43,14 @@ const lossesInWords = (losses: readonly { cause: LossCause; count: number }[]): 
 /** What is said, field by field: `hatched: 9; out of water: 5`. */
 export function saidInWords(body: Fields): string {
   return fieldNames
-    .filter((field) => field in body && body[field] !== null)
+    .filter((field) => field in body && body[field] !== null && !isUsual(field, body[field]))
     .map((field) => `${fieldWords[field] ?? field}: ${valueInWords(field, body[field])}`)
     .join('; ');
 }
+
+/** What is so unless somebody says otherwise needs no words. */
+const isUsual = (field: string, value: unknown): boolean =>
+  (field === 'kind' && (value === 'note' || value === 'measurement')) || (field === 'visibility' && value === 'club');
 
 /** One field of an entry beside what the register has. */
 export interface ComparedField {

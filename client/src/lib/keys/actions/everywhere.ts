@@ -24,6 +24,13 @@ export const everywhere = {
     needs: ['add', 'clutch'],
     run: () => goto('/clutches/new'),
   },
+  scanLabel: { where: 'everywhere', words: 'Scan a label', needs: ['read', 'individual'], run: () => goto('/scan') },
+  showWaiting: {
+    where: 'everywhere',
+    words: 'See what waits to be sent',
+    needs: ['add', 'clutch'],
+    run: () => goto('/waiting'),
+  },
   addAnimal: {
     keys: 'A',
     where: 'everywhere',
