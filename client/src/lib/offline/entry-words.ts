@@ -18,6 +18,7 @@ const fieldWords: Readonly<Record<string, string>> = {
   eggs: word('eggs'),
   fertile: word('fertile'),
   hatched: word('hatched'),
+  hatchedOn: 'hatched on',
   outOfWater: 'out of water',
   losses: word('losses'),
   site: word('site'),
@@ -34,7 +35,7 @@ function valueInWords(field: string, value: unknown): string {
   if (field === 'losses') return lossesInWords(value as readonly { cause: LossCause; count: number }[]);
   if (typeof value === 'number') return String(value).replace('.', decimalSign);
   const text = typeof value === 'string' ? value : JSON.stringify(value);
-  return field === 'laid' || field === 'observedOn' ? (dateBeside(text) ?? text) : text;
+  return ['laid', 'observedOn', 'hatchedOn'].includes(field) ? (dateBeside(text) ?? text) : text;
 }
 
 const lossesInWords = (losses: readonly { cause: LossCause; count: number }[]): string =>
