@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium as engine, type Browser, type BrowserContext, type Page } from 'playwright-core';
-import sharp from 'sharp';
+import sharp, { type Sharp } from 'sharp';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { qrCode, quietZone } from '../../shared/qr-code.ts';
 import { bringCookie, expectAccessible, findChromium, openPage } from '../support/browser.ts';
@@ -12,7 +12,7 @@ const chromium = findChromium();
 const phone = { width: 390, height: 844 };
 
 /** A picture of a code, as a hand holds it before a camera: small, turned a little, on a grey ground. */
-function pictureOf(text: string): sharp.Sharp {
+function pictureOf(text: string): Sharp {
   const { size, path } = qrCode(text);
   const side = size + 2 * quietZone;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${-quietZone} ${-quietZone} ${side} ${side}" width="260" height="260"><rect x="${-quietZone}" y="${-quietZone}" width="${side}" height="${side}" fill="#f4f1e8"/><path d="${path}" fill="#222"/></svg>`;

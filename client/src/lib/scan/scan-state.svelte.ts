@@ -35,7 +35,10 @@ export class Scan {
     try {
       const stream = await cameras.getUserMedia({ audio: false, video: { facingMode: 'environment' } });
       // the page may have been left while the reader was asked
-      if (this.#isClosed) return stop(stream);
+      if (this.#isClosed) {
+        stop(stream);
+        return;
+      }
       this.#stream = stream;
       video.srcObject = stream;
       await video.play();
