@@ -6,6 +6,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { bringCookie, findChromium, openBrowser } from '../support/browser.ts';
 import { askAs, signInToDemo, startService } from '../support/service.ts';
 import { animalsOfBroadLine, sheetOfBroadLine, youngestOfBroadLine } from './broad-line.ts';
+import { benchLineOverTime } from './line-over-time.ts';
 
 /** One line of the bench table, in milliseconds. */
 export interface ChartRow {
@@ -64,7 +65,7 @@ export async function benchClientCharts(): Promise<ChartRow[]> {
       importSheet: (sheet) => importSheet(cookie, service.url, sheet),
     };
     // Another chart is a function of its own here, given `bench`: it brings its animals, and gives its rows.
-    return [...(await benchAncestors(bench))];
+    return [...(await benchAncestors(bench)), ...(await benchLineOverTime(bench))];
   } finally {
     await browser.close();
     service.process.kill('SIGTERM');

@@ -29,7 +29,7 @@ describe.skipIf(chromium === null)('a group of animals', () => {
 
   afterAll(() => club.close());
 
-  const grid = () => page.getByRole('table', { name: /every sire with every dam/ });
+  const grid = () => page.getByRole('grid', { name: /every sire with every dam/ });
   const animals = () => new URL(page.url()).searchParams.get('animals')?.split(',') ?? [];
 
   it('is found for a whole line: the best 1.2, as the service says it', async () => {
@@ -45,7 +45,7 @@ describe.skipIf(chromium === null)('a group of animals', () => {
     );
     expect(
       await grid()
-        .getByText(/in the best group$/)
+        .getByRole('gridcell', { name: /in the best group$/ })
         .count(),
     ).toBe(2);
     await expectAccessible(page, 'group of a line');

@@ -142,7 +142,7 @@ describe.skipIf(chromium === null)('a plan for a line', () => {
     await page.getByText(/Gene diversity in generation 3/).waitFor();
     expect(page.url()).toMatch(/generations=3&seed=7$/);
     await page.getByRole('heading', { name: 'Whose genes they will be' }).waitFor();
-    await page.getByRole('img', { name: /founder shares of each generation/ }).waitFor();
+    await page.getByRole('group', { name: /founder shares by way of breeding/ }).waitFor();
     await expectAccessible(page, 'forecast of a plan');
     await club.look(page, 'plan-forecast');
   });

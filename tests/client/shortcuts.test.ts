@@ -40,6 +40,7 @@ const widgets = [
   'lib/charts/ancestors/ancestor-drawing.svelte',
   'lib/charts/years/years-drawing.svelte',
   'lib/housing/young-rows.svelte',
+  'lib/match/group-grid.svelte',
   'lib/records/animal-picker.svelte',
   'lib/ui/palette.svelte',
   'lib/ui/sentence-part.svelte',

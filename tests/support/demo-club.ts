@@ -73,6 +73,16 @@ export class DemoClub {
     return (await answer.json()) as Answer;
   }
 
+  /** Brings a register sheet in. */
+  async sheet(text: string): Promise<void> {
+    const answer = await askAs(this.cookie, `${this.url}/api/v1/imports`, {
+      method: 'POST',
+      headers: { 'Content-Type': 'text/csv' },
+      body: text,
+    });
+    expect([answer.status, answer.status === 201 ? '' : await answer.text()]).toEqual([201, '']);
+  }
+
   /** Changes a record by the API, whatever version it has. */
   async change(path: string, body: object): Promise<void> {
     const answer = await askAs(this.cookie, `${this.url}/api/v1/${path}`, {

@@ -68,8 +68,9 @@ describe('the drawing of a forecast', () => {
   });
 
   it('tells courses apart by shape and stroke alone', () => {
-    const layout = layoutForecast(inventedForecast().courses, 856);
-    const { container } = render(ForecastDrawing, { layout, label: 'Invented' });
+    const { courses } = inventedForecast();
+    const layout = layoutForecast(courses, 856);
+    const { container } = render(ForecastDrawing, { layout, courses, label: 'Invented' });
     const lines = [...container.querySelectorAll('path.line')].map((line) => line.getAttribute('stroke-dasharray'));
     expect(new Set(lines).size).toBe(3);
     const marks = ['circle', 'rect', 'path.open'].map((shape) => container.querySelectorAll(`svg ${shape}`).length);

@@ -1,6 +1,7 @@
 import type { ForecastCourse, ForecastFigure, PlanForecast } from '../api/types.ts';
 import { grouped, percent, percentDigits, percentRange } from '../ui/figures.ts';
 import { courseOrder, type CourseKind } from './forecast-layout.ts';
+import type { CourseShares, ForecastShares } from './forecast-shares.ts';
 import { word } from '../words/word.ts';
 
 /** What each course is called. */
@@ -53,6 +54,37 @@ export function forecastRows(courses: readonly ForecastCourse[]): ForecastRow[] 
 
 function figureWords({ mean, from, to, standardError }: ForecastFigure): FigureWords {
   return { mean: percent(mean), interval: percentRange(from, to), standardError: `± ${percentDigits(standardError)}` };
+}
+
+/** All courses in one generation, in the order of the drawing, as the keyboard's stop says it. */
+export function generationInWords(courses: readonly ForecastCourse[], generation: number): string {
+  const ordered = courseOrder.flatMap((kind) => courses.filter(({ course }) => course === kind));
+  const parts = ordered.flatMap(({ course, generations }) => {
+    const found = generations.find((one) => one.generation === generation);
+    if (!found) return [];
+    return `${courseNames[course]}: gene diversity ${spanInWords(found.diversity)}; F ${spanInWords(found.inbreeding)}`;
+  });
+  return `${generationName(generation)}. ${parts.join('. ')}.`;
+}
+
+function spanInWords({ mean, from, to }: ForecastFigure): string {
+  return percentRange(from, to) === percent(mean) ? percent(mean) : `${percent(mean)}, ${percentRange(from, to)}`;
+}
+
+/** What one course's genes come from in one generation, the largest shares first. */
+export function sharesOfGeneration(
+  { origins }: ForecastShares,
+  { course, rows }: CourseShares,
+  generation: number,
+): string {
+  const row = rows.find(({ year }) => year === generation);
+  const parts = origins
+    .map(({ name }, at) => ({ name, share: row?.shares[at] ?? 0 }))
+    .filter(({ share }) => share > 0)
+    .sort((one, other) => other.share - one.share)
+    .map(({ name, share }) => `${percent(share)} ${name}`);
+  const others = row && row.othersShare > 0 ? [`${percent(row.othersShare)} further origins`] : [];
+  return `${courseNames[course]}, ${generationName(generation)}: ${[...parts, ...others].join('; ')}.`;
 }
 
 /** How the figures were found, in one or two sentences. */

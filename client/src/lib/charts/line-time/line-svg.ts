@@ -25,7 +25,7 @@ export interface LineDrawing {
   readonly out: Uint8Array;
   /** Style rules that carry the fonts, for a file; empty where the page has them. */
   readonly fontRules?: string;
-  /** Whether the page that the drawing stands in has the fillings already. */
+  /** Whether it stands in the page, which has a heading, the fillings and a key already. */
   readonly isInPage?: boolean;
 }
 
@@ -36,8 +36,9 @@ const escaped = (text: string): string =>
   text.replace(/[&<>"]/g, (letter) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[letter] ?? letter);
 
 /** Size of the whole drawing in CSS pixels. */
-export function drawingSize(layout: LineLayout, bars: BarParts, line: LineOverTime): { width: number; height: number } {
+export function drawingSize({ layout, bars, line, isInPage }: LineDrawing): { width: number; height: number } {
   const width = Math.max(room.left + layout.width, 420);
+  if (isInPage) return { width, height: layout.height + room.bottom };
   const rows = keyRows(keyOf(line, bars), width).length;
   return { width, height: room.top + layout.height + room.bottom + rows * room.row };
 }
@@ -47,18 +48,27 @@ export function drawingSize(layout: LineLayout, bars: BarParts, line: LineOverTi
  * ten thousand animals make some dozens of elements.
  */
 export function lineSvg(drawing: LineDrawing): string {
-  const { layout, bars, line, palette, fonts, title } = drawing;
-  const { width, height } = drawingSize(layout, bars, line);
+  const { layout, palette, fonts, title, isInPage } = drawing;
+  const { width, height } = drawingSize(drawing);
+  const top = isInPage ? 0 : room.top;
   const plane = [streams(drawing), barsOf(drawing), rings(drawing), symbols(drawing), titles(drawing)].join('');
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" width="${round(width)}" height="${round(height)}" viewBox="0 0 ${round(width)} ${round(height)}" font-family="${escaped(fonts.sans)}" font-size="12">` +
-    `<title>${escaped(title)}</title>${drawing.fontRules ? `<style>${drawing.fontRules}</style>` : ''}` +
-    (drawing.isInPage ? '' : `<defs>${bars.fills.map((fill) => patternText(fill, palette)).join('')}</defs>`) +
+    `<title>${escaped(title)}</title>${isInPage ? '' : standingAlone(drawing)}` +
     `<rect width="100%" height="100%" fill="${palette('paper')}"/>` +
-    `<text x="${room.left}" y="20" font-family="${escaped(fonts.serif)}" font-size="17" font-weight="600" fill="${palette('ink')}">${escaped(title)}</text>` +
-    `<g transform="translate(${room.left} ${room.top})">${ground(drawing)}${plane}</g>` +
-    `${keyText(drawing, width, room.top + layout.height + room.bottom)}</svg>`
+    `<g transform="translate(${room.left} ${top})">${ground(drawing)}${plane}</g>` +
+    (isInPage
+      ? ''
+      : `<text x="${room.left}" y="20" font-family="${escaped(fonts.serif)}" font-size="17" font-weight="600" fill="${palette('ink')}">${escaped(title)}</text>` +
+        keyText(drawing, width, top + layout.height + room.bottom)) +
+    '</svg>'
   );
+}
+
+/** What a file brings along that the page has: fonts and fillings. */
+function standingAlone({ bars, palette, fontRules }: LineDrawing): string {
+  const fillings = bars.fills.map((fill) => patternText(fill, palette)).join('');
+  return `${fontRules ? `<style>${fontRules}</style>` : ''}<defs>${fillings}</defs>`;
 }
 
 /** A filling as the definition of a pattern. */

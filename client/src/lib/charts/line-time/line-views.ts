@@ -13,6 +13,8 @@ const AROUND = 14;
 /** Greatest scale, and the greatest at which a small line is shown whole. */
 const CLOSEST = 6;
 const CLOSEST_WHOLE = 1.4;
+/** Part of the frame that may stay empty beyond an edge of the line. */
+const EDGE = 0.15;
 /** Scale at which an animal that was found is looked at. */
 const READING = 1.5;
 
@@ -37,7 +39,7 @@ export function keptView(layout: LineLayout, frame: Frame, view: View): View {
   const keep = (at: number, from: number, size: number, length: number): number =>
     length <= size - from
       ? Math.min(Math.max(at, from), size - length)
-      : Math.min(from + (size - from) * 0.4, Math.max(at, size - length - (size - from) * 0.4));
+      : Math.min(from + (size - from) * EDGE, Math.max(at, size - length - (size - from) * EDGE));
   return {
     k,
     x: keep(view.x, RULER, frame.width, layout.width * k),
