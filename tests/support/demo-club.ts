@@ -45,6 +45,11 @@ export class DemoClub {
     return openPage(context, this.faults);
   }
 
+  /** A page of somebody who is not signed in. */
+  async strangersPage(size = desk): Promise<Page> {
+    return openPage(await this.browser.newContext({ viewport: size }), this.faults);
+  }
+
   /** Reads from the API. */
   async read<Answer>(path: string): Promise<Answer> {
     return (await (await askAs(this.cookie, `${this.url}/api/v1/${path}`)).json()) as Answer;

@@ -158,8 +158,10 @@ export class MatchState {
     const { rows, columns } = this.grid;
     const [one] = [...rows, ...columns];
     if (!one?.animal.line || (rows.length > 0 && columns.length > 0)) return null;
-    const sex = rows.length > 0 ? 'female' : 'male';
-    return { sex, lineId: one.animal.lineId ?? '', words: `living ${sex}s of ${one.animal.line}` } as const;
+    const { line, lineId } = one.animal;
+    return rows.length > 0
+      ? ({ sex: 'female', lineId: lineId ?? '', words: `living females of ${line}` } as const)
+      : ({ sex: 'male', lineId: lineId ?? '', words: `living males of ${line}` } as const);
   });
 
   /** Takes up the offer: the youngest first, as many as a grid shows at a glance. */

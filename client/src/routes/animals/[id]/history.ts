@@ -24,8 +24,8 @@ export function historyOf(animal: Individual): HistoryLine[] {
       .join(' '),
   }));
   for (const stay of animal.pairings) {
-    lines.push({ key: `${stay.id} in`, date: stay.joined, text: `moved to ${stay.name}` });
-    if (stay.left !== null) lines.push({ key: `${stay.id} out`, date: stay.left, text: `left ${stay.name}` });
+    lines.push({ key: `${stay.id}-in`, date: stay.joined, text: `moved to ${stay.name}` });
+    if (stay.left !== null) lines.push({ key: `${stay.id}-out`, date: stay.left, text: `left ${stay.name}` });
   }
   const dates: [string, string | null, string][] = [
     ['hatched', animal.hatched, 'hatched'],
