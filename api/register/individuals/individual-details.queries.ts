@@ -23,7 +23,7 @@ interface YoungRow {
   readonly role: 'sire' | 'dam' | 'either';
   readonly probability: number;
   readonly mates: (ReferredAnimal & { sex: Sex; probability: number })[];
-  readonly animals: (ReferredAnimal & { sex: Sex; status: Status })[];
+  readonly animals: (ReferredAnimal & { sex: Sex; status: Status; hasYoung: boolean })[];
 }
 
 /** Clutches that name an animal as a possible parent: clutch_candidate_individual_index, clutch_pair_a_index, clutch_pair_b_index. */
@@ -58,6 +58,7 @@ export async function readYoung(manager: EntityManager, id: string, concealed: P
            union all select a_id, probability from clutch_pair where clutch_id = c.id and b_id = $1) m
          join individual i on i.id = m.individual_id), '[]') as mates,
        coalesce((select json_agg(json_build_object('id', y.id, 'number', y.number::text, 'code', y.code, 'sex', y.sex, 'status', y.status,
+         'hasYoung', exists (select from (${ownClutchesOf('y.id')}) own join clutch b on b.id = own.clutch_id where b.withdrawn_at is null and ${seenClutch('b')}),
          'isSeen', ${seen('individual', 'y')}) order by ${seen('individual', 'y')} desc, y.number)
          from individual y where y.clutch_id = c.id and y.withdrawn_at is null), '[]') as animals
      from (${ownClutchesOf('$1')}) o join clutch c on c.id = o.clutch_id
@@ -76,7 +77,9 @@ export async function readYoung(manager: EntityManager, id: string, concealed: P
       probability: row.probability,
     },
     mates: row.mates.map((mate) => concealed.animal(withCheck(mate))),
-    animals: row.animals.map((animal) => concealed.animal(withCheck(animal))),
+    animals: row.animals
+      .map((animal) => concealed.animal(withCheck(animal)))
+      .map((animal) => ({ ...animal, hasYoung: animal.hasYoung && !animal.isPrivate })),
   }));
 }
 

@@ -184,6 +184,15 @@ export class MateView extends AnimalRefView {
   probability: number;
 }
 
+/** One of its young. */
+export class YoungAnimalView extends AnimalStatusView {
+  @Shown({
+    description:
+      'Whether a clutch that may be seen names it as a possible parent; false where it may not be seen itself.',
+  })
+  hasYoung: boolean;
+}
+
 /** One clutch of an animal, with whom, and what came of it. */
 export class YoungView {
   @Shown({ description: 'The clutch.', type: OwnClutchView })
@@ -192,8 +201,8 @@ export class YoungView {
   @Shown({ description: 'Who may be the other parent, most probable first.', type: [MateView] })
   mates: MateView[];
 
-  @Shown({ description: 'Its young in the register, by number.', type: [AnimalStatusView] })
-  animals: AnimalStatusView[];
+  @Shown({ description: 'Its young in the register, by number.', type: [YoungAnimalView] })
+  animals: YoungAnimalView[];
 }
 
 /** A dated remark, as the animal shows it. */
