@@ -3583,7 +3583,7 @@ export interface components {
             /** @description Probability of being the other parent (in a group: of being the pair with this animal), over 0 to 1. */
             probability: number;
         };
-        AnimalStatusView: {
+        YoungAnimalView: {
             /** @description Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen. */
             id: string;
             /**
@@ -3605,6 +3605,8 @@ export interface components {
              * @enum {string}
              */
             status: "alive" | "died" | "gone" | "unknown";
+            /** @description Whether a clutch that may be seen names it as a possible parent; false where it may not be seen itself. */
+            hasYoung: boolean;
         };
         YoungView: {
             /** @description The clutch. */
@@ -3612,7 +3614,7 @@ export interface components {
             /** @description Who may be the other parent, most probable first. */
             mates: components["schemas"]["MateView"][];
             /** @description Its young in the register, by number. */
-            animals: components["schemas"]["AnimalStatusView"][];
+            animals: components["schemas"]["YoungAnimalView"][];
         };
         MergedIntoView: {
             /**
@@ -3902,6 +3904,29 @@ export interface components {
              * @enum {string}
              */
             visibility?: "private" | "club" | "public";
+        };
+        AnimalStatusView: {
+            /** @description Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen. */
+            id: string;
+            /**
+             * @description Registry number with its check character; null where it may not be seen.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex; unsexed where it may not be seen.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
+            /**
+             * @description Whether it lives; unknown where it may not be seen.
+             * @enum {string}
+             */
+            status: "alive" | "died" | "gone" | "unknown";
         };
         PairingMemberView: {
             /**

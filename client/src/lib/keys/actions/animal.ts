@@ -124,6 +124,12 @@ export const onAnimal = {
     about: (name) => `See the ancestors of ${name}`,
     run: (animal) => goto(`${page(animal)}#ancestor-chart`),
   },
+  descendantsOf: {
+    where: 'animal',
+    words: 'See its descendants',
+    about: (name) => `See the descendants of ${name}`,
+    run: (animal) => goto(`${page(animal)}/descendants`),
+  },
   pedigreeSheetOf: {
     where: 'animal',
     words: 'Print its pedigree',
