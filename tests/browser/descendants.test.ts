@@ -28,6 +28,7 @@ describe.skipIf(chromium === null)('the descendants of an animal', () => {
   it('are led to from its page, clutch by clutch, with those who have no young folded into a number', async () => {
     await page.goto(`${club.url}/animals/${animal.id}`);
     await page.getByRole('link', { name: 'Descendants' }).click();
+    await page.getByRole('heading', { name: 'Descendants of RV-11' }).waitFor();
     await page.getByRole('radio', { name: '1', exact: true }).check();
     await page.waitForURL(/generations=1/);
     await chart().waitFor();

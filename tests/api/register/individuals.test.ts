@@ -87,9 +87,12 @@ describe('an animal is entered', () => {
       {
         clutch: { id: clutch.id, role: 'dam', probability: 1, eggs: 7 },
         mates: [{ id: sire.id, probability: 1 }],
-        animals: [{ id: young.id, number: young.number, sex: 'unsexed', status: 'alive' }],
+        animals: [{ id: young.id, number: young.number, sex: 'unsexed', status: 'alive', hasYoung: false }],
       },
     ]);
+    const mate = await make.individual({ speciesId, sex: 'female' });
+    await make.clutchOf(young.id, mate.id, { laid: '2023-03-01' });
+    expect((await get(sire.id)).young).toMatchObject([{ animals: [{ id: young.id, hasYoung: true }] }]);
   });
 });
 
