@@ -18,7 +18,10 @@ import { inventedSet } from './invented-set.ts';
 afterEach(cleanup);
 
 /** What the keyboard's place says: the name of whatever has the focus. */
-const said = (): string => document.activeElement?.getAttribute('aria-label') ?? '';
+const said = (): string => {
+  const at = document.activeElement;
+  return at?.getAttribute('aria-label') ?? at?.querySelector('.unseen')?.textContent ?? '';
+};
 const press = (key: string): Promise<unknown> => fireEvent.keyDown(document.activeElement ?? document.body, { key });
 
 const member = (code: string, sex: 'male' | 'female'): GroupMember =>
