@@ -152,6 +152,8 @@ describe.skipIf(chromium === null)('a line over time', () => {
     await page.getByText(/\d+ ancestors and \d+ descendants? lit\./).waitFor();
     const link = page.getByRole('link', { name: 'Its ancestors' });
     expect(await link.getAttribute('href')).toMatch(/^\/animals\/[\da-f-]{36}#ancestor-chart$/);
+    const below = page.getByRole('link', { name: 'Its descendants' });
+    expect(await below.getAttribute('href')).toMatch(/^\/animals\/[\da-f-]{36}\/descendants$/);
     await page.waitForTimeout(200);
     await club.look(page, 'over-time-5000-found');
     await find.fill('nobody');
