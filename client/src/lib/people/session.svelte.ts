@@ -43,6 +43,24 @@ export class Session {
     }
   }
 
+  /**
+   * Asks whether the keeper of this page is signed in still. Where the session has ended, the device forgets what they saw, but the page stays
+   * theirs, so that they can sign in again over what they wrote; gives false then.
+   */
+  async isStillIn(): Promise<boolean> {
+    try {
+      const answer = await api.get<SessionAnswer>('/session');
+      if (this.keeper && !answer.keeper) {
+        await device.signedIn(null, answer);
+        return false;
+      }
+      await this.#enter(answer);
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+    }
+    return true;
+  }
+
   async #recall(problem: ProblemError): Promise<void> {
     if (problem.status === 0 && this.state === 'signed-in') return;
     const answer = problem.status === 0 ? ((await device.remembered()) as SessionAnswer | null) : null;
