@@ -4,7 +4,7 @@ import { sameValue } from '../offline/outcome.ts';
 import { dateProblem } from '../ui/dates.ts';
 
 const counts = ['eggs', 'fertile', 'hatched', 'outOfWater'] as const;
-const texts = ['laid', 'site', 'code', 'notes'] as const;
+const texts = ['laid', 'hatchedOn', 'site', 'code', 'notes'] as const;
 
 /** What is counted and said of a clutch, as far as it is corrected in one form. */
 export type CountedClutch = Pick<Clutch, (typeof counts)[number] | (typeof texts)[number]> & {
@@ -20,7 +20,7 @@ export class ClutchCounts {
   said = $state() as Said;
   losses = $state() as Record<LossCause, string>;
 
-  static readonly pointers = /^\/(eggs|fertile|hatched|outOfWater|laid|site|code|notes)$/;
+  static readonly pointers = /^\/(eggs|fertile|hatched|outOfWater|laid|hatchedOn|site|code|notes)$/;
 
   /** `shown`: what the form begins with, if that is not the clutch as it is. */
   constructor(of: CountedClutch, shown: CountedClutch = of) {
@@ -36,8 +36,10 @@ export class ClutchCounts {
     const found: Record<string, string> = {};
     for (const name of counts)
       if (!isCount(this.said[name])) found[`/${name}`] = 'Write a number in digits, or leave it empty.';
-    const wrongDate = dateProblem(this.said.laid);
-    if (wrongDate) found['/laid'] = wrongDate;
+    for (const name of ['laid', 'hatchedOn'] as const) {
+      const wrongDate = dateProblem(this.said[name]);
+      if (wrongDate) found[`/${name}`] = wrongDate;
+    }
     for (const cause of lossCauses)
       if (!isCount(this.losses[cause])) found[`/losses/${cause}`] = 'Write a number in digits.';
     return found;
@@ -66,9 +68,9 @@ export class ClutchCounts {
 
 /** What of a clutch its counting form needs, and nothing else of it. */
 export function plainCounts({ losses, ...clutch }: CountedClutch): CountedClutch {
-  const { eggs, fertile, hatched, outOfWater, laid, site, code, notes } = clutch;
+  const { eggs, fertile, hatched, outOfWater, laid, hatchedOn, site, code, notes } = clutch;
   return {
-    ...{ eggs, fertile, hatched, outOfWater, laid, site, code, notes },
+    ...{ eggs, fertile, hatched, outOfWater, laid, hatchedOn, site, code, notes },
     losses: losses.map(({ cause, count }) => ({ cause, count })),
   };
 }

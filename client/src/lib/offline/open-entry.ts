@@ -11,6 +11,7 @@ export function clutchToCome(maker: QueueEntry, queue: Queue): CountedClutch {
     hatched: null,
     outOfWater: null,
     laid: null,
+    hatchedOn: null,
     site: null,
     code: null,
     notes: null,
