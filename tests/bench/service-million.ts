@@ -45,6 +45,7 @@ export async function benchMillion(): Promise<MillionRow[]> {
       ...(await measureSets(service, filled)),
       ...(await measureYoung(service, app.get(DataSource), filled)),
       ...(await measureLists(service, filled)),
+      ...(await measureFragments(service)),
       await measureMates(service, app.get(DataSource), filled),
     ];
     await app.close();
@@ -176,6 +177,35 @@ async function measureLists(service: Service, filled: FilledRegister): Promise<M
     const times: number[] = [];
     for (let run = 0; run < LIST_RUNS; run++) times.push((await service.ask(`/individuals?${question}`)).milliseconds);
     rows.push(rowOf(`register, ${question.replace(/lineId=.*/, 'one line')}`, times, ''));
+  }
+  return rows;
+}
+
+/** What a keeper types into the palette: each text asked for as it asks, for eight animals, and beside it whether one has just that code. */
+async function measureFragments(service: Service): Promise<MillionRow[]> {
+  const kinds: [what: string, texts: string[]][] = [
+    ['the middle of a code', ['9760', '3312', '67238']],
+    ['three characters of a code', ['a76', '760', '999']],
+    ['two characters, which begin 10 000 codes', ['a9', 'a1', 'a5']],
+    ['digits that begin a number', ['1234', '98765', '5000']],
+    ['a part of a line’s name', ['ne 777', 'line 19', 'line 1999']],
+    ['a keeper with 100 000 animals and a code', ['keeper 9 760', 'keeper 1 33']],
+    ['what 100 000 animals have', ['a1', 'keeper 9', '10']],
+    ['what none has', ['qqzz', 'zzz', 'xq', 'line xq']],
+  ];
+  const rows: MillionRow[] = [];
+  for (const [what, texts] of kinds) {
+    const times: number[] = [];
+    for (let run = 0; run < LIST_RUNS * 2; run++) {
+      const text = encodeURIComponent(texts[run % texts.length] ?? '');
+      const started = performance.now();
+      await Promise.all([
+        service.ask(`/individuals?limit=8&q=${text}`),
+        service.ask(`/individuals?limit=3&code=${text}`),
+      ]);
+      if (run >= texts.length) times.push(performance.now() - started);
+    }
+    rows.push(rowOf(`palette, ${what}`, times, 100));
   }
   return rows;
 }

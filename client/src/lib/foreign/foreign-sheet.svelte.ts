@@ -1,6 +1,7 @@
 import { api } from '../api/client.ts';
 import { Intent } from '../api/intent.ts';
 import { ProblemError, type ProblemPlace } from '../api/problem.ts';
+import { undoOffer } from '../ui/undo.svelte.ts';
 import type { ForeignSheet } from './foreign-words.ts';
 
 /** Most characters of a sheet file that the service takes. */
@@ -41,7 +42,9 @@ export class ForeignSheetImport {
 
   /** Takes the animals in. */
   async write(): Promise<void> {
-    this.taken = await this.#run(() => this.#intent.post<ForeignSheet>('/foreign-sheets', this.#body()));
+    const taken = await this.#run(() => this.#intent.post<ForeignSheet>('/foreign-sheets', this.#body()));
+    this.taken = taken;
+    if (taken) undoOffer.offer(`What “${this.name}” tells came in.`, taken, () => (this.taken = null));
   }
 
   #body(): { file: string; prefix?: string } {

@@ -29,12 +29,19 @@ export class AnimalSearch {
     const asking = new AbortController();
     this.#asking = asking;
     try {
-      const page = await api.get<Page<IndividualItem>>('/individuals', {
-        query: { ...this.#filters(), q: text || undefined, limit: this.#limit },
-        signal: asking.signal,
-      });
+      const read = (query: Record<string, string | number | undefined>): Promise<Page<IndividualItem>> =>
+        api.get<Page<IndividualItem>>('/individuals', {
+          query: { ...this.#filters(), ...query },
+          signal: asking.signal,
+        });
+      // a code typed whole comes first, however many others have it in them
+      const [whole, page] = await Promise.all([
+        isCode(text) ? read({ code: text, limit: 3 }) : { items: [] },
+        read({ q: text || undefined, limit: this.#limit }),
+      ]);
       if (asking.signal.aborted) return;
-      this.items = page.items;
+      const others = page.items.filter(({ id }) => !whole.items.some((item) => item.id === id));
+      this.items = [...whole.items, ...others].slice(0, this.#limit);
       this.answered = text;
       this.problem = '';
     } catch (error) {
@@ -45,3 +52,5 @@ export class AnimalSearch {
     }
   }
 }
+
+const isCode = (text: string): boolean => text !== '' && text.length <= 40;

@@ -26,7 +26,7 @@ class UndoOffer {
   }
 
   /** As `offer`, for what took several writes: they are taken back together, the last first. */
-  offerAll(text: string, answers: readonly object[], after: () => unknown): void {
+  offerAll(text: string, answers: readonly unknown[], after: () => unknown): void {
     const entries = answers.flatMap((answer) => api.entryOf(answer) ?? []);
     if (entries.length <= 1) {
       this.offer(text, answers[0], after);
