@@ -8,8 +8,11 @@ import { individualConditions } from './individual-filters.queries.ts';
 import { readIndividualItems } from './individual.queries.ts';
 import type { IndividualItemView } from './individual.view.ts';
 
-/** Most animals of a line, source or search that are sorted, rather than looked for along the index of the order. */
+/** Most animals of a line or source that are sorted, rather than looked for along the index of a figure. */
 const sortedMost = 5000;
+
+/** Animals that a search walks through in the order of their numbers; what fewer have than fill a page is found by its index and sorted. */
+const walkedMost = 4000;
 
 type GroupSort = 'line' | 'species' | 'keeper';
 
@@ -51,13 +54,9 @@ export async function listIndividuals(
           areFew: await isFew(manager, query, filters),
           areLiving: query.status === 'alive',
         })
-      : await findPlaces(
-          manager,
-          ownOrder(sort, order, query.q !== undefined && (await isFew(manager, query, filters))),
-          filters,
-          after,
-          limit + 1,
-        );
+      : query.q !== undefined && sort === 'number'
+        ? await search(manager, order === 'desc', filters, after, limit + 1)
+        : await findPlaces(manager, ownOrder(columns, sort, order), filters, after, limit + 1);
   const items = await readIndividualItems(
     manager,
     places.map((place) => place.id),
@@ -95,12 +94,9 @@ function columnsOf(sort: IndividualSort): readonly SortColumn[] {
   return isFigureSort(sort) ? figureOrder(sort) : ownOrders[sort];
 }
 
-/**
- * Whether the animals asked for belong to a line or source, or are searched for, and are so few that sorting them is the cheapest. The planner
- * cannot know how rare a fragment is; where it thinks it common it walks through all animals in their order.
- */
+/** Whether the animals asked for belong to a line or source and are so few that sorting them is the cheapest. */
 async function isFew(manager: EntityManager, query: IndividualQuery, filters: Conditions): Promise<boolean> {
-  if ([query.lineId, query.line, query.sourceId, query.q].every((said) => said === undefined)) return false;
+  if (query.lineId === undefined && query.line === undefined && query.sourceId === undefined) return false;
   const [row] = await manager.query<{ few: boolean }[]>(
     `select count(*) <= ${sortedMost} as few from (select from individual i where ${filters.sql} limit ${sortedMost + 1}) found`,
     filters.parameters,
@@ -152,15 +148,10 @@ async function findByFigure(
 }
 
 function ownOrder(
-  sort: Exclude<IndividualSort, GroupSort | FigureSort>,
+  columns: readonly SortColumn[],
+  sort: IndividualSort,
   order: 'asc' | 'desc',
-  areFew: boolean,
 ): Parameters<typeof findPlaces>[1] {
-  const [first, ...others] = ownOrders[sort];
-  // another expression of the same value, so that the index of the order is not walked
-  const unindexed = { text: "|| ''", bigint: '+ 0', date: '+ 0' } as Partial<Record<SortColumn['type'], string>>;
-  const columns =
-    areFew && first ? [{ ...first, sql: `(${first.sql} ${unindexed[first.type] ?? ''})` }, ...others] : ownOrders[sort];
   return {
     from: 'individual i',
     id: 'i.id',
@@ -168,6 +159,30 @@ function ownOrder(
     isFirstNullable: sort !== 'number',
     isDescending: order === 'desc',
   };
+}
+
+/**
+ * What is searched for, in the order of numbers. The planner cannot know how rare a fragment is, and where it thinks it common it walks through
+ * all animals: so some thousand are walked through first (individual_number_unique), which fills a page of what is common; what they do not
+ * hold is found by the indexes of the search and sorted.
+ */
+async function search(
+  manager: EntityManager,
+  isDescending: boolean,
+  filters: Conditions,
+  after: CursorValue[] | null,
+  wanted: number,
+): Promise<Place[]> {
+  const near = filters.copy();
+  const [way, edge] = isDescending ? ['<', '9223372036854775807'] : ['>', '0'];
+  const begin = after === null ? edge : `${near.bind(after[0])}::bigint`;
+  const from = `(select * from individual w where w.number ${way} ${begin} order by w.number${isDescending ? ' desc' : ''} limit ${walkedMost}) i`;
+  const order = { id: 'i.id', isFirstNullable: false, isDescending };
+  const first = await findPlaces(manager, { ...order, from, columns: [number] }, near, after, wanted);
+  if (first.length === wanted) return first;
+  // another expression of the same value, so that the index of the order is not walked
+  const columns = [{ ...number, sql: '(i.number + 0)' }];
+  return findPlaces(manager, { ...order, from: 'individual i', columns }, filters, after, wanted);
 }
 
 /**

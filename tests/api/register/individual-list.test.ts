@@ -105,6 +105,16 @@ describe('animals are found', () => {
     expect(await codes(`q=${number.split('-')[0]}`)).toContain('EA-07');
   });
 
+  it('by a search page after page, forwards and backwards, each once', async () => {
+    for (const order of ['asc', 'desc'])
+      for (const q of ['anthonyi', '0', 'ea-']) {
+        const whole = (await list(`q=${q}&order=${order}&limit=200`)).items.map(({ number }) => number);
+        const paged = (await walk(`q=${q}&order=${order}`, 1)).map(({ number }) => number);
+        expect(paged).toEqual(whole);
+      }
+    expect((await list('q=anthonyi')).items).toHaveLength(4);
+  });
+
   it('by the ids of line, species, keeper and source', async () => {
     const animal = all.find((item) => item.code === 'SR-1');
     expect(await codes(`line=${animal?.lineId}`)).toEqual(['SR-1', null]);
