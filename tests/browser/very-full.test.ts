@@ -63,6 +63,7 @@ describe.skipIf(chromium === null)('a very full register', () => {
     club: () => '/club',
     account: () => '/club/account',
     figures: () => '/help/figures',
+    glossary: () => '/help/glossary',
     'what is not there': () => '/animals/00000000-0000-7000-8000-000000000000',
   };
 
@@ -110,7 +111,14 @@ function spillsOf(page: Page): Promise<string[]> {
     for (const element of document.querySelectorAll('main *, .spine *')) {
       const { overflowX, clipPath } = getComputedStyle(element);
       const isCut = ['hidden', 'clip'].includes(overflowX) && element.scrollWidth > element.clientWidth + 1;
-      if (isCut && clipPath === 'none' && !element.closest('svg, [title]') && element.textContent.trim() !== '')
+      // a label on paper ends where it is cut; its number and its QR code open the whole record
+      if (
+        isCut &&
+        !element.matches('.face') &&
+        clipPath === 'none' &&
+        !element.closest('svg, [title]') &&
+        element.textContent.trim() !== ''
+      )
         spills.push(`cut: ${say(element)}`);
     }
     return spills.slice(0, 5);

@@ -172,7 +172,7 @@ async function photograph(writer: Writer, individualId: string): Promise<void> {
     form.set('individualId', individualId);
     form.set('view', 'back');
     form.set('takenOn', `20${String(15 + (at % 10))}-0${1 + (at % 9)}`);
-    form.set('notes', at % 7 === 0 ? long.place : '');
+    if (at % 7 === 0) form.set('notes', long.place);
     form.set(
       'file',
       new Blob([new Uint8Array(await picture(90, 60, at).jpeg().toBuffer())], { type: 'image/jpeg' }),

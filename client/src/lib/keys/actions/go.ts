@@ -28,5 +28,6 @@ export const go = {
   goJournal: to('/journal', 'Go to the journal', ['read', 'journal']),
   goClub: to('/club', 'Go to the club', ['read', 'club']),
   goAccount: to('/club/account', 'Go to my account', ['read', 'account']),
+  goGlossary: to('/help/glossary', 'Read what the words mean'),
   goFigures: to('/help/figures', 'Read what the figures say'),
 } satisfies Record<string, Action>;
