@@ -159,6 +159,8 @@ describe('noting a clutch', () => {
       version: 1,
       createdAt: '',
       updatedAt: '',
+      keeperId: null,
+      keeper: null,
       scientificName: 'Epipedobates anthonyi',
       commonName: null,
       citesAppendix: null,

@@ -21,7 +21,7 @@ const species = {
       usualMost: 30,
       extremeLeast: null,
       extremeMost: 44,
-      unit: 'eggs',
+      unit: 'eggs' as const,
       source: 'common practice',
     },
   ],

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { picture } from './made-pictures.ts';
-import { administrator, askAs, setUpClub, startService, type Service } from './service.ts';
+import { askAs, setUpClub, startService, type Service } from './service.ts';
 
 /** Names as long as they come: compounds without a space, accents, capitals that are wide. All invented. */
 export const long = {
@@ -181,6 +181,3 @@ async function photograph(writer: Writer, individualId: string): Promise<void> {
     await writer.send('photographs', form);
   }
 }
-
-/** Who set this club up. */
-export const itsKeeper = administrator.name;

@@ -147,6 +147,5 @@ export type LineOverTime = Sent['LineOverTimeView'];
 
 /** What is due at the tanks. */
 export type Today = Sent['TodayView'];
-export type DueClutches = Sent['DueClutchesView'];
 export type SexingGroup = Sent['SexingGroupView'];
 export type ProfileGap = Sent['ProfileGapView'];
