@@ -9,6 +9,9 @@ export default tseslint.config(
       'dist/',
       'client/build/',
       'client/.svelte-kit/',
+      // written by the build from the catalogue of words
+      'client/src/lib/words/catalogue/.wuchale/',
+      'client/src/lib/words/catalogue/data.js',
       'client/src/lib/api/openapi.d.ts',
       'data/',
       'tests/output/',

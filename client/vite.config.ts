@@ -1,8 +1,9 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vite';
+import { wuchale } from 'wuchale/vite';
 
 export default defineConfig({
-  plugins: [sveltekit()],
+  plugins: [wuchale(), sveltekit()],
   build: {
     rolldownOptions: {
       // what many screens share comes in one piece: fifty small ones cost a phone more than they weigh

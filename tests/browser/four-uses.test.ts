@@ -93,7 +93,11 @@ describe.skipIf(chromium === null).each(Object.entries(sizes))('at a %s', (place
   it('a line is audited: what is missing is asked, the paper brought and reviewed, and the label carried', async () => {
     await keeper.goto(`${club.url}/lines/${young.lineId}/audit`);
     await keeper.getByText(/Papers carry 0\s% of what lives today/).waitFor();
-    await keeper.getByRole('main').getByRole('link', { name: /Import, about 1994/ }).first().click();
+    await keeper
+      .getByRole('main')
+      .getByRole('link', { name: /Import, about 1994/ })
+      .first()
+      .click();
     await keeper.getByRole('button', { name: 'Add a claim' }).click();
     await keeper.getByLabel('the name').fill(`Quebrada ${place}`);
     await keeper.getByLabel('who says so').fill('the importer');
@@ -103,7 +107,10 @@ describe.skipIf(chromium === null).each(Object.entries(sizes))('at a %s', (place
     await keeper.getByLabel('number, title or first words').fill(`No. 18-94 ${place}`);
     await keeper.getByLabel('issued by').fill('an invented ministry');
     await keeper.getByRole('button', { name: 'Bring it' }).click();
-    await keeper.getByText(/waits for a review/).first().waitFor();
+    await keeper
+      .getByText(/waits for a review/)
+      .first()
+      .waitFor();
     await registrar.goto(`${club.url}/`);
     await registrar.goto(`${club.url}/review`);
     const waiting = registrar

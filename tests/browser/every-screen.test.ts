@@ -1,0 +1,101 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright-core';
+import PO from 'pofile';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { expectAccessible, findChromium } from '../support/browser.ts';
+import { DemoClub } from '../support/demo-club.ts';
+import { everyScreen, type Screen } from '../support/every-screen.ts';
+
+const chromium = findChromium();
+const routes = fileURLToPath(new URL('../../client/src/routes', import.meta.url));
+
+/** Folders that hold a page, as addresses. */
+const routesWithPage = readdirSync(routes, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('+page.svelte') || file.endsWith('+page.ts'))
+  .map((file) => `/${file.replace(/\/?\+page\.(svelte|ts)$/, '')}`);
+
+const widths = { desk: 1440, phone: 320 };
+
+/** What English the Spanish catalogue has other words for. */
+const catalogue = fileURLToPath(new URL('../../client/src/lib/words/catalogue/es.po', import.meta.url));
+const english = new Set(
+  PO.parse(readFileSync(catalogue, 'utf8'))
+    .items.filter(({ msgid, msgstr }) => /\s/.test(msgid.trim()) && !/[{<]/.test(msgid) && msgstr[0] !== msgid)
+    .map(({ msgid }) => msgid.trim()),
+);
+
+describe.skipIf(chromium === null)('every screen', () => {
+  let club: DemoClub;
+  let screens: Screen[];
+  let inside: Page;
+  let outside: Page;
+
+  beforeAll(async () => {
+    club = await DemoClub.open(chromium);
+    screens = await everyScreen(club);
+    inside = await club.page();
+    outside = await club.strangersPage();
+  });
+
+  afterAll(() => club.close());
+
+  /** Opens a screen and waits until nothing is on its way any more. */
+  async function open({ address, signedOut }: Screen): Promise<Page> {
+    const page = signedOut ? outside : inside;
+    await page.goto(club.url + address);
+    await page.locator('h1').first().waitFor();
+    await page.waitForLoadState('networkidle');
+    return page;
+  }
+
+  it('is looked at here', () => {
+    const known = new Set(screens.map(({ route }) => route));
+    expect(routesWithPage.filter((route) => !known.has(route))).toEqual([]);
+  });
+
+  it.each(Object.entries(widths))(
+    'can be read by everybody at a %s, by day and by night, fits, and stands still where that is wished',
+    async (name, width) => {
+      const wide: string[] = [];
+      const moving: string[] = [];
+      for (const page of [inside, outside]) {
+        await page.setViewportSize({ width, height: 900 });
+        await page.emulateMedia({ reducedMotion: 'reduce' });
+      }
+      for (const screen of screens) {
+        const page = await open(screen);
+        for (const theme of ['day', 'night']) {
+          await page.evaluate((chosen) => (document.documentElement.dataset['theme'] = chosen), theme);
+          await expectAccessible(page, `${screen.route}, ${name}, ${theme}`);
+          await club.look(page, `${name}-${theme}${screen.route.replaceAll('/', '-').replaceAll(/[[\]]/g, '')}`);
+        }
+        const reaches = await page.evaluate(() => document.documentElement.scrollWidth);
+        if (reaches > width) wide.push(`${screen.route} reaches to ${reaches} px`);
+        if (await page.evaluate(() => document.getAnimations().length > 0)) moving.push(screen.route);
+      }
+      expect(wide).toEqual([]);
+      expect(moving).toEqual([]);
+      expect(club.faults).toEqual([]);
+    },
+    600_000,
+  );
+
+  it('speaks Spanish where that was chosen', async () => {
+    const left: string[] = [];
+    for (const page of [inside, outside]) {
+      await page.setViewportSize({ width: widths.desk, height: 900 });
+      await page.goto(`${club.url}/check`);
+      await page.getByRole('button', { name: 'Español' }).click();
+      await page.waitForFunction(() => document.documentElement.lang === 'es');
+    }
+    for (const screen of screens) {
+      const page = await open(screen);
+      const said = (await page.locator('body').innerText()).split('\n').map((line) => line.trim());
+      left.push(...said.filter((line) => english.has(line)).map((line) => `${screen.route}: ${line}`));
+      await club.look(page, `es-${screen.route.replaceAll('/', '-').replaceAll(/[[\]]/g, '')}`);
+    }
+    expect(left).toEqual([]);
+    expect(club.faults).toEqual([]);
+  }, 600_000);
+});
