@@ -23241,7 +23241,7 @@ export interface operations {
                 status?: "alive" | "died" | "gone" | "unknown";
                 /** @description Visibility. */
                 visibility?: "private" | "club" | "public";
-                /** @description Words, each of which begins the number or stands in the code, line, species or keeper. */
+                /** @description Words, each of which begins the number or stands in the code, line, species or keeper; one or two characters in the code only where it or a part of it begins. */
                 q?: string;
                 /** @description Hatched, or perhaps hatched, in this year or later. */
                 hatchedFrom?: number;
