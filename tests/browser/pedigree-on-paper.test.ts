@@ -106,10 +106,10 @@ describe.skipIf(chromium === null)('a pedigree on paper', () => {
     expect(embedded.length).toBeGreaterThanOrEqual(2);
     for (const font of embedded) expect(font).toMatch(/Custom\s+yes/);
     const file = join(folder, 'night.pdf');
-    await run('pdftoppm', ['-r', '40', '-gray', '-singlefile', file, join(folder, 'gray')]);
-    await run('pdftoppm', ['-r', '40', '-singlefile', file, join(folder, 'colour')]);
+    await run('pdftoppm', ['-r', '40', '-gray', '-png', '-singlefile', file, join(folder, 'gray')]);
+    await run('pdftoppm', ['-r', '40', '-png', '-singlefile', file, join(folder, 'colour')]);
     const { default: sharp } = await import('sharp');
-    const { channels } = await sharp(join(folder, 'colour.ppm')).stats();
+    const { channels } = await sharp(join(folder, 'colour.png')).stats();
     const [red, green, blue] = channels;
     // no colour anywhere, and mostly white
     expect(Math.abs((red?.mean ?? 0) - (green?.mean ?? 255))).toBeLessThan(0.5);
