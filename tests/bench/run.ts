@@ -53,13 +53,24 @@ async function benchService(): Promise<void> {
   }
 }
 
+/** What `npm run bench` measures, by the name that asks for it alone: `npm run bench -- screens charts`. */
+const parts: Record<string, () => void | Promise<void>> = {
+  kernel: async () => print('The kernel, in milliseconds', await benchKernel()),
+  measures: async () => print('Measures of one animal and of sets, in milliseconds', await benchMeasures()),
+  plan: async () => print('Plans with their reasons and the trade-off', await benchPlan()),
+  forecasts: () => print('Forecasts of a plan by gene dropping, in milliseconds', benchForecasts()),
+  scale: async () => print('Inbreeding of all as registers grow, in milliseconds', await benchScale()),
+  service: benchService,
+  screens: async () => print('First screens on a phone four times slower than this machine', await benchFirstScreen()),
+  charts: async () => print('Charts in the browser, in milliseconds', await benchClientCharts()),
+  million: async () => print('A register of a million animals, in milliseconds', await benchMillion()),
+};
+
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !(name in parts));
+if (unknown.length > 0) {
+  console.error(`There is no part ${unknown.join(', ')}; there are ${Object.keys(parts).join(', ')}.`);
+  process.exit(2);
+}
 console.log(`Node ${process.version}, ${availableParallelism()} cores, ${new Date().toISOString().slice(0, 10)}`);
-print('The kernel, in milliseconds', await benchKernel());
-print('Measures of one animal and of sets, in milliseconds', await benchMeasures());
-print('Plans with their reasons and the trade-off', await benchPlan());
-print('Forecasts of a plan by gene dropping, in milliseconds', benchForecasts());
-print('Inbreeding of all as registers grow, in milliseconds', await benchScale());
-await benchService();
-print('First screens on a phone four times slower than this machine', await benchFirstScreen());
-print('Charts in the browser, in milliseconds', await benchClientCharts());
-print('A register of a million animals, in milliseconds', await benchMillion());
+for (const name of asked.length > 0 ? asked : Object.keys(parts)) await parts[name]?.();
