@@ -260,7 +260,7 @@ describe('a loop in words', () => {
     );
     expect(litShare({ answer: told, ancestor, loops: [loop] })).toBe('');
     expect(litShare({ answer: told, ancestor: { ...ancestor, loops: 40 }, loops: [loop, loop] })).toBe(
-      ' The largest of its 40 loops are lit, 2 of them.',
+      'The largest of its 40 loops are lit, 2 of them.',
     );
   });
 });

@@ -58,4 +58,8 @@ export function reviewInWords({ review, reviewed, withdrawn }: Evidence): string
 export const evidenceInWords = (
   { kind, reference, issuedBy, dated }: Evidence,
   date: (edtf: string) => string,
-): string => `${kindWords[kind]} “${reference}”${issuedBy ? ` of ${issuedBy}` : ''}${dated ? `, ${date(dated)}` : ''}`;
+): string => {
+  const named = `${kindWords[kind]} “${reference}”`;
+  const paper = issuedBy ? `${named} of ${issuedBy}` : named;
+  return dated ? `${paper}, ${date(dated)}` : paper;
+};

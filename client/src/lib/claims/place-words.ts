@@ -7,9 +7,9 @@ export function placeInWords(place: Claim['place']): string {
   if (decimalLatitude === null || decimalLongitude === null) return words;
   const radius = place.coordinateUncertaintyM;
   const point = `${degrees(decimalLatitude, 'N', 'S')} ${degrees(decimalLongitude, 'E', 'W')}`;
-  const within = radius === null ? '' : ` within ${distance(radius)}`;
+  const area = radius === null ? point : `${point} within ${distance(radius)}`;
   const datum = place.geodeticDatum === null ? '' : ` (${place.geodeticDatum})`;
-  return [words, `${point}${within}${datum}`].filter((part) => part !== '').join('; ');
+  return [words, `${area}${datum}`].filter((part) => part !== '').join('; ');
 }
 
 const degrees = (value: number, positive: string, negative: string): string =>

@@ -123,7 +123,7 @@ export class SheetImport {
     } catch (error) {
       if (signal.aborted) return;
       if (!(error instanceof ProblemError)) throw error;
-      this.#refuse(error.detail + this.#sizeNote(), error.errors);
+      this.#refuse(`${error.detail} ${this.#sizeNote()}`.trim(), error.errors);
       this.isUnanswered = error.status === 0;
       this.isUnsure = error.status === 0 && during === 'writing';
     }
@@ -131,7 +131,7 @@ export class SheetImport {
 
   #sizeNote(): string {
     if (!this.sheet || this.sheet.size <= largestRead) return '';
-    return ` Columns with other names can be chosen for sheets up to ${sizeInWords(largestRead)}; this one has ${sizeInWords(this.sheet.size)}.`;
+    return `Columns with other names can be chosen for sheets up to ${sizeInWords(largestRead)}; this one has ${sizeInWords(this.sheet.size)}.`;
   }
 
   #refuse(problem: string, places: readonly ProblemPlace[] = []): void {

@@ -16,8 +16,8 @@ export function clutchSentence(draft: ClutchDraft, isOfToday = true): string {
     parents.mode === 'pairs'
       ? pairsInWords(parents.group.map(name))
       : sidesInWords(side(parents.dams), side(parents.sires));
-  const site = siteWords === '' ? '' : `, in a ${siteWords}`;
-  const place = pairing ? `${site === '' ? ', in' : ' in'} ${pairing.name}` : '';
+  const where = siteWords === '' ? '' : pairing ? `in a ${siteWords} in ${pairing.name}` : `in a ${siteWords}`;
+  const place = where === '' && pairing ? `in ${pairing.name}` : where;
   const day =
     isOfToday && laid === today()
       ? word('today')
@@ -26,16 +26,17 @@ export function clutchSentence(draft: ClutchDraft, isOfToday = true): string {
         : laid === ''
           ? 'on a day not known'
           : dateInWords(laid);
-  return `${count}${of}${site}${place}, ${day}.`;
+  return `${[`${count} ${of}`, place, day].filter((part) => part !== '').join(', ')}.`;
 }
 
 function sidesInWords(dams: string, sires: string): string {
-  if (dams === '' && sires === '') return ' of parents not known';
-  return `${dams === '' ? '' : ` of ${dams}`}${sires === '' ? '' : ` by ${sires}`}`;
+  if (dams !== '' && sires !== '') return `of ${dams} by ${sires}`;
+  if (dams !== '') return `of ${dams}`;
+  return sires === '' ? 'of parents not known' : `by ${sires}`;
 }
 
 const pairsInWords = (names: string[]): string =>
-  names.length < 2 ? ' of parents not known' : ` of two of ${names.join(', ')}`;
+  names.length < 2 ? 'of parents not known' : `of two of ${names.join(', ')}`;
 
 /** "They hatch about 5 to 9 December 2026.", from the species profile; empty where it says nothing or the day is vague. */
 export function hatchingSentence(laid: string, species: Species | null): string {

@@ -99,7 +99,7 @@ export function sentenceOf(entry: JournalEntry): EntryWords {
   const [before = '', after] = deed.split('{}');
   return {
     who: entry.keeper?.name ?? (entry.via === 'service' ? 'the service' : 'a member'),
-    before: (entry.reverses ? 'undid a change: ' : '') + before.trim(),
+    before: entry.reverses ? `undid a change: ${before.trim()}` : before.trim(),
     after: (after ?? '').trim(),
     title: after === undefined ? '' : (entry.record?.title ?? 'a record'),
     href: entry.record && after !== undefined ? recordAddress(entry.record) : null,

@@ -3,7 +3,6 @@ import { Intent } from '../api/intent.ts';
 import type { Merge, MergeComparison, MergeField, MovedCounts } from '../api/types.ts';
 import { counted } from '../ui/figures.ts';
 import { FormState } from '../ui/form-state.svelte.ts';
-import { word } from '../words/word.ts';
 
 /** Two records of one animal on their way to becoming one. */
 export class MergeState {
@@ -70,5 +69,6 @@ export function movesInWords(moves: MovedCounts, name: string): string {
   const last = parts.pop();
   if (last === undefined) return `Nothing hangs on the duplicate; nothing moves to ${name}.`;
   const total = Object.values(moves).reduce((sum, count) => sum + count, 0);
-  return `${parts.length > 0 ? `${parts.join(', ')} and ` : ''}${last} ${total === 1 ? word('moves') : word('move')} to ${name}.`;
+  const what = parts.length > 0 ? `${parts.join(', ')} and ${last}` : last;
+  return total === 1 ? `${what} moves to ${name}.` : `${what} move to ${name}.`;
 }

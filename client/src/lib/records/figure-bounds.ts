@@ -13,12 +13,12 @@ export const figureWords: Readonly<Record<FigureSort, string>> = {
   meanKinship: 'mean kinship',
   tracedShare: 'traced share',
 };
-/** Words that lead to the bounds of a figure. */
-export const leadingWords: Readonly<Record<FigureSort, string>> = {
-  inbreeding: ', with F ',
-  depth: ', with depth ',
-  meanKinship: ', with mean kinship ',
-  tracedShare: ', traced ',
+/** The phrases that the bounds of a figure stand in. */
+export const boundPhrases: Readonly<Record<FigureSort, string>> = {
+  inbreeding: 'with F {}',
+  depth: 'with depth {}',
+  meanKinship: 'with mean kinship {}',
+  tracedShare: 'traced {}',
 };
 
 const greatestDepth = 10_000;

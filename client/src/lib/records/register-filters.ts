@@ -4,12 +4,12 @@ import {
   boundsOf,
   figureSorts,
   figureWords,
-  leadingWords,
+  boundPhrases,
   noBounds,
   type Bounds,
   type FigureSort,
 } from './figure-bounds.ts';
-import { word } from '../words/word.ts';
+import { aroundPart, word } from '../words/word.ts';
 
 /** What the register shows, as its address says it. Empty text means "any". Line, species and keeper go by name. */
 export interface RegisterFilters extends Bounds {
@@ -102,11 +102,12 @@ export function isNarrowed(filters: RegisterFilters): boolean {
 
 type PartName = 'status' | 'sex' | 'species' | 'line' | 'hatched' | 'keeper' | 'sort' | FigureSort;
 
-/** One underlined part of the sentence, with the words that lead to it. */
+/** One underlined part of the sentence, with what stands before and behind it. */
 export interface SentencePart {
   name: PartName;
   before: string;
   words: string;
+  after: string;
   /** Set by the reader (bold, ink line), not "any" (dotted line). */
   isSet: boolean;
 }
@@ -115,25 +116,29 @@ export interface SentencePart {
 export function sentenceOf(filters: RegisterFilters): SentencePart[] {
   const { status, sex, species, line, keeper, sort, order } = filters;
   const hatched = hatchedWords(filters.hatchedFrom, filters.hatchedTo);
-  const part = (name: PartName, before: string, set: string, any: string): SentencePart => ({
+  const part = (name: PartName, phrase: string, set: string, any: string) => ({
     name,
-    before,
+    phrase,
     words: set === '' ? any : set,
     isSet: set !== '',
   });
   const isUsualOrder = sort === 'number' && order === 'asc';
-  return [
-    part('status', 'Animals that are ', status === '' ? '' : statusWords[status], 'living, dead or gone'),
-    part('sex', ', ', sex === '' ? '' : sexWords[sex], 'of any sex'),
-    part('species', ', of ', species, 'any species'),
-    part('line', ', of ', line, 'any line'),
-    part('hatched', ', hatched ', hatched, 'at any time'),
-    part('keeper', ', kept by ', keeper, word('anyone')),
+  const parts = [
+    part('status', 'Animals that are {}', status === '' ? '' : statusWords[status], 'living, dead or gone'),
+    part('sex', '{}', sex === '' ? '' : sexWords[sex], 'of any sex'),
+    part('species', 'of {}', species, 'any species'),
+    part('line', 'of {}', line, 'any line'),
+    part('hatched', 'hatched {}', hatched, 'at any time'),
+    part('keeper', 'kept by {}', keeper, word('anyone')),
     ...figureSorts
-      .map((figure) => part(figure, leadingWords[figure], boundsInWords(figure, filters), ''))
+      .map((figure) => part(figure, boundPhrases[figure], boundsInWords(figure, filters), ''))
       .filter(({ isSet }) => isSet),
-    part('sort', ', in order of ', isUsualOrder ? '' : orderWords(sort, order), 'number'),
+    part('sort', 'in order of {}', isUsualOrder ? '' : orderWords(sort, order), 'number'),
   ];
+  return parts.map(({ phrase, ...rest }, place) => {
+    const [before, after] = aroundPart(phrase);
+    return { ...rest, before: place > 0 ? `, ${before}` : before, after };
+  });
 }
 
 /** Choices of a closed part, each with the change it makes. */

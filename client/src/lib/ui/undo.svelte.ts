@@ -21,8 +21,7 @@ class UndoOffer {
    * `after` shows the record as it is once that is taken back.
    */
   offer(text: string, answer: unknown, after: () => unknown): void {
-    const entry = api.entryOf(answer);
-    this.say(text, entry === undefined ? null : () => this.reverse(entry, text, after));
+    this.#offer(text, takenBack(text), answer, after);
   }
 
   /** As `offer`, for what took several writes: they are taken back together, the last first. */
@@ -35,17 +34,25 @@ class UndoOffer {
     this.say(text, async () => {
       for (const entry of entries.toReversed()) await api.post<JournalEntry>(`/journal/${entry}/reversal`, {});
       await after();
-      this.say(`${takenBack}${text}`);
+      this.say(takenBack(text));
     });
   }
 
   /** Undoes the change of one entry of the journal. Throws `ProblemError`. */
-  async reverse(entry: string, text: string, after: () => unknown): Promise<void> {
+  reverse(entry: string, text: string, after: () => unknown): Promise<void> {
+    return this.#reverse(entry, takenBack(text), text, after);
+  }
+
+  /** `now` says what is done, `undone` what is said once it is taken back; an undo can be undone, then they change places. */
+  #offer(now: string, undone: string, answer: unknown, after: () => unknown): void {
+    const entry = api.entryOf(answer);
+    this.say(now, entry === undefined ? null : () => this.#reverse(entry, undone, now, after));
+  }
+
+  async #reverse(entry: string, now: string, undone: string, after: () => unknown): Promise<void> {
     const answer = await api.post<JournalEntry>(`/journal/${entry}/reversal`, {});
     await after();
-    // An undo can be undone: then the words are as they were first.
-    const again = text.startsWith(takenBack) ? text.slice(takenBack.length) : takenBack + text;
-    this.offer(again, answer, after);
+    this.#offer(now, undone, answer, after);
   }
 
   /** Takes back what is offered, or says why not. */
@@ -66,7 +73,7 @@ class UndoOffer {
   }
 }
 
-const takenBack = 'Taken back: ';
+const takenBack = (text: string): string => `Taken back: ${text}`;
 
 export const undoOffer = new UndoOffer();
 

@@ -3,3 +3,9 @@
  * capitalised words are found without it; a lower-case word alone could as well be code.
  */
 export const word = (text: string): string => text;
+
+/** A phrase about one part that is drawn by itself, `kept by {}`: what stands before and behind that part. */
+export function aroundPart(phrase: string): [before: string, after: string] {
+  const [before = '', after = ''] = phrase.split('{}');
+  return [before, after];
+}

@@ -92,14 +92,17 @@ export class AncestorChart {
   /** What is lit in one sentence or two. */
   readonly sentence = $derived.by(() => {
     const { litAnimal, litCommon, chosen } = this;
-    const rest = this.lit.isWhole ? '' : ' It goes on above what is drawn; choose more generations.';
-    if (chosen) return chosenInWords(chosen) + rest;
+    const rest = this.lit.isWhole ? '' : 'It goes on above what is drawn; choose more generations.';
+    if (chosen) return `${chosenInWords(chosen)} ${rest}`.trim();
     if (!litAnimal || !litCommon) return '';
     const name = nameOf(litAnimal.animal);
     const { places, part } = litCommon;
     if (part === 0) return `${name} fills ${places} places, all behind one parent: it adds nothing to F here.`;
-    const fills = places > 1 ? ` and fills ${places} places` : '';
-    return `${name} stands behind both parents${fills}; it adds ${percent(part)} to F.${litShare(this.#loops)}${rest}`;
+    const adds =
+      places > 1
+        ? `${name} stands behind both parents and fills ${places} places; it adds ${percent(part)} to F.`
+        : `${name} stands behind both parents; it adds ${percent(part)} to F.`;
+    return [adds, litShare(this.#loops), rest].filter((part) => part !== '').join(' ');
   });
 
   /** @param shown what the service tells of the loops; undefined for young that it does not know */

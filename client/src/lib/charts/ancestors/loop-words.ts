@@ -59,7 +59,7 @@ export function litShare(through: LoopsThrough | null): string {
   if (!through) return '';
   const { ancestor, loops } = through;
   if (ancestor.loops !== null && ancestor.loops <= loops.length) return '';
-  return ` The largest of its ${loopCount(ancestor.loops)} are lit, ${loops.length} of them.`;
+  return `The largest of its ${loopCount(ancestor.loops)} are lit, ${loops.length} of them.`;
 }
 
 function halves(power: number): string {

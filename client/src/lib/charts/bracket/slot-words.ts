@@ -39,13 +39,14 @@ export function slotLines(slot: PlacedSlot, type: number): SlotLine[] {
 const letterWidth = 0.54;
 
 function oneLine(slot: PlacedSlot, animal: IndividualNode, letters: number): SlotLine {
-  const odds = slot.probability < 1 ? ` ${roundedProbability(slot.probability)}` : '';
-  if (slot.see !== null) return { text: `${nameOf(animal)}${odds}, see ${slot.see}`, kind: 'see' };
+  const joined = (parts: string[]): string => parts.filter((part) => part !== '').join(' ');
+  const odds = slot.probability < 1 ? roundedProbability(slot.probability) : '';
+  if (slot.see !== null) return { text: `${joined([nameOf(animal), odds])}, see ${slot.see}`, kind: 'see' };
   const { others } = slot;
-  const other = others.length === 1 ? ' or 1 other' : others.length > 1 ? ` or ${others.length} others` : '';
+  const other = others.length === 1 ? 'or 1 other' : others.length > 1 ? `or ${others.length} others` : '';
   const whole = [nameOf(animal), animal.code ? animal.number : null].filter((part) => part !== null).join(' ');
-  const text = whole.length + odds.length + other.length <= letters ? whole : nameOf(animal);
-  return { text: text + odds + other, kind: 'name' };
+  const text = joined([whole, odds, other]);
+  return { text: text.length <= letters ? text : joined([nameOf(animal), odds, other]), kind: 'name' };
 }
 
 function allLines(slot: PlacedSlot, animal: IndividualNode, letters: number): SlotLine[] {
