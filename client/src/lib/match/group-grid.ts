@@ -1,12 +1,16 @@
-import type { Figures, Group, GroupMember } from '../api/types.ts';
+import type { Figures, Group, GroupMember, Kinship, Ref } from '../api/types.ts';
 import { referenceName } from '../records/reference-name.ts';
 import { percent, percentRange } from '../ui/figures.ts';
 
+/** An animal at the edge of a grid, with what is told of it there. */
+export type GridAnimal = Ref & Partial<Pick<GroupMember, 'keeper' | 'meanKinship'>>;
+
 /** One pair of a group. */
 export interface GroupCell {
-  readonly male: GroupMember;
-  readonly female: GroupMember;
-  readonly expected: number;
+  readonly male: GridAnimal;
+  readonly female: GridAnimal;
+  /** Null for an animal with itself. */
+  readonly expected: number | null;
   /** In words where parents are uncertain, else empty. */
   readonly range: string;
   /** Whether 0 rests on an animal of which no ancestor is recorded. */
@@ -18,10 +22,10 @@ export interface GroupCell {
   readonly words: string;
 }
 
-/** Every sire with every dam, both sides least related first. */
+/** Every sire with every dam, both sides least related first; an animal that is not sexed may stand on both sides. */
 export interface GroupGrid {
-  readonly males: readonly GroupMember[];
-  readonly females: readonly GroupMember[];
+  readonly males: readonly GridAnimal[];
+  readonly females: readonly GridAnimal[];
   /** Rows of males. */
   readonly cells: readonly (readonly GroupCell[])[];
 }
@@ -67,7 +71,7 @@ export function groupGrid(group: Group, figures: ReadonlyMap<string, Figures>, l
       isBlind,
       isAbove,
       isPencilled,
-      words: cellWords({ male, female, figure, range, isBlind, isAbove, isPencilled }),
+      words: cellWords({ male, female, expected: figure, range, isBlind, isAbove, isPencilled }),
     };
   };
   return {
@@ -77,18 +81,49 @@ export function groupGrid(group: Group, figures: ReadonlyMap<string, Figures>, l
   };
 }
 
-function cellWords(cell: {
-  male: GroupMember;
-  female: GroupMember;
-  figure: number;
-  range: string;
-  isBlind: boolean;
-  isAbove: boolean;
-  isPencilled: boolean;
-}): string {
-  const { male, female, figure, range, isBlind, isAbove, isPencilled } = cell;
+/**
+ * The grid of animals that live together: males down, females across, those that are not sexed on both sides, since any two of them may be the
+ * pair. Both sides go by the mean F that the young would have, then by registry number.
+ *
+ * @param kinship of all of them with each other
+ * @param isUnknown whether nothing is recorded above an animal, by its id
+ * @param limit F above which a pair is marked, 0 to 1
+ */
+export function housedGrid(
+  housed: readonly Ref[],
+  kinship: Kinship,
+  isUnknown: (id: string) => boolean,
+  limit: number,
+): GroupGrid {
+  const at = new Map(kinship.individuals.map(({ id }, place) => [id, place]));
+  const expected = (one: Ref, other: Ref): number | null =>
+    one.id === other.id ? null : (kinship.kinship[at.get(one.id) ?? -1]?.[at.get(other.id) ?? -1] ?? null);
+  const males = housed.filter(({ sex }) => sex !== 'female');
+  const females = housed.filter(({ sex }) => sex !== 'male');
+  const sorted = (animals: readonly Ref[], others: readonly Ref[]): Ref[] =>
+    ordered(animals, (place) =>
+      mean(
+        others.flatMap((other) => {
+          const animal = animals[place];
+          return (animal && expected(animal, other)) ?? [];
+        }),
+      ),
+    ).map((place) => animals[place] as Ref);
+  const [sires, dams] = [sorted(males, females), sorted(females, males)];
+  const cell = (male: Ref, female: Ref): GroupCell => {
+    const figure = expected(male, female);
+    const isBlind = figure !== null && figure < 1e-9 && (isUnknown(male.id) || isUnknown(female.id));
+    const facts = { isBlind, isAbove: (figure ?? 0) > limit + 1e-9, isPencilled: false, range: '' };
+    return { male, female, expected: figure, ...facts, words: cellWords({ male, female, expected: figure, ...facts }) };
+  };
+  return { males: sires, females: dams, cells: sires.map((male) => dams.map((female) => cell(male, female))) };
+}
+
+function cellWords(cell: Omit<GroupCell, 'words'>): string {
+  const { male, female, expected, range, isBlind, isAbove, isPencilled } = cell;
+  if (expected === null) return `${referenceName(male)}: the same animal`;
   const parts = [
-    isBlind ? 'nothing known' : `young ${percent(figure)} inbred`,
+    isBlind ? 'nothing known' : `young ${percent(expected)} inbred`,
     range === '' ? '' : `${range} by who the parents were`,
     isAbove ? 'over the limit' : '',
     isPencilled ? 'in the best group' : '',
@@ -97,7 +132,7 @@ function cellWords(cell: {
 }
 
 /** Places of animals, the one of the least value first. */
-function ordered(animals: readonly GroupMember[], value: (place: number) => number): number[] {
+function ordered(animals: readonly Ref[], value: (place: number) => number): number[] {
   const numberOf = (place: number): string => animals[place]?.number ?? '';
   return [...animals.keys()]
     .map((place) => ({ place, value: value(place) }))

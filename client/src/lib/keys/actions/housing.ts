@@ -6,5 +6,11 @@ export const housing = {
   roundYoung: { keys: 'G', where: 'clutch', words: 'Go through the young of this clutch one by one' },
   clutchHere: { keys: 'C', where: 'pairing', words: 'Note a clutch of this pairing', needs: ['add', 'clutch'] },
   joinPairing: { keys: 'J', where: 'pairing', words: 'Let an animal join', needs: ['change', 'pairing'] },
+  movePairing: {
+    keys: 'H',
+    where: 'pairing',
+    words: 'Move an animal to another group',
+    needs: ['change', 'pairing'],
+  },
   roundMembers: { keys: 'G', where: 'pairing', words: 'Go through the animals of this pairing one by one' },
 } as const satisfies Record<string, Action>;
