@@ -1,5 +1,12 @@
 import type { JournalAction } from '$shared/vocabulary.ts';
 import type { JournalChange, JournalEntry } from '../api/types.ts';
+import {
+  labelKindChoices,
+  sexBasisChoices,
+  sexWords,
+  sourceKindChoices,
+  statusWords,
+} from '../records/vocabulary-words.ts';
 import { word } from '../words/word.ts';
 
 /** What was done, with the record's name where the sentence wants it. */
@@ -162,6 +169,39 @@ const fieldNames: Record<string, string> = {
   massG: 'mass, g',
   recordIds: 'caused by',
   leftTo: 'went to',
+  number: word('number'),
+  animals: word('animals'),
+  from: word('from'),
+  to: word('to'),
+  key: word('key'),
+  kid: word('key'),
+  reason: word('reason'),
+  sire: word('sire'),
+  dam: word('dam'),
+  losses: word('losses'),
+  parents: word('parents'),
+  members: word('members'),
+  individual: word('animal'),
+  pairing: word('pairing'),
+  claim: word('claim'),
+  reference: word('reference'),
+  region: word('region'),
+  review: word('review'),
+  hatchedOn: 'hatched on',
+  expiresAt: 'ends',
+  validUntil: 'valid until',
+  observedOn: 'seen on',
+  issuedBy: 'issued by',
+  statedBy: 'stated by',
+  statedOn: 'stated on',
+  receivedFrom: 'received from',
+  labelAsReceived: 'label as received',
+  labelNote: 'note on the label',
+  labelKind: 'kind of label',
+  baseKinship: 'base kinship',
+  commonName: 'common name',
+  nativeRange: 'lives in',
+  citesAppendix: 'CITES appendix',
 };
 
 /** A field as the screens name it: `sexBasis` becomes "sex basis". */
@@ -174,9 +214,28 @@ export function fieldInWords(field: string): string {
     .replace(/_/g, ' ');
 }
 
-/** A value before or after a change, in words. */
-export const valueInWords = (value: string | null): string =>
-  value === null || value === '' ? word('nothing') : value;
+/** Values of closed vocabularies as the screens say them, by field. */
+const valueNames: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  sex: sexWords,
+  status: statusWords,
+  sexBasis: labelsOf(sexBasisChoices),
+  kind: { ...labelsOf(sourceKindChoices), invitation: word('invitation') },
+  labelKind: labelsOf(labelKindChoices),
+  visibility: { private: word('private'), club: word('club'), public: word('public') },
+  publicReading: { yes: word('yes'), no: word('no') },
+};
+
+function labelsOf(choices: readonly { value: string; label: string }[]): Readonly<Record<string, string>> {
+  return Object.fromEntries(choices.map(({ value, label }) => [value, label]));
+}
+
+/** A value of a field before or after a change, in words. */
+export function valueInWords(field: string, value: string | null): string {
+  if (value === null || value === '') return word('nothing');
+  return valueNames[field]?.[value] ?? (instant.test(value) ? instantInWords(value) : value);
+}
+
+const instant = /^\d{4}-\d{2}-\d{2}T[\d:.]+Z$/;
 
 /** Whether a change only fills in a new record: then what was before says nothing. */
 export const isFilling = (changes: readonly JournalChange[]): boolean =>

@@ -7,9 +7,9 @@ const ASPECT = 1.5;
 const LEAST_YEAR = 16;
 const GREATEST_YEAR = 220;
 /** A year that is higher than this makes room for no earlier generation: what is closer than its drawing gives way. */
-const CLOSE_YEAR = 46;
+const CLOSE_YEAR = 30;
 /** How far a long and narrow line may be drawn apart. */
-const WIDEST = 2.6;
+const WIDEST = 7;
 
 /** Height of a year with which the plane becomes about as wide as wished and no drawing reaches the next generation. */
 export function yearHeight({ families, familyOf, links }: LineFamilies, rooms: readonly Room[]): number {
