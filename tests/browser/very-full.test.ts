@@ -89,6 +89,26 @@ describe.skipIf(chromium === null)('a very full register', () => {
         }
       }
     }, 120_000);
+
+  it('chooses a list of more than a thousand by the thousand, and says how to go on', async () => {
+    await page.setViewportSize({ width: 1280, height: 900 });
+    await page.goto(`${club.url}/register`);
+    await page.getByRole('button', { name: 'Choose the first thousand' }).click();
+    const bar = page.getByRole('group', { name: 'Chosen animals' });
+    const chosen = (): Promise<string> => bar.locator('b').innerText();
+    await page.getByText(/Numbers 1 to 1\D?000 of this list of 5\D?\d{3} animals were chosen/).waitFor();
+    expect(await chosen()).toBe('1000 chosen');
+    await expectAccessible(page, 'the first thousand are chosen');
+    if (seen) await page.screenshot({ path: `${seen}/chosen-thousand.png`, fullPage: true });
+    for (const [from, to] of [
+      ['1\\D?001', '2\\D?000'],
+      ['2\\D?001', '3\\D?000'],
+    ]) {
+      await page.getByRole('button', { name: 'Choose the next thousand' }).click();
+      await page.getByText(new RegExp(`Numbers ${from} to ${to} of`)).waitFor();
+      expect(await chosen()).toBe('1000 chosen');
+    }
+  }, 60_000);
 });
 
 /** What makes the page scroll sideways, and what is cut off without another way to read it. */

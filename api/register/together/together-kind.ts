@@ -7,17 +7,18 @@ import { writeEntry } from '../../platform/journal-entry.ts';
 import { ConflictProblem } from '../../platform/problem.ts';
 import { lockPedigree } from '../../platform/revision.ts';
 import { individualKind } from '../individuals/individuals.service.ts';
-import { observationKind } from '../observations/observations.service.ts';
 import { pairingKind } from '../pairings/pairings.service.ts';
 import { undoFields } from './undo-fields.ts';
+import { undoRemarks } from './undo-remarks.ts';
 import { undoOf, type AnyKind } from '../undo/undo-change.ts';
 import { entriesOfRequest } from '../undo/entries-of-request.queries.ts';
 
 const kinds: Readonly<Record<string, AnyKind>> = {
   individual: individualKind,
   pairing: pairingKind,
-  observation: observationKind,
 };
+/** Kinds that are undone together, in a few statements. */
+const undoneTogether = ['observation'];
 
 /** Stays that lead somewhere: an animal leaves the one place before it lives in the other, so they go first when they are undone. */
 const openStays = (form: EntryToUndo['after']): number =>
@@ -28,7 +29,7 @@ const gained = ({ before, after }: EntryToUndo): number => openStays(after) - op
 function undoTogether(action: JournalAction): Undo {
   return async (manager, entry) => {
     await lockPedigree(manager);
-    const entries = await entriesOfRequest(manager, entry.id, Object.keys(kinds));
+    const entries = await entriesOfRequest(manager, entry.id, [...Object.keys(kinds), ...undoneTogether]);
     if (entries.length === 0) throw new ConflictProblem('Nothing of this change can be found any more.');
     await writeEntry(manager, {
       action,
@@ -41,10 +42,12 @@ function undoTogether(action: JournalAction): Undo {
       reversesId: entry.id,
     });
     const isOfFields = (one: EntryToUndo): boolean => one.kind === 'individual' && one.action === 'changed';
-    const others = entries.filter((one) => !isOfFields(one));
+    const isRemark = (one: EntryToUndo): boolean => one.kind === 'observation' && one.action !== 'changed';
+    const others = entries.filter((one) => !isOfFields(one) && !isRemark(one));
     // pairings before animals, as they are locked for every change
     for (const one of others.sort((a, b) => gained(b) - gained(a))) await undoOne(manager, one);
     await undoFields(manager, entries.filter(isOfFields));
+    await undoRemarks(manager, entries.filter(isRemark));
   };
 }
 

@@ -315,8 +315,62 @@ describe('a remark on several animals', () => {
     expect(answer.status).toBe(201);
     for (const animal of made)
       expect((await read(animal)).observations).toMatchObject([{ text: 'Fed with springtails' }]);
-    expect((await undo(answer)).status).toBe(201);
+    const undone = await undo(answer);
+    expect(undone.status).toBe(201);
     for (const animal of made) expect((await read(animal)).observations).toEqual([]);
+    expect((await undo(undone)).status).toBe(201);
+    for (const animal of made)
+      expect((await read(animal)).observations).toMatchObject([{ text: 'Fed with springtails' }]);
+  });
+
+  it('and the undo is refused whole where one of them was changed since, or by whom they are not', async () => {
+    const made = await animals(3);
+    const remark = { kind: 'note', observedOn: '2026-03-01', text: 'Misted' };
+    const answer = await send({ animals: at(made), remark });
+    expect((await undo(answer, other.http)).status).toBe(403);
+    const [first] = made;
+    const [said] = first ? (await read(first)).observations : [];
+    await keeper.http
+      .patch(`/api/v1/observations/${said?.id}`)
+      .set('If-Match', '*')
+      .send({ text: 'Misted twice' })
+      .expect(200);
+    const refused = await undo(answer);
+    expect(refused.status).toBe(409);
+    expect(bodyOf<{ since: unknown[] }>(refused).since).toHaveLength(1);
+    for (const animal of made) expect((await read(animal)).observations).toHaveLength(1);
+  });
+
+  it('is taken back from a thousand animals in a few statements', async () => {
+    const rows = Array.from({ length: 1000 }, (_, at) => `T-${at},Inventus multus`).join('\n');
+    await keeper.http.post('/api/v1/imports').set('Content-Type', 'text/csv').send(`code,species\n${rows}`).expect(201);
+    const found = await api.dataSource.query<{ id: string }[]>(
+      `select i.id from individual i join species s on s.id = i.species_id where s.scientific_name = 'Inventus multus'`,
+    );
+    const answer = await send({
+      animals: found.map(({ id }) => ({ id, version: 1 })),
+      remark: { kind: 'note', observedOn: '2026-03-01', text: 'Counted' },
+    });
+    expect(answer.status).toBe(201);
+    let statements = 0;
+    const silent = (): void => undefined;
+    const { options } = api.dataSource;
+    const logger = {
+      ...{ logQueryError: silent, logQuerySlow: silent, logSchemaBuild: silent, logMigration: silent, log: silent },
+      logQuery: () => {
+        statements += 1;
+      },
+    };
+    api.dataSource.setOptions({ logging: ['query'], logger });
+    const undone = await undo(answer);
+    api.dataSource.setOptions({ logging: options.logging ?? false });
+    expect(undone.status).toBe(201);
+    const [left] = await api.dataSource.query<{ count: number }[]>(
+      `select count(*)::integer from observation where text = 'Counted' and withdrawn_at is null`,
+    );
+    expect(left?.count).toBe(0);
+    expect(statements).toBeGreaterThan(3);
+    expect(statements).toBeLessThan(100);
   });
 });
 

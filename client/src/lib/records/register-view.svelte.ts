@@ -4,7 +4,7 @@ import { ProblemError } from '../api/problem.ts';
 import { mostTogether } from '../together/edit-together.svelte.ts';
 import { kept } from '../ui/kept.ts';
 import { figureSorts } from './figure-bounds.ts';
-import type { Figures, IndividualItem } from '../api/types.ts';
+import type { Figures, IndividualItem, Page } from '../api/types.ts';
 import { word } from '../words/word.ts';
 
 export const densities = ['tight', 'close', 'airy'] as const;
@@ -36,6 +36,17 @@ const formerNames: Readonly<Record<string, Column>> = { traced: 'tracedShare' };
 
 const storageKey = 'linekeeper.register-view';
 
+/** A part of a long list, in the order of registry numbers. */
+interface Stretch {
+  /** The list. */
+  readonly of: string;
+  readonly from: number;
+  readonly to: number;
+  readonly total: number;
+  /** Where those begin that follow; null behind the last. */
+  readonly next: string | null;
+}
+
 /** How the reader likes the register: density and columns, kept on this device; which animals are chosen; the figures shown. */
 export class RegisterView {
   density = $state<Density>('close');
@@ -43,6 +54,8 @@ export class RegisterView {
   readonly chosen = new SvelteMap<string, IndividualItem>();
   readonly figures = new SvelteMap<string, Figures>();
   figuresProblem = $state('');
+  /** Which part of a list that is too long to be changed together was chosen last, counted from 1; null where all of it was. */
+  stretch = $state.raw<Stretch | null>(null);
 
   constructor() {
     try {
@@ -72,10 +85,32 @@ export class RegisterView {
     if (!this.chosen.delete(animal.id)) this.chosen.set(animal.id, animal);
   }
 
-  /** Chooses all animals that a list finds, on all its pages; at most so many as can be changed together. Throws `ProblemError`. */
+  /**
+   * Chooses all animals that a list finds, on all its pages; of more than can be changed together the first so many, and the next time for the same
+   * list those that follow. Throws `ProblemError`.
+   */
   async chooseAll(query: Record<string, string | undefined>): Promise<void> {
-    const items = await api.all<IndividualItem>('/individuals', query, mostTogether);
-    for (const animal of items.slice(0, mostTogether)) this.chosen.set(animal.id, animal);
+    const of = JSON.stringify(query);
+    const before = this.stretch?.of === of ? this.stretch : null;
+    const items: IndividualItem[] = [];
+    let after = before?.next ?? undefined;
+    let next: string | null = null;
+    let total = before?.total ?? 0;
+    do {
+      const first: boolean = after === undefined;
+      const page: Page<IndividualItem> = await api.get<Page<IndividualItem>>('/individuals', {
+        query: { ...query, limit: 200, after, ...(first ? { total: true } : {}) },
+      });
+      items.push(...page.items);
+      if (first) total = page.total ?? page.items.length;
+      next = page.next;
+      after = next ?? undefined;
+    } while (next !== null && items.length < mostTogether);
+    const begun = before?.next ? before.to : 0;
+    if (begun > 0) this.chosen.clear();
+    for (const animal of items) this.chosen.set(animal.id, animal);
+    const goesOn = next !== null || begun > 0;
+    this.stretch = goesOn ? { of, from: begun + 1, to: begun + items.length, total, next } : null;
   }
 
   /** Asks for the figures of the rows that have none yet, at most 200 at a time. */

@@ -59,9 +59,11 @@ class UndoOffer {
   async takeBack(): Promise<void> {
     const { undo } = this;
     if (!undo) return;
-    this.putAway();
+    const taking = 'Taking it back …';
+    this.say(taking);
     try {
       await undo();
+      if (this.text === taking) this.putAway();
     } catch (error) {
       this.say(error instanceof Error ? `Not taken back. ${error.message}` : 'Not taken back.');
       if (error instanceof ProblemError) this.since = entriesSince(error);
