@@ -171,12 +171,22 @@ async function measureLists(service: Service, filled: FilledRegister): Promise<M
     `sort=inbreeding&lineId=${filled.lines[777]}`,
     'sort=meanKinship&keeper=Keeper%207',
     'inbreedingFrom=0.5&sort=code',
+    'inbreedingFrom=0.1&sort=number',
+    'inbreedingFrom=0.5&sort=depth',
+    'q=a76&sort=code',
+    'hatchedFrom=2010&hatchedTo=2011&sort=code',
+    'status=alive&sex=female&sort=hatched&order=desc',
   ];
   const rows: MillionRow[] = [];
   for (const question of questions) {
     const times: number[] = [];
     for (let run = 0; run < LIST_RUNS; run++) times.push((await service.ask(`/individuals?${question}`)).milliseconds);
-    rows.push(rowOf(`register, ${question.replace(/lineId=.*/, 'one line')}`, times, ''));
+    rows.push(rowOf(`register, ${question.replace(/lineId=.*/, 'one line')}`, times, 100));
+  }
+  for (const of of ['mine', 'club']) {
+    const times: number[] = [];
+    for (let run = 0; run < LIST_RUNS; run++) times.push((await service.ask(`/today?of=${of}`)).milliseconds);
+    rows.push(rowOf(`what is due today, ${of}`, times, 100));
   }
   return rows;
 }

@@ -20,7 +20,11 @@ const rounding = 1e-12;
  * Only animals that may be seen meet them, and a stranger cannot ask by keeper (401).
  * 422 where `number` is no registry number, or `q` has too many words.
  */
-export async function individualConditions(manager: EntityManager, query: IndividualQuery): Promise<Conditions> {
+export async function individualConditions(
+  manager: EntityManager,
+  query: IndividualQuery,
+  figures: 'as a set' | 'one by one' = 'as a set',
+): Promise<Conditions> {
   const conditions = new Conditions();
   if (query.keeper !== undefined || query.sort === 'keeper') requireMember();
   conditions.add('i.withdrawn_at is null');
@@ -48,14 +52,14 @@ export async function individualConditions(manager: EntityManager, query: Indivi
     conditions.add(`i.hatched_latest >= ${conditions.bind(`${query.hatchedFrom}-01-01`)}::date`);
   if (query.hatchedTo !== undefined)
     conditions.add(`i.hatched_earliest <= ${conditions.bind(`${query.hatchedTo}-12-31`)}::date`);
-  addFigureBounds(conditions, query);
+  addFigureBounds(conditions, query, figures);
   for (const word of wordsOf(query.q ?? '')) await addWord(manager, conditions, word);
   return conditions;
 }
 
-/** Bounds of stored figures, all in one look at an animal's row (individual_figures_pkey, or the index of the figure). */
-function addFigureBounds(conditions: Conditions, query: IndividualQuery): void {
-  const bounds = figureSorts.flatMap((figure) =>
+/** Bounds of stored figures as conditions on `individual_figures b`, their limits bound. */
+export function figureBounds(conditions: Conditions, query: IndividualQuery): string[] {
+  return figureSorts.flatMap((figure) =>
     (['From', 'To'] as const).flatMap((end) => {
       const bound = query[`${figure}${end}`];
       const { sql, type } = figureColumns[figure];
@@ -65,8 +69,20 @@ function addFigureBounds(conditions: Conditions, query: IndividualQuery): void {
       return `b.${sql} ${sign} ${conditions.bind(limit)}::${type}`;
     }),
   );
-  if (bounds.length > 0)
-    conditions.add(`i.id in (select b.individual_id from individual_figures b where ${bounds.join(' and ')})`);
+}
+
+/**
+ * All bounds in one look: the animals within them as a set (individual_figures_inbreeding_index and its like), or the row of each animal that
+ * is come across (individual_figures_pkey).
+ */
+function addFigureBounds(conditions: Conditions, query: IndividualQuery, figures: 'as a set' | 'one by one'): void {
+  const bounds = figureBounds(conditions, query).join(' and ');
+  if (bounds === '') return;
+  conditions.add(
+    figures === 'as a set'
+      ? `i.id in (select b.individual_id from individual_figures b where ${bounds})`
+      : `(select ${bounds} from individual_figures b where b.individual_id = i.id)`,
+  );
 }
 
 function wordsOf(text: string): string[] {

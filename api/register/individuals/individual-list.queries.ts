@@ -1,17 +1,17 @@
 import type { EntityManager } from 'typeorm';
 import { decodeCursor, encodeCursor, toPage, type CursorValue, type Page } from '../../platform/paging.ts';
 import { Conditions, countWhere, orderBy, type SortColumn } from '../keyset.ts';
-import { findPlaces, inOrder, readPlaces, type Place } from '../places.queries.ts';
+import { findPlaces, inOrder, readPlaces, type Order, type Place } from '../places.queries.ts';
 import { figureColumns } from './figure-columns.ts';
 import type { FigureSort, IndividualQuery, IndividualSort } from './individual.dto.ts';
-import { individualConditions } from './individual-filters.queries.ts';
+import { figureBounds, individualConditions } from './individual-filters.queries.ts';
 import { readIndividualItems } from './individual.queries.ts';
 import type { IndividualItemView } from './individual.view.ts';
 
-/** Most animals of a line or source that are sorted, rather than looked for along the index of a figure. */
+/** Most animals that are sorted, rather than looked for along the index of an order. */
 const sortedMost = 5000;
 
-/** Animals that a search walks through in the order of their numbers; what fewer have than fill a page is found by its index and sorted. */
+/** Animals that a search walks through in the order of the list; what fewer have than fill a page is found by its index and sorted. */
 const walkedMost = 4000;
 
 type GroupSort = 'line' | 'species' | 'keeper';
@@ -54,9 +54,7 @@ export async function listIndividuals(
           areFew: await isFew(manager, query, filters),
           areLiving: query.status === 'alive',
         })
-      : query.q !== undefined && sort === 'number'
-        ? await search(manager, order === 'desc', filters, after, limit + 1)
-        : await findPlaces(manager, ownOrder(columns, sort, order), filters, after, limit + 1);
+      : await findInOwnOrder(manager, query, ownOrder(columns, sort, order), filters, after, limit + 1);
   const items = await readIndividualItems(
     manager,
     places.map((place) => place.id),
@@ -94,24 +92,42 @@ function columnsOf(sort: IndividualSort): readonly SortColumn[] {
   return isFigureSort(sort) ? figureOrder(sort) : ownOrders[sort];
 }
 
-/** Whether the animals asked for belong to a line or source and are so few that sorting them is the cheapest. */
+/** Whether the animals asked for lie within bounds, or belong to a line or source, and are so few that sorting them is the cheapest. */
 async function isFew(manager: EntityManager, query: IndividualQuery, filters: Conditions): Promise<boolean> {
+  if (hasBounds(query) && (await areFewWithinBounds(manager, query))) return true;
   if (query.lineId === undefined && query.line === undefined && query.sourceId === undefined) return false;
+  return areFew(manager, 'individual i', filters);
+}
+
+async function areFew(manager: EntityManager, from: string, conditions: Conditions): Promise<boolean> {
   const [row] = await manager.query<{ few: boolean }[]>(
-    `select count(*) <= ${sortedMost} as few from (select from individual i where ${filters.sql} limit ${sortedMost + 1}) found`,
-    filters.parameters,
+    `select count(*) <= ${sortedMost} as few from (select from ${from} where ${conditions.sql} limit ${sortedMost + 1}) found`,
+    conditions.parameters,
   );
   return row?.few ?? false;
 }
 
-/** The figure, then the animal, as the index of the figure has them; the sum keeps a sort of few animals from that index. */
+const hasBounds = (query: IndividualQuery): boolean => figureBounds(new Conditions(), query).length > 0;
+
+/** Whether so few animals lie within the bounds of figures that they are best sorted (individual_figures_inbreeding_index and its like). */
+function areFewWithinBounds(manager: EntityManager, query: IndividualQuery): Promise<boolean> {
+  const conditions = new Conditions();
+  for (const bound of figureBounds(conditions, query)) conditions.add(bound);
+  return areFew(manager, 'individual_figures b', conditions);
+}
+
+/** The figure, then the animal, as the index of the figure has them. */
 function figureOrder(sort: FigureSort, areFew = false): SortColumn[] {
   const { sql, type } = figureColumns[sort];
-  return [
-    { sql: areFew ? `(f.${sql} + 0)` : `f.${sql}`, type },
-    { sql: 'f.individual_id', type: 'uuid' },
-  ];
+  const figure = { sql: `f.${sql}`, type };
+  return [areFew ? offIndex(figure) : figure, { sql: 'f.individual_id', type: 'uuid' }];
 }
+
+/** Another expression of the same value, so that rows are found by their filters and sorted, not looked for along the index of the order. */
+const offIndex = ({ sql, type }: SortColumn): SortColumn => ({
+  sql: type === 'text' ? `(${sql} || '')` : `(${sql} + 0)`,
+  type,
+});
 
 /**
  * Animals in the order of a stored figure, those without it last, by their ids. An animal whose figures are not written yet has no row, or
@@ -147,11 +163,7 @@ async function findByFigure(
   return [...first, ...rest.map((place) => ({ id: place.id, keys: [null, ...place.keys] }))];
 }
 
-function ownOrder(
-  columns: readonly SortColumn[],
-  sort: IndividualSort,
-  order: 'asc' | 'desc',
-): Parameters<typeof findPlaces>[1] {
+function ownOrder(columns: readonly SortColumn[], sort: IndividualSort, order: 'asc' | 'desc'): Order {
   return {
     from: 'individual i',
     id: 'i.id',
@@ -162,27 +174,47 @@ function ownOrder(
 }
 
 /**
- * What is searched for, in the order of numbers. The planner cannot know how rare a fragment is, and where it thinks it common it walks through
- * all animals: so some thousand are walked through first (individual_number_unique), which fills a page of what is common; what they do not
- * hold is found by the indexes of the search and sorted.
+ * Animals in an order of their own. Nobody can tell beforehand how rare a fragment or a figure is, and where the planner thinks it common it
+ * walks through all animals: so some thousand are walked through first, along the index of the order, which fills a page of what is common;
+ * what they do not hold is found by the indexes of the search or of the figures and sorted, unless too many lie within the bounds.
  */
-async function search(
+async function findInOwnOrder(
   manager: EntityManager,
-  isDescending: boolean,
+  query: IndividualQuery,
+  order: Order,
   filters: Conditions,
   after: CursorValue[] | null,
   wanted: number,
 ): Promise<Place[]> {
-  const near = filters.copy();
-  const [way, edge] = isDescending ? ['<', '9223372036854775807'] : ['>', '0'];
-  const begin = after === null ? edge : `${near.bind(after[0])}::bigint`;
-  const from = `(select * from individual w where w.number ${way} ${begin} order by w.number${isDescending ? ' desc' : ''} limit ${walkedMost}) i`;
-  const order = { id: 'i.id', isFirstNullable: false, isDescending };
-  const first = await findPlaces(manager, { ...order, from, columns: [number] }, near, after, wanted);
+  const isAmongLast = order.isFirstNullable && after !== null && after[0] === null;
+  const isSearched = query.q !== undefined;
+  if (isAmongLast || !(isSearched || hasBounds(query))) return findPlaces(manager, order, filters, after, wanted);
+  const near = await individualConditions(manager, query, 'one by one');
+  const first = await findPlaces(
+    manager,
+    { ...order, from: `${walked(order, query, near, after)} i`, isFirstNullable: false },
+    near,
+    after,
+    wanted,
+  );
   if (first.length === wanted) return first;
-  // another expression of the same value, so that the index of the order is not walked
-  const columns = [{ ...number, sql: '(i.number + 0)' }];
-  return findPlaces(manager, { ...order, from: 'individual i', columns }, filters, after, wanted);
+  const isSorted = isSearched || (await areFewWithinBounds(manager, query));
+  const columns = isSorted ? order.columns.map((column, at) => (at === 0 ? offIndex(column) : column)) : order.columns;
+  return findPlaces(manager, { ...order, columns }, filters, after, wanted);
+}
+
+/** SQL for the animals, or the living, that come next in an order, whether they meet the other filters or not. */
+function walked(
+  { from, columns, isFirstNullable, isDescending }: Order,
+  { status }: IndividualQuery,
+  filters: Conditions,
+  after: CursorValue[] | null,
+): string {
+  const next = new Conditions(filters.parameters);
+  if (status === 'alive') next.add("i.status = 'alive' and i.withdrawn_at is null");
+  if (isFirstNullable && columns[0]) next.add(`${columns[0].sql} is not null`);
+  if (after) next.addAfter(columns, after, isDescending);
+  return `(select i.* from ${from} where ${next.sql} order by ${orderBy(columns, isDescending)} limit ${walkedMost})`;
 }
 
 /**

@@ -106,12 +106,20 @@ describe('animals are found', () => {
   });
 
   it('by a search page after page, forwards and backwards, each once', async () => {
-    for (const order of ['asc', 'desc'])
-      for (const q of ['anthonyi', '0', 'ea-']) {
-        const whole = (await list(`q=${q}&order=${order}&limit=200`)).items.map(({ number }) => number);
-        const paged = (await walk(`q=${q}&order=${order}`, 1)).map(({ number }) => number);
-        expect(paged).toEqual(whole);
+    for (const order of [
+      'sort=number',
+      'sort=number&order=desc',
+      'sort=code',
+      'sort=code&order=desc',
+      'sort=hatched',
+    ]) {
+      const everybody = (await list(`${order}&limit=200`)).items.map(({ id }) => id);
+      for (const q of ['anthonyi', '0', 'ea-', '0&status=alive']) {
+        const whole = (await list(`q=${q}&${order}&limit=200`)).items.map(({ id }) => id);
+        expect(whole).toEqual(everybody.filter((id) => whole.includes(id)));
+        expect((await walk(`q=${q}&${order}`, 1)).map(({ id }) => id)).toEqual(whole);
       }
+    }
     expect((await list('q=anthonyi')).items).toHaveLength(4);
   });
 

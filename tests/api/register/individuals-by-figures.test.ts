@@ -71,6 +71,28 @@ describe('the register by figures', () => {
     return [...valued, ...without].map(({ id }) => id);
   }
 
+  it.each(['number', 'code', 'hatched'])(
+    'keeps to bounds of figures in the order of %s, page by page',
+    async (sort) => {
+      for (const order of ['asc', 'desc']) {
+        const everybody = await pages(`sort=${sort}&order=${order}`, 200);
+        for (const [bounds, keeps] of [
+          ['inbreedingFrom=0.01', ({ inbreeding }: StoredRow) => (inbreeding ?? 0) >= 0.01],
+          ['depthTo=1&inbreedingTo=0', ({ depth, inbreeding }: StoredRow) => (depth ?? 9) <= 1 && inbreeding === 0],
+          ['depthFrom=1&status=alive', ({ depth, status }: StoredRow) => (depth ?? 0) >= 1 && status === 'alive'],
+        ] as const) {
+          const within = new Set(rows.filter(keeps).map(({ id }) => id));
+          const expected = everybody.filter((id) => within.has(id));
+          expect(expected.length).toBeGreaterThan(2);
+          for (const limit of [1, 7, 200])
+            expect(await pages(`sort=${sort}&order=${order}&${bounds}`, limit), `${bounds} ${order} ${limit}`).toEqual(
+              expected,
+            );
+        }
+      }
+    },
+  );
+
   it('holds animals of more than one depth and inbreeding, some without a line', () => {
     expect(new Set(rows.map(({ depth }) => depth)).size).toBeGreaterThan(2);
     expect(new Set(rows.map(({ inbreeding }) => inbreeding)).size).toBeGreaterThan(2);
