@@ -96,7 +96,7 @@ const components = svelte({
   granularLoad: true,
   bundleLoad: true,
   files: {
-    include: ['src/**/*.svelte', 'src/**/*.ts', '../shared/edtf.ts'],
+    include: ['src/**/*.svelte', 'src/**/*.ts', '../shared/date-words.ts'],
     ignore: [
       '**/*.d.ts',
       'src/checker/**',

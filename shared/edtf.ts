@@ -1,4 +1,5 @@
 import parse, { Date as ExtendedDay, Season } from 'edtf';
+import { isOpen } from './date-words.ts';
 
 /**
  * Dates as history left them: EDTF strings of ISO 8601-2:2019 level 1 (`1994`, `1994~`, `199X`, `1993/1996`, `2021-04-12`).
@@ -49,31 +50,6 @@ export function isCertainlyBefore(a: DateBounds, b: DateBounds): boolean {
 export function daysBetween(from: DateBounds, to: DateBounds): { least: number | null; greatest: number | null } {
   return { least: span(from.latest, to.earliest), greatest: span(from.earliest, to.latest) };
 }
-
-/** A vague date in words: `1994~` becomes "about 1994", `1993/1996` "1993 to 1996", `199X` "the 1990s". */
-export function dateInWords(text: string): string {
-  const slash = text.indexOf('/');
-  if (slash !== -1) {
-    const from = text.slice(0, slash);
-    const to = text.slice(slash + 1);
-    if (isOpen(from)) return `before or in ${dateInWords(to)}`;
-    if (isOpen(to)) return `since ${dateInWords(from)}`;
-    return `${dateInWords(from)} to ${dateInWords(to)}`;
-  }
-  const bare = text.replace(/[~?%]$/, '');
-  const qualifier = text.slice(bare.length);
-  const said = /^\d{3}X$/.test(bare)
-    ? `the ${bare.slice(0, 3)}0s`
-    : /^\d{2}XX$/.test(bare)
-      ? `the ${bare.slice(0, 2)}00s`
-      : bare.replace(/(-XX)+$/, '');
-  if (qualifier === '~') return `about ${said}`;
-  if (qualifier === '?') return `${said}, uncertain`;
-  if (qualifier === '%') return `about ${said}, uncertain`;
-  return said;
-}
-
-const isOpen = (end: string): boolean => end === '..' || end === '';
 
 function pointBounds(text: string): DateBounds | null {
   const day = calendarDay.exec(text);

@@ -1,4 +1,5 @@
-import { dateInWords, isDate } from '../../shared/edtf.ts';
+import { dateInWords } from '../../shared/date-words.ts';
+import { isDate } from '../../shared/edtf.ts';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import type { KeptForm } from '../platform/journal-entry.ts';
 import type { JournalKind, NameOf } from './journal-kinds.ts';

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { extname, join, sep } from 'node:path';
 import express, { type Express, type NextFunction, type Request, type Response } from 'express';
 
@@ -18,6 +18,7 @@ export function serveClient(app: Express, folder: string): void {
   const files = new Set(
     readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((path) => `/${path.split(sep).join('/')}`),
   );
+  const linksOf = readLinks(folder);
   const serve = express.static(folder, { index: false, setHeaders: setCaching });
   app.use((request: Request, response: Response, next: NextFunction) => {
     if (!isRead(request)) {
@@ -34,9 +35,26 @@ export function serveClient(app: Express, folder: string): void {
       return;
     }
     response.setHeader('Cache-Control', 'no-cache');
+    response.setHeader('Link', linksOf(request.path));
     response.sendFile(packed(request, response, `/${page}`, files), { root: folder });
   });
 }
+
+/**
+ * The header that names what the page of an address begins with, so that a browser fetches it at once: without, it learns of it from the
+ * first scripts.
+ */
+function readLinks(folder: string): (path: string) => string[] {
+  const list = JSON.parse(readFileSync(join(folder, 'first-files.json'), 'utf8')) as {
+    readonly pattern: string;
+    readonly files: readonly string[];
+  }[];
+  const pages = list.map(({ pattern, files }) => ({ pattern: new RegExp(pattern), links: files.map(linkTo) }));
+  return (path) => pages.find(({ pattern }) => pattern.test(path))?.links ?? [];
+}
+
+const linkTo = (file: string): string =>
+  extname(file) === '.css' ? `<${file}>; rel=preload; as=style` : `<${file}>; rel=modulepreload`;
 
 const isRead = (request: Request): boolean => ['GET', 'HEAD'].includes(request.method);
 

@@ -1,4 +1,4 @@
-import { dateInWords } from '../../shared/edtf.ts';
+import { dateInWords } from '../../shared/date-words.ts';
 import type { SourceKind } from '../../shared/vocabulary.ts';
 
 /** What people call a clutch: by its laying date, else by its code. */

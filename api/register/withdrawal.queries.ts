@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { owned } from '../people/visibility.ts';
-import { dateInWords } from '../../shared/edtf.ts';
+import { dateInWords } from '../../shared/date-words.ts';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
 import type { SourceKind } from '../../shared/vocabulary.ts';
 import type { KindWord } from './kind-words.ts';

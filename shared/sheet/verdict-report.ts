@@ -1,4 +1,4 @@
-import { dateInWords } from '../edtf.ts';
+import { dateInWords } from '../date-words.ts';
 import type { SheetAnimal } from './sheet-document.ts';
 import type { SheetVerdict } from './verify-sheet.ts';
 

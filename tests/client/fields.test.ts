@@ -3,7 +3,7 @@ import { tick } from 'svelte';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { ProblemError } from '$lib/api/problem.ts';
 import DateField from '$lib/ui/date-field.svelte';
-import { dateBeside, dateProblem } from '$lib/ui/dates.ts';
+import { dateBeside, dateProblem } from '$lib/ui/typed-dates.ts';
 import Field from '$lib/ui/field.svelte';
 import { FormState } from '$lib/ui/form-state.svelte.ts';
 

@@ -107,8 +107,8 @@ describe('the address that was wanted', () => {
 describe('what is offered', () => {
   const rules = [
     { action: ['read', 'ask'], subject: ['individual', 'journal'] },
-    { action: 'change', subject: ['individual'], conditions: { keeperId: 'mine' } },
-  ] as ConstructorParameters<typeof Permissions>[0];
+    { action: ['change'], subject: ['individual'], conditions: { keeperId: 'mine' } },
+  ];
 
   it('is what the rules of the service allow, for a record as for its kind', () => {
     const may = new Permissions(rules);

@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
-import { dateInWords } from '../../../shared/edtf.ts';
+import { dateInWords } from '../../../shared/date-words.ts';
 import { InvalidProblem, NotFoundProblem } from '../../platform/problem.ts';
 import { readClutchItems } from '../clutches/clutch.queries.ts';
 import { findIndividual } from '../individuals/individual.queries.ts';

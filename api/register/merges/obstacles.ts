@@ -1,7 +1,7 @@
 import { In, type EntityManager } from 'typeorm';
 import type { Sex, Visibility } from '../../../shared/vocabulary.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
-import { dateInWords } from '../../../shared/edtf.ts';
+import { dateInWords } from '../../../shared/date-words.ts';
 import { pathOfDescent } from '../ancestor-path.ts';
 import { Clutch } from '../clutches/clutch.entity.ts';
 import type { Individual } from '../individuals/individual.entity.ts';

@@ -1,4 +1,4 @@
-import { dateInWords } from '../../../shared/edtf.ts';
+import { dateInWords } from '../../../shared/date-words.ts';
 import type { IndividualFacts, RangeFacts, Warning, WarningCode } from './facts.ts';
 import { callParent } from './parent-words.ts';
 import {

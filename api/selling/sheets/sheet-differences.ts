@@ -1,4 +1,4 @@
-import { dateInWords } from '../../../shared/edtf.ts';
+import { dateInWords } from '../../../shared/date-words.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { SheetAnimal, SheetDocument } from '../../../shared/sheet/sheet-document.ts';
 import type { Standing } from '../../../shared/vocabulary.ts';

@@ -1,4 +1,4 @@
-import { dateInWords } from '../../../shared/edtf.ts';
+import { dateInWords } from '../../../shared/date-words.ts';
 import { qrCode } from '../../../shared/qr-code.ts';
 import type {
   SheetAncestor,

@@ -8,7 +8,7 @@ import jsQR from 'jsqr';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { SheetView } from '../../../api/selling/sheets/sheets.view.ts';
-import { dateInWords } from '../../../shared/edtf.ts';
+import { dateInWords } from '../../../shared/date-words.ts';
 import type { SheetDocument } from '../../../shared/sheet/sheet-document.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import { asBytes, documentIn, fileOf, foundSeller, issue, tokenOf } from './sheet-world.ts';

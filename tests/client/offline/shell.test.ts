@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { answererOf, cacheName, keptFiles, outdated } from '../../../client/src/service-worker/shell.ts';
 
 const origin = 'https://club.example';
-const kept = new Set(['/', '/theme.js', '/_app/immutable/a.js']);
+const kept = new Set(['/', '/mark.svg', '/_app/immutable/a.js']);
 const asked = (path: string, mode = 'cors', method = 'GET') =>
   answererOf({ url: new URL(path, origin).href, mode, method }, origin, kept);
 
@@ -11,7 +11,7 @@ describe('without a network', () => {
     ['/', 'navigate', 'shell'],
     ['/animals/1?x=2', 'navigate', 'shell'],
     ['/s/token', 'navigate', 'shell'],
-    ['/theme.js', 'no-cors', 'kept'],
+    ['/mark.svg', 'no-cors', 'kept'],
     ['/_app/immutable/a.js', 'cors', 'kept'],
     ['/_app/immutable/of-another-version.js', 'cors', 'kept'],
     ['/_app/version.json', 'cors', 'network'],
@@ -23,7 +23,7 @@ describe('without a network', () => {
     ['https://elsewhere.example/', 'navigate', 'network'],
   ])('%s, opened by %s, is answered from: %s', (path, mode, answerer) => expect(asked(path, mode)).toBe(answerer));
 
-  it('nothing is written by what is kept', () => expect(asked('/theme.js', 'cors', 'POST')).toBe('network'));
+  it('nothing is written by what is kept', () => expect(asked('/mark.svg', 'cors', 'POST')).toBe('network'));
 });
 
 describe('the kept files of a version', () => {
@@ -34,11 +34,11 @@ describe('the kept files of a version', () => {
       '/_app/brygada-latin-ext-wght.woff2',
       '/_app/brygada-cyrillic-wght.woff2',
     ];
-    expect(keptFiles(built, ['/theme.js', '/icons/mark-512.png'])).toEqual([
+    expect(keptFiles(built, ['/mark.svg', '/icons/mark-512.png'])).toEqual([
       '/',
       '/_app/a.js',
       '/_app/brygada-latin-ext-wght.woff2',
-      '/theme.js',
+      '/mark.svg',
     ]);
   });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dateBounds, dateInWords, daysBetween, isCertainlyBefore, isDate } from '../../../shared/edtf.ts';
+import { dateInWords } from '../../../shared/date-words.ts';
+import { dateBounds, daysBetween, isCertainlyBefore, isDate } from '../../../shared/edtf.ts';
 
 describe('a vague date', () => {
   it.each([

@@ -1,3 +1,4 @@
+import { takeEarly } from './asked-early.ts';
 import { noAnswer, problemFrom, ProblemError } from './problem.ts';
 import type { Page } from './types.ts';
 
@@ -139,7 +140,8 @@ export class ApiClient {
   /** Fetches, and reads the answer to its end; lacking one, or one of ours, there is no answer (status 0). */
   async #answerTo(address: string, request: RequestInit): Promise<{ response: Response; text: string }> {
     try {
-      const response = await fetch(this.#base + address, request);
+      const early = request.method === 'GET' ? takeEarly(address, this.keeperId) : undefined;
+      const response = await (early ?? fetch(this.#base + address, request));
       const text = await response.text();
       // a page that some network puts before every address says yes to anything
       if (response.ok && text !== '' && !isJson(response)) throw noAnswer();

@@ -1,5 +1,5 @@
 import type { ClaimAspect } from '$shared/vocabulary.ts';
-import { dateProblem } from '../ui/dates.ts';
+import { dateProblem } from '../ui/typed-dates.ts';
 
 /** What a claim is about, as the service wants it. */
 export type ClaimSubject = { sourceId: string } | { lineId: string } | { individualId: string };

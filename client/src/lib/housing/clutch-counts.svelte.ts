@@ -1,7 +1,7 @@
 import { lossCauses, type LossCause } from '$shared/vocabulary.ts';
 import type { Clutch } from '../api/types.ts';
 import { sameValue } from '../offline/outcome.ts';
-import { dateProblem } from '../ui/dates.ts';
+import { dateProblem } from '../ui/typed-dates.ts';
 
 const counts = ['eggs', 'fertile', 'hatched', 'outOfWater'] as const;
 const texts = ['laid', 'hatchedOn', 'site', 'code', 'notes'] as const;

@@ -1,5 +1,6 @@
 import type { Pairing, Ref } from '../api/types.ts';
-import { dateProblem, today } from '../ui/dates.ts';
+import { today } from '../ui/dates.ts';
+import { dateProblem } from '../ui/typed-dates.ts';
 import { housedOn } from './housed.ts';
 import { ParentsDraft, type Side } from './parents-draft.svelte.ts';
 import { word } from '../words/word.ts';

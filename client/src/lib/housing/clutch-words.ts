@@ -1,4 +1,5 @@
-import { dateBounds, dateInWords } from '$shared/edtf.ts';
+import { dateInWords } from '$shared/date-words.ts';
+import { dateBounds } from '$shared/edtf.ts';
 import type { Species } from '../api/types.ts';
 import { referenceName } from '../records/reference-name.ts';
 import { daysInWords, today } from '../ui/dates.ts';

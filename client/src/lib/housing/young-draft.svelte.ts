@@ -1,5 +1,5 @@
 import type { Sex } from '$shared/vocabulary.ts';
-import { dateProblem } from '../ui/dates.ts';
+import { dateProblem } from '../ui/typed-dates.ts';
 
 export interface YoungRow {
   code: string;

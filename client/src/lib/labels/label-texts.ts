@@ -1,4 +1,4 @@
-import { dateInWords } from '$shared/edtf.ts';
+import { dateInWords } from '$shared/date-words.ts';
 import type { Individual } from '../api/types.ts';
 import type { LabelPart, LabelText } from './label-fit.ts';
 

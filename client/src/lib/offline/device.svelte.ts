@@ -1,9 +1,12 @@
 import type { AnswerKeeper } from '../api/client.ts';
+import { kept } from '../ui/kept.ts';
 import { connection } from './connection.svelte.ts';
 import { findAnswer, forgetSeen, keepAnswer, lastSession, rememberSession } from './seen-records.ts';
 
 /** What other tabs are told: somebody else is signed in now. */
 const channelName = 'linekeeper.signed-in';
+/** Whose pages were shown here last: the next start asks in their name before its scripts are there (`app.html`). */
+const keeperKey = 'linekeeper.keeper';
 /** What the palette and the clutch form remember; it tells of the animals of whoever was signed in. */
 const alsoRemembered = ['linekeeper.recent-animals', 'linekeeper.last-place'];
 
@@ -31,15 +34,18 @@ class Device implements AnswerKeeper {
     this.seenAt = null;
   }
 
-  /** Takes what the service says of who is signed in; what others saw on this device is forgotten. */
+  /** Takes what the service says of who is signed in; what others saw on this device is forgotten, which is waited for if they did. */
   async signedIn(keeperId: string | null, answer: unknown): Promise<void> {
-    const last = this.#keeperId ?? keeperOf(await quietly(lastSession));
+    const last = this.#keeperId ?? kept.get(keeperKey) ?? keeperOf(await quietly(lastSession));
     this.#keeperId = keeperId;
-    await quietly(async () => {
+    kept.set(keeperKey, keeperId);
+    const remembered = quietly(async () => {
       if (last !== null && last !== keeperId) for (const key of alsoRemembered) localStorage.removeItem(key);
       await forgetSeen(keeperId);
       if (keeperId !== null) await rememberSession(keeperId, JSON.stringify(answer));
     });
+    if (last === keeperId && keeperId !== null) return;
+    await remembered;
     if (last !== keeperId) this.#channel?.postMessage(keeperId);
   }
 

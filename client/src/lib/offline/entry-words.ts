@@ -1,6 +1,6 @@
 import type { LossCause } from '$shared/vocabulary.ts';
 import { lossWords } from '../records/vocabulary-words.ts';
-import { dateBeside } from '../ui/dates.ts';
+import { dateBeside } from '../ui/typed-dates.ts';
 import { decimalSign } from '../words/language.ts';
 import { word } from '../words/word.ts';
 import { sameValue } from './outcome.ts';

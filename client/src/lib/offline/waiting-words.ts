@@ -1,14 +1,6 @@
 import { makerOf, type Queue } from './queue.ts';
 import type { QueueEntry } from './queue-entry.ts';
 
-/** How much waits, and what it waits for: `3 waiting`, `3 waiting, 1 for your decision`. */
-export function waitingInWords(what: { count: number; stopped: Queue; needsSignIn: boolean }): string {
-  const { count, needsSignIn } = what;
-  const stopped = what.stopped.length;
-  if (stopped === 0) return needsSignIn ? `${count} waiting: sign in to send` : `${count} waiting`;
-  return stopped === count ? `${count} waiting for your decision` : `${count} waiting, ${stopped} for your decision`;
-}
-
 /** The page of a record that an entry names. */
 export const addressOf = (record: string): string => `/${record.replace(/^individuals\//, 'animals/')}`;
 

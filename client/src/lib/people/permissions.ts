@@ -1,5 +1,3 @@
-import { createMongoAbility, subject, type MongoAbility, type RawRuleOf } from '@casl/ability';
-
 /** What can be done, in the words of the service's permission table. */
 export type Action = 'read' | 'ask' | 'add' | 'change' | 'merge' | 'review';
 
@@ -8,20 +6,28 @@ interface Owned {
   readonly keeperId?: string | null | undefined;
 }
 
-type ClubAbility = MongoAbility<[Action, string | (Owned & { readonly __caslSubjectType__?: string })]>;
-export type PermissionRule = RawRuleOf<ClubAbility>;
+/** A rule that the service handed over: what may be done, to which kinds of record, and whether to those of one keeper alone. */
+export interface PermissionRule {
+  readonly action: readonly string[];
+  readonly subject: readonly string[];
+  readonly conditions?: { readonly keeperId: string };
+}
 
-/** The rules that the service handed over, ready to be asked. */
+/** The rules that the service handed over, ready to be asked. What is in no rule may not be done. */
 export class Permissions {
-  readonly #ability: ClubAbility;
+  readonly #rules: readonly PermissionRule[];
 
   constructor(rules: readonly PermissionRule[]) {
-    this.#ability = createMongoAbility<ClubAbility>([...rules]);
+    this.#rules = rules;
   }
 
   /** Whether something may be done to records of a kind at all, or to one record in particular. */
   may(action: Action, kind: string, record?: Owned): boolean {
-    if (record === undefined) return this.#ability.can(action, kind);
-    return this.#ability.can(action, subject(kind, { keeperId: record.keeperId ?? null }));
+    return this.#rules.some(
+      (rule) =>
+        rule.action.includes(action) &&
+        rule.subject.includes(kind) &&
+        (record === undefined || rule.conditions === undefined || rule.conditions.keeperId === record.keeperId),
+    );
   }
 }

@@ -1,4 +1,4 @@
-import { dateInWords } from '$shared/edtf.ts';
+import { dateInWords } from '$shared/date-words.ts';
 import type { PhotographView } from '$shared/vocabulary.ts';
 import type { Photograph } from '../api/types.ts';
 import { word } from '../words/word.ts';

@@ -1,6 +1,6 @@
 import type { Sex, SexBasis, Status, Visibility } from '$shared/vocabulary.ts';
 import type { Individual } from '../api/types.ts';
-import { dateProblem } from '../ui/dates.ts';
+import { dateProblem } from '../ui/typed-dates.ts';
 
 const typedFields = [
   'code',

@@ -1,5 +1,6 @@
 import type { ObservationKind, Visibility } from '$shared/vocabulary.ts';
-import { dateProblem, today } from '../ui/dates.ts';
+import { today } from '../ui/dates.ts';
+import { dateProblem } from '../ui/typed-dates.ts';
 
 /** The form as it is filled in, as plain values. */
 export type CapturedNote = Pick<NoteDraft, 'kind' | 'observedOn' | 'text' | 'visibility' | 'length' | 'mass'>;

@@ -1,7 +1,6 @@
 import { SvelteMap } from 'svelte/reactivity';
 import { api } from '../api/client.ts';
 import { ProblemError } from '../api/problem.ts';
-import { mostTogether } from '../together/edit-together.svelte.ts';
 import { kept } from '../ui/kept.ts';
 import { figureSorts } from './figure-bounds.ts';
 import type { Figures, IndividualItem, Page } from '../api/types.ts';
@@ -46,6 +45,9 @@ interface Stretch {
   /** Where those begin that follow; null behind the last. */
   readonly next: string | null;
 }
+
+/** Most animals that are chosen at once: as many as are changed together. */
+export const mostTogether = 1000;
 
 /** How the reader likes the register: density and columns, kept on this device; which animals are chosen; the figures shown. */
 export class RegisterView {

@@ -1,6 +1,7 @@
 import type { LossCause } from '$shared/vocabulary.ts';
 import type { ClutchItem } from '../api/types.ts';
-import { dateProblem, today } from '../ui/dates.ts';
+import { today } from '../ui/dates.ts';
+import { dateProblem } from '../ui/typed-dates.ts';
 import { tadpolesLeft } from './today-words.ts';
 
 /** A count at the tank: how many hatched, or left the water, on which day, and how many were lost. */

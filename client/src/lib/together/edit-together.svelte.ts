@@ -5,7 +5,8 @@ import { api } from '../api/client.ts';
 import { ProblemError } from '../api/problem.ts';
 import { Intent } from '../api/intent.ts';
 import type { ChangedTogether, Line, Pairing } from '../api/types.ts';
-import { dateProblem, today } from '../ui/dates.ts';
+import { today } from '../ui/dates.ts';
+import { dateProblem } from '../ui/typed-dates.ts';
 import { FormState } from '../ui/form-state.svelte.ts';
 
 /** An animal as a change of several needs it. */
@@ -13,9 +14,6 @@ export interface AnimalAtVersion {
   readonly id: string;
   readonly version: number;
 }
-
-/** Most animals that are changed together. */
-export const mostTogether = 1000;
 
 /** What several animals are to become: each field empty where it stays as it is; looked at first, then written as one. */
 export class EditTogether {

@@ -3,7 +3,8 @@ import { Intent } from '../api/intent.ts';
 import type { Clutch, Individual, IndividualItem, Transfer } from '../api/types.ts';
 import type { Member } from '../people/people-types.ts';
 import { session } from '../people/session.svelte.ts';
-import { dateProblem, today } from '../ui/dates.ts';
+import { today } from '../ui/dates.ts';
+import { dateProblem } from '../ui/typed-dates.ts';
 import { FormState } from '../ui/form-state.svelte.ts';
 
 /** An animal that can be given. */

@@ -1,4 +1,4 @@
-import { dateInWords } from '$shared/edtf.ts';
+import { dateInWords } from '$shared/date-words.ts';
 import type { Transfer, TransferItem } from '../api/types.ts';
 import { dayInWords } from '../ui/dates.ts';
 import { counted, countedInWords } from '../ui/figures.ts';

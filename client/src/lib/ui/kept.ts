@@ -7,9 +7,11 @@ export const kept = {
       return null;
     }
   },
-  set(key: string, value: string): void {
+  /** Keeps a value; null: keeps none any more. */
+  set(key: string, value: string | null): void {
     try {
-      localStorage.setItem(key, value);
+      if (value === null) localStorage.removeItem(key);
+      else localStorage.setItem(key, value);
     } catch {
       // Closed storage: the choice holds for this visit.
     }

@@ -4,7 +4,7 @@ type Theme = 'day' | 'night';
 
 const storageKey = 'linekeeper.theme';
 
-/** Day or night: as chosen here before, else as the system wishes. The first paint is set by `static/theme.js`. */
+/** Day or night: as chosen here before, else as the system wishes. The first paint is set by `app.html`. */
 class ThemeSwitch {
   now = $state<Theme>('day');
 

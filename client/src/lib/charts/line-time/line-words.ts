@@ -1,6 +1,6 @@
 import type { LineOverTime } from '$lib/api/types.ts';
 import { counted, percent, percentRange } from '$lib/ui/figures.ts';
-import { dateInWords } from '$shared/edtf.ts';
+import { dateInWords } from '$shared/date-words.ts';
 import type { Sex, Status } from '$shared/vocabulary.ts';
 import { word } from '../../words/word.ts';
 import type { Lit, LineKin } from './line-kin.ts';

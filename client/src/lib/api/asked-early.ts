@@ -1,0 +1,24 @@
+/** What the page asked for before its scripts were there (`app.html`), and in whose name. */
+interface AskedEarly {
+  readonly keeper: string | null;
+  readonly answers: Map<string, Promise<Response>>;
+}
+
+declare global {
+  var askedEarly: AskedEarly | undefined;
+}
+
+/** The answer that was asked for early at an address, for the first who reads it in the same name; undefined where there is none. */
+export function takeEarly(address: string, keeperId: string | null): Promise<Response> | undefined {
+  const early = globalThis.askedEarly;
+  const answer = early?.answers.get(address);
+  // who is signed in is asked in nobody's name
+  if (!early || !answer || (address !== '/session' && keeperId !== early.keeper)) return undefined;
+  early.answers.delete(address);
+  return answer;
+}
+
+/** The first page stands: what was asked for it and nobody read is old from now on. */
+export function forgetEarly(): void {
+  globalThis.askedEarly = undefined;
+}

@@ -1,0 +1,59 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { findChromium } from '../support/browser.ts';
+import { DemoClub } from '../support/demo-club.ts';
+
+const chromium = findChromium();
+const phone = { width: 390, height: 844 };
+
+/** What a phone fetches before the first screen stands: each thing once, and nothing that another keeper would see. */
+describe.skipIf(chromium === null)('the first screen', () => {
+  let club: DemoClub;
+
+  beforeAll(async () => {
+    club = await DemoClub.open(chromium);
+  });
+  afterAll(() => club.close());
+
+  it.each(['/', '/register'])(
+    'at %s asks the register nothing twice, and most of it before its scripts run',
+    async (path) => {
+      const page = await club.page(phone, 'Orla Venndrick');
+      // the second visit: the browser knows whose pages it shows
+      await page.goto(club.url);
+      await page.locator('main h1').waitFor();
+      const asked: string[] = [];
+      page.on('request', (request) => asked.push(new URL(request.url()).pathname + new URL(request.url()).search));
+      await page.goto(club.url + path);
+      await page.locator('main h1').waitFor();
+    await page.waitForLoadState('networkidle');
+      const ofApi = asked.filter((address) => address.startsWith('/api/'));
+      expect(ofApi[0]).toBe('/api/v1/session');
+      expect(ofApi[1]).toMatch(/^\/api\/v1\/(today|individuals)\?/);
+      expect(ofApi.filter((address, at) => ofApi.indexOf(address) !== at)).toEqual([]);
+    },
+  );
+
+  it.each(['/', '/register', '/animals/new'])('of %s is told with the page by which files it begins', async (path) => {
+    const answer = await fetch(club.url + path);
+    const named = [...(answer.headers.get('link') ?? '').matchAll(/<([^>]+)>; rel=(modulepreload|preload; as=style)/g)];
+    expect(named.length).toBeGreaterThan(0);
+    const html = await answer.text();
+    for (const [, file = ''] of named) {
+      expect(html).not.toContain(file);
+      expect((await fetch(club.url + file)).status).toBe(200);
+    }
+  });
+
+  it('shows nothing that was asked for in the name of a keeper who is not signed in any more', async () => {
+    const page = await club.page(phone, 'Tobiah Quillmere');
+    await page.goto(club.url);
+    await page.locator('main h1').waitFor();
+    const shown = await page.locator('main').innerText();
+    const gone = '00000000-0000-4000-8000-000000000000';
+    await page.evaluate((id) => localStorage.setItem('linekeeper.keeper', id), gone);
+    await page.goto(club.url);
+    await page.locator('main h1').waitFor();
+    expect(await page.locator('main').innerText()).toBe(shown);
+    expect(await page.evaluate(() => localStorage.getItem('linekeeper.keeper'))).not.toBe(gone);
+  });
+});
