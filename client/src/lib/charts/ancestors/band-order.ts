@@ -156,19 +156,30 @@ function orderMembers(cell: Cell): void {
   item.members.sort((a, b) => (wished.get(a) ?? 0) - (wished.get(b) ?? 0) || (a < b ? -1 : 1));
 }
 
+/** How many pairs of streams cross between two bands. */
 function crossings(bands: Cell[][]): number {
   let sum = 0;
   for (const band of bands) {
-    const segments = band.flatMap((cell) => cell.down);
-    segments.sort((a, b) => port(a) - port(b) || a.lower.position - b.lower.position);
-    for (let i = 0; i < segments.length; i++)
-      for (let j = i + 1; j < segments.length; j++) {
-        const left = segments[i];
-        const right = segments[j];
-        if (left && right && port(left) < port(right) && left.lower.position > right.lower.position) sum++;
-      }
+    const ends = band.flatMap((cell) =>
+      cell.down.map((segment) => ({ port: port(segment), to: segment.lower.position })),
+    );
+    ends.sort((a, b) => a.port - b.port || a.to - b.to);
+    sum += inversions(ends.map(({ to }) => to));
   }
   return sum;
+}
+
+/** Pairs of whole numbers from 0 up of which the larger one stands first, counted in a tree of sums (Fenwick 1994). */
+function inversions(places: readonly number[]): number {
+  const tree = new Int32Array(Math.max(0, ...places) + 2);
+  let found = 0;
+  for (const [before, place] of places.entries()) {
+    let notLarger = 0;
+    for (let at = place + 1; at > 0; at -= at & -at) notLarger += tree[at] ?? 0;
+    found += before - notLarger;
+    for (let at = place + 1; at < tree.length; at += at & -at) tree[at] = (tree[at] ?? 0) + 1;
+  }
+  return found;
 }
 
 interface Snapshot {

@@ -6,7 +6,7 @@ import { separate } from './separate.ts';
 
 const rounds = 36;
 /** How strongly a piece of a stream is drawn straight: between two animals, at an animal's end, past rows only. */
-const pulls = { short: 1, end: 2, past: 6 };
+const strengths = { short: 1, end: 2, past: 6 };
 /** How strongly everything is drawn to the middle, so that rows keep together. */
 const together = 0.25;
 
@@ -29,17 +29,15 @@ export function placeInRows(rows: readonly Cell[][]): void {
     });
     for (const cell of row) cell.x -= x / 2;
   });
+  const pulls = rows.map((row) => row.map(pullsOf));
+  const weights = pulls.map((row) => row.map((all) => all.reduce((sum, { weight }) => sum + weight, together)));
   for (let round = 0; round < rounds; round++) {
     for (let step = 0; step < rows.length; step++) {
       const at = round % 2 === 0 ? rows.length - 1 - step : step;
-      const row = rows[at] ?? [];
-      const wished = row.map(wishOf);
-      const placed = separate(
-        wished.map(({ x }) => x),
-        distances[at] ?? [],
-        wished.map(({ weight }) => weight),
-      );
-      row.forEach((cell, place) => (cell.x = placed[place] ?? 0));
+      const [weight, distance] = [weights[at] ?? [], distances[at] ?? []];
+      const wished = pulls[at]?.map((all, place) => wishOf(all, weight[place] ?? 1)) ?? [];
+      const placed = separate(wished, distance, weight);
+      rows[at]?.forEach((cell, place) => (cell.x = placed[place] ?? 0));
     }
   }
   for (const cell of rows.flat()) if (cell.item) cell.item.x = cell.x;
@@ -53,23 +51,36 @@ function rightOf({ item, link }: Cell): number {
   return item ? sides(item)[1] : streamWidth(link?.share ?? 0) / 2;
 }
 
-function wishOf(cell: Cell): { x: number; weight: number } {
-  let sum = 0;
-  let weight = together;
-  const draw = (other: Cell, offset: number): void => {
-    const pull = cell.item && other.item ? pulls.short : cell.item || other.item ? pulls.end : pulls.past;
-    sum += (other.x + offset) * pull;
-    weight += pull;
-  };
+/** What draws a cell: the place of another one, so much beside it, so strongly. */
+interface Pull {
+  other: Cell;
+  offset: number;
+  weight: number;
+}
+
+function pullsOf(cell: Cell): Pull[] {
   const egg = cell.item ? eggOffset(cell.item) : 0;
-  for (const { upper, member } of cell.up)
-    draw(upper, (member !== null && upper.item ? memberOffset(upper.item, member) : 0) - egg);
-  for (const { lower, member } of cell.down)
-    draw(
+  const pull = (other: Cell, offset: number): Pull => {
+    const weight = cell.item && other.item ? strengths.short : cell.item || other.item ? strengths.end : strengths.past;
+    return { other, offset, weight };
+  };
+  const up = cell.up.map(({ upper, member }) =>
+    pull(upper, (member !== null && upper.item ? memberOffset(upper.item, member) : 0) - egg),
+  );
+  const down = cell.down.map(({ lower, member }) =>
+    pull(
       lower,
       (lower.item ? eggOffset(lower.item) : 0) - (member !== null && cell.item ? memberOffset(cell.item, member) : 0),
-    );
-  return { x: sum / weight, weight };
+    ),
+  );
+  return [...up, ...down];
+}
+
+/** Where a cell would stand by its pulls, which weigh so much with the one to the middle. */
+function wishOf(all: readonly Pull[], weightOfAll: number): number {
+  let sum = 0;
+  for (const { other, offset, weight } of all) sum += (other.x + offset) * weight;
+  return sum / weightOfAll;
 }
 
 /** Upper and lower edge of each row, and the line on which its symbols stand. */
