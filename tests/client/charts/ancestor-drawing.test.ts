@@ -45,11 +45,36 @@ it('moves by arrow keys and lights the loop of a common ancestor that has the fo
   await tick();
   expect(chart.focused).not.toBe(view.root);
   const common = [...chart.common.values()].find(({ part }) => part > 0);
-  links.find((link) => link.dataset['animal'] === common?.id)?.dispatchEvent(new FocusEvent('focus'));
+  links.find((link) => link.dataset['animal'] === common?.id)?.focus();
   await tick();
   expect(chart.litAnimal?.animal.id).toBe(common?.id);
   expect(container.querySelectorAll('.pencil')).toHaveLength(chart.lit.streams.size);
   expect(chart.sentence).toContain('stands behind both parents');
+});
+
+it('draws a symbol for every animal, and all that is lit once more in red', async () => {
+  const { chart, layout, container } = await drawn();
+  const symbolsIn = (path: string) => container.querySelector(path)?.getAttribute('d')?.match(/M/g)?.length ?? 0;
+  expect(symbolsIn('g:not(.lit) > .symbol')).toBe(layout.animals.length);
+  const lit = layout.animals.filter(({ animal }) => chart.lit.nodes.has(animal.id));
+  expect(lit.length).toBeGreaterThan(1);
+  expect(symbolsIn('g.lit > .symbol')).toBe(lit.length);
+});
+
+it('lights what the mouse points at, and lets it go again', async () => {
+  const { chart, links } = await drawn();
+  const [common] = [...chart.common.values()].filter(({ part }) => part > 0).slice(-1);
+  const link = links.find((one) => one.dataset['animal'] === common?.id);
+  const point = (type: string, to: Element | null | undefined): void => {
+    const mouse = { pointerType: 'mouse', bubbles: true, relatedTarget: to ?? null };
+    link?.firstElementChild?.dispatchEvent(new PointerEvent(type, mouse));
+  };
+  point('pointerover', null);
+  expect(chart.pointed).toBe(common?.id);
+  point('pointerout', link?.lastElementChild);
+  expect(chart.pointed).toBe(common?.id);
+  point('pointerout', links[0]?.ownerSVGElement);
+  expect(chart.pointed).toBeNull();
 });
 
 it('has a table for screen readers that names every animal and hides no link', async () => {
