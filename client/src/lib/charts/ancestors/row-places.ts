@@ -34,9 +34,9 @@ export function placeInRows(rows: readonly Cell[][]): void {
   for (let round = 0; round < rounds; round++) {
     for (let step = 0; step < rows.length; step++) {
       const at = round % 2 === 0 ? rows.length - 1 - step : step;
-      const [weight, distance] = [weights[at] ?? [], distances[at] ?? []];
+      const weight = weights[at] ?? [];
       const wished = pulls[at]?.map((all, place) => wishOf(all, weight[place] ?? 1)) ?? [];
-      const placed = separate(wished, distance, weight);
+      const placed = separate(wished, distances[at] ?? [], weight);
       rows[at]?.forEach((cell, place) => (cell.x = placed[place] ?? 0));
     }
   }
