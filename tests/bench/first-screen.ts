@@ -4,15 +4,19 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, CDPSession } from 'playwright-core';
 import { bringCookie, findChromium, openBrowser } from '../support/browser.ts';
-import { signInToDemo, startService } from '../support/service.ts';
+import { askAs, signInToDemo, startService } from '../support/service.ts';
 
 /** One line of the bench table: a first visit, nothing kept by the browser yet. */
 export interface FirstScreenRow {
   readonly what: string;
-  /** What came over the network until then, compressed as it was sent, headers included: scripts, styles, the page and its answers. */
+  /** What was asked for before the content stood, compressed as it was sent, headers included: the page, scripts, styles, answers. */
   readonly kilobytes: number;
-  /** The fonts beside them; text is drawn in a font of the device until they are there. */
+  /** The fonts that it is drawn in; text stands in a font of the device until they are there. */
   readonly fontKilobytes: number;
+  /** Both. */
+  readonly inAll: number;
+  /** How many requests that were. */
+  readonly requests: number;
   /** From the request for the page until its content stands and the next touch would be answered, milliseconds: median. */
   readonly interactive: number;
   readonly slowest: number;
@@ -21,6 +25,7 @@ export interface FirstScreenRow {
 const program = fileURLToPath(new URL('../../../api/main.js', import.meta.url));
 const phone = { width: 390, height: 844 };
 const runs = 5;
+const nothing = { kilobytes: NaN, fontKilobytes: NaN, inAll: NaN, requests: NaN };
 
 /** Networks as a phone meets them; with each the processor is slowed down four times. */
 const networks = {
@@ -31,13 +36,14 @@ const networks = {
 /** Measures the first screens on a slowed down phone; a row that says so where there is no Chromium. */
 export async function benchFirstScreen(): Promise<FirstScreenRow[]> {
   const chromium = findChromium();
-  if (chromium === null)
-    return [{ what: 'no Chromium was found', kilobytes: NaN, fontKilobytes: NaN, interactive: NaN, slowest: NaN }];
+  if (chromium === null) return [{ what: 'no Chromium was found', ...nothing, interactive: NaN, slowest: NaN }];
   const folder = mkdtempSync(join(tmpdir(), 'linekeeper-first-'));
   const service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' }, { program });
   const browser = await openBrowser(chromium);
   try {
     const cookie = await signInToDemo(service);
+    const session = (await (await askAs(cookie, `${service.url}/api/v1/session`)).json()) as { keeper: { id: string } };
+    const visitor = { url: service.url, cookie, keeperId: session.keeper.id };
     const rows: FirstScreenRow[] = [];
     for (const [network, conditions] of Object.entries(networks))
       for (const [what, path] of [
@@ -46,7 +52,7 @@ export async function benchFirstScreen(): Promise<FirstScreenRow[]> {
       ] as const)
         rows.push({
           what: `${what}: ${network}`,
-          ...(await visit(browser, { url: service.url, path, cookie }, conditions)),
+          ...(await visit(browser, { ...visitor, path }, conditions)),
         });
     return rows;
   } finally {
@@ -61,11 +67,11 @@ type Conditions = (typeof networks)[keyof typeof networks];
 
 async function visit(
   browser: Browser,
-  { url, path, cookie }: { url: string; path: string; cookie: string },
+  { url, path, cookie, keeperId }: { url: string; path: string; cookie: string; keeperId: string },
   conditions: Conditions,
 ): Promise<Omit<FirstScreenRow, 'what'>> {
   const times: number[] = [];
-  let sent = { kilobytes: NaN, fontKilobytes: NaN };
+  let sent = nothing;
   for (let run = 0; run < runs; run++) {
     const context = await browser.newContext({
       viewport: phone,
@@ -79,15 +85,24 @@ async function visit(
     const count = await countBytes(tools);
     await tools.send('Network.emulateNetworkConditions', { offline: false, ...conditions });
     await tools.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+    // a browser that is signed in knows whose pages it showed
+    await page.addInitScript((id) => localStorage.setItem('linekeeper.keeper', id), keeperId);
     await page.addInitScript(watchContent);
     await page.goto(url + path, { waitUntil: 'commit' });
     await page.waitForFunction(() => 'interactiveAt' in globalThis, undefined, { timeout: 60_000 });
-    sent = count();
-    times.push(await page.evaluate(() => (globalThis as unknown as { interactiveAt: number }).interactiveAt));
+    times.push(await page.evaluate(() => (globalThis as unknown as Watched).interactiveAt));
+    await page.waitForFunction(() => document.fonts.status === 'loaded');
+    await page.waitForLoadState('networkidle');
+    sent = count(await page.evaluate(() => performance.timeOrigin + (globalThis as unknown as Watched).stoodAt));
     await context.close();
   }
   times.sort((a, b) => a - b);
   return { ...sent, interactive: times[Math.floor(runs / 2)] ?? NaN, slowest: times[runs - 1] ?? NaN };
+}
+
+interface Watched {
+  stoodAt: number;
+  interactiveAt: number;
 }
 
 /** In the page: notes when the heading and what is below it stand, and the main thread is free again. */
@@ -95,27 +110,34 @@ function watchContent(): void {
   const watch = new MutationObserver(() => {
     if (document.querySelector('main h1') === null || document.querySelector('main :is(li, tr, p)') === null) return;
     watch.disconnect();
+    const watched = globalThis as unknown as Partial<Watched>;
+    watched.stoodAt = performance.now();
     requestAnimationFrame(() => {
       const { port1, port2 } = new MessageChannel();
-      port1.onmessage = () => ((globalThis as unknown as { interactiveAt?: number }).interactiveAt = performance.now());
+      port1.onmessage = () => (watched.interactiveAt = performance.now());
       port2.postMessage(null);
     });
   });
   watch.observe(document, { childList: true, subtree: true });
 }
 
-/** Counts what the network carries from now on. */
-async function countBytes(tools: CDPSession): Promise<() => { kilobytes: number; fontKilobytes: number }> {
-  const fonts = new Set<string>();
-  let all = 0;
-  let ofFonts = 0;
+/** Counts what the network carries from now on: what is asked for until a moment (ms since 1970), and all fonts. */
+async function countBytes(tools: CDPSession): Promise<(until: number) => typeof nothing> {
+  const asked = new Map<string, { at: number; isFont: boolean; bytes: number }>();
   await tools.send('Network.enable');
-  tools.on('Network.responseReceived', ({ requestId, type }) => {
-    if (type === 'Font') fonts.add(requestId);
-  });
+  tools.on('Network.requestWillBeSent', ({ requestId, wallTime, request }) =>
+    asked.set(requestId, { at: wallTime * 1000, isFont: request.url.endsWith('.woff2'), bytes: 0 }),
+  );
   tools.on('Network.loadingFinished', ({ requestId, encodedDataLength }) => {
-    all += encodedDataLength;
-    if (fonts.has(requestId)) ofFonts += encodedDataLength;
+    const request = asked.get(requestId);
+    if (request) request.bytes = encodedDataLength;
   });
-  return () => ({ kilobytes: (all - ofFonts) / 1000, fontKilobytes: ofFonts / 1000 });
+  return (until) => {
+    const counted = [...asked.values()].filter(({ at, isFont }) => isFont || at <= until);
+    const sum = (isFont: boolean): number =>
+      counted.filter((request) => request.isFont === isFont).reduce((bytes, request) => bytes + request.bytes, 0) /
+      1000;
+    const [kilobytes, fontKilobytes] = [sum(false), sum(true)];
+    return { kilobytes, fontKilobytes, inAll: kilobytes + fontKilobytes, requests: counted.length };
+  };
 }
