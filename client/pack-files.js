@@ -44,7 +44,18 @@ async function firstFiles() {
   return pages.sort((one, other) => one.pattern.split('[^').length - other.pattern.split('[^').length);
 }
 
+/** The page names the fonts that nearly every text is written in, so that they are there when it is drawn and no text jumps. */
+async function nameFonts(names) {
+  const fonts = names.filter((name) => /-first-wght-\w+\.[\w-]+\.woff2$/.test(name));
+  const links = fonts.map(
+    (name) => `<link rel="preload" href="/${name}" as="font" type="font/woff2" crossorigin fetchpriority="low" />`,
+  );
+  const page = await readFile(`${folder}index.html`, 'utf8');
+  await writeFile(`${folder}index.html`, page.replace('</head>', `${links.join('')}</head>`));
+}
+
 const names = await readdir(folder, { recursive: true });
+await nameFonts(names);
 await Promise.all(
   names.filter((name) => /\.(js|css|html|svg|json|csv|webmanifest)$/.test(name)).map((name) => pack(folder + name)),
 );
