@@ -42,6 +42,8 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
     expect(answer.status).toBe(200);
   };
   const press = (name: string): Promise<void> => page.getByRole('button', { name, exact: true }).click();
+  const save = (kind: string): Promise<void> =>
+    page.locator('#ancestor-chart').getByRole('button', { name: kind }).click();
   const write = (): Promise<void> => press('Write it down');
 
   beforeAll(async () => {
@@ -147,7 +149,7 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
   });
 
   it('the chart is saved as an SVG that stands alone, and as a picture of twice its size', async () => {
-    const [download] = await Promise.all([page.waitForEvent('download'), press('SVG')]);
+    const [download] = await Promise.all([page.waitForEvent('download'), save('SVG')]);
     const file = join(folder, 'chart.svg');
     await download.saveAs(file);
     const svg = readFileSync(file, 'utf8');
@@ -155,7 +157,7 @@ describe.skipIf(chromium === null)('on the page of an animal', () => {
     expect(svg).toContain('<pattern id="p-stated"');
     expect(svg).not.toMatch(/var\(|class=|<a |color\(|rgba\(|url\(&quot;\/|https?:\/\/(?!www\.w3\.org)/);
     expect(svg.match(/@font-face/g)?.length).toBeGreaterThanOrEqual(2);
-    const [picture] = await Promise.all([page.waitForEvent('download'), press('PNG')]);
+    const [picture] = await Promise.all([page.waitForEvent('download'), save('PNG')]);
     await picture.saveAs(join(folder, 'chart.png'));
     const { width, height } = await sharp(join(folder, 'chart.png')).metadata();
     const [, shownWidth = '', shownHeight = ''] = /<svg[^>]* width="([\d.]+)" height="([\d.]+)"/.exec(svg) ?? [];
