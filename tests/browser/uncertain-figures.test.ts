@@ -120,9 +120,9 @@ describe.skipIf(chromium === null)('on the page of an animal with uncertain ance
 
   it('a distribution is drawn, drawn again with another seed, enlarged, and stopped', async () => {
     await page.goto(`${club.url}/animals/${await vagueAnimal()}`);
-    const basis = spread().getByText(/ways; [\d\u2009]+ of them were drawn, seed/u);
+    const basis = spread().getByText(/ways; [\d\u202f]+ of them were drawn, seed/u);
     await basis.waitFor();
-    expect(await basis.textContent()).toMatch(/× 10[⁰¹²³⁴⁵⁶⁷⁸⁹]+ ways; 2\u2009000 of them were drawn, seed 1\./u);
+    expect(await basis.textContent()).toMatch(/× 10[⁰¹²³⁴⁵⁶⁷⁸⁹]+ ways; 2\u202f000 of them were drawn, seed 1\./u);
     expect(await basis.textContent()).toMatch(/Mean of the drawn .* ± .*standard error.*expected F, exact/);
     await look('spread-sampled');
     const first = await basis.textContent();
@@ -131,7 +131,7 @@ describe.skipIf(chromium === null)('on the page of an animal with uncertain ance
     await spread()
       .getByRole('button', { name: /^Draw 20/ })
       .click();
-    await expect.poll(() => basis.textContent()).toMatch(/20\u2009000 of them/u);
+    await expect.poll(() => basis.textContent()).toMatch(/20\u202f000 of them/u);
     const drawn = await basis.textContent();
     await spread()
       .getByRole('button', { name: /^Draw 100/ })

@@ -99,7 +99,7 @@ describe('a forecast in words', () => {
       /^Gene diversity in generation 2: 91.2\u202f% .* under this plan; .* of today; .* at random\.$/,
     );
     expect(outcomeInWords([])).toBe('');
-    expect(howForecast({ replicates: 1000, loci: 32, seed: 7 })).toContain('bred 1\u2009000 times');
+    expect(howForecast({ replicates: 1000, loci: 32, seed: 7 })).toContain('bred 1\u202f000 times');
     expect(howForecast({ replicates: 100, loci: 1, seed: 7 })).toContain('one gene was');
   });
 

@@ -246,7 +246,7 @@ describe('a loop in words', () => {
   });
 
   it('is counted as far as there are numbers', () => {
-    expect([1, 2500, 4.2e18].map(loopCount)).toEqual(['1 loop', '2\u2009500 loops', 'about 4.2 · 10¹⁸ loops']);
+    expect([1, 2500, 4.2e18].map(loopCount)).toEqual(['1 loop', '2\u202f500 loops', 'about 4.2 · 10¹⁸ loops']);
     expect(loopCount(null)).toMatch(/^more than/);
   });
 

@@ -34,7 +34,7 @@ type PluralRule = (count: number) => number;
 const english: PluralRule = (count) => (count === 1 ? 0 : 1);
 
 /**
- * A count with thin spaces between thousands and its noun: `counted(4318, ['animal', 'animals'])` is `4 318 animals`. The forms stand in
+ * A count with narrow spaces, which do not break, between thousands and its noun: `counted(4318, ['animal', 'animals'])` is `4 318 animals`. The forms stand in
  * the call, so that the catalogue of words finds them; the rule is filled in by the language of the reader.
  */
 export function counted(count: number, forms: readonly string[], rule = english): string {
@@ -49,7 +49,7 @@ export function countedInWords(count: number, forms: readonly string[], rule = e
 
 const smallNumbers = 'No One Two Three Four Five Six Seven Eight Nine Ten Eleven Twelve'.split(' ');
 
-/** A whole number with thin spaces between thousands. */
+/** A whole number with narrow spaces, which do not break, between thousands. */
 export function grouped(count: number): string {
-  return String(count).replace(/\B(?=(\d{3})+(?!\d))/g, '\u2009');
+  return String(count).replace(/\B(?=(\d{3})+(?!\d))/g, '\u202f');
 }
