@@ -9,6 +9,7 @@ import type { SheetColumn } from '../../shared/register-sheet.ts';
 import { headerOf } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /** What happens to an animal, in the order in which it must happen. */
 const inOrder: readonly (readonly [SheetColumn, SheetColumn])[] = [
@@ -54,20 +55,20 @@ export class AnimalCells {
   check(animal: number, report: SheetReport): void {
     const sex = this.#table.text('sex', animal);
     if (readSex(sex) === null)
-      report.refuse(animal, 'sex', `"${sex.slice(0, 60)}" is no sex. Write m, f or u, or male, female, unsexed.`);
+      report.refuse(animal, 'sex', say`"${sex.slice(0, 60)}" is no sex. Write m, f or u, or male, female, unsexed.`);
     const status = this.#table.text('status', animal);
     if (status !== '' && readStatus(status) === null)
       report.refuse(
         animal,
         'status',
-        `"${status.slice(0, 60)}" is no status. Write ${statuses.join(', ')}, or leave it empty.`,
+        say`"${status.slice(0, 60)}" is no status. Write ${statuses.join(', ')}, or leave it empty.`,
       );
     for (const column of dateColumns) this.dates.check(column, animal, report);
     if (this.#table.text('died', animal) !== '' && readStatus(status) !== null && readStatus(status) !== 'died')
       report.refuse(
         animal,
         'status',
-        `The status is ${status}, yet a date of death is given. Write died, or take the date out.`,
+        say`The status is ${status}, yet a date of death is given. Write died, or take the date out.`,
       );
     for (const [first, second] of inOrder) this.#checkOrder(animal, first, second, report);
   }
@@ -76,11 +77,11 @@ export class AnimalCells {
     const before = this.dates.bounds(first, animal);
     const after = this.dates.bounds(second, animal);
     if (before === null || after === null || !isCertainlyBefore(after, before)) return;
-    const dates = `${this.#table.text(second, animal)} is before ${this.#table.text(first, animal)}`;
+    const dates = say`${this.#table.text(second, animal)} is before ${this.#table.text(first, animal)}`;
     report.refuse(
       animal,
       second,
-      `"${headerOf(second)}" comes before "${headerOf(first)}" (${dates}). Correct one of the dates.`,
+      say`"${headerOf(second)}" comes before "${headerOf(first)}" (${dates}). Correct one of the dates.`,
     );
   }
 }

@@ -4,6 +4,7 @@ import type { AnimalCells } from './animal-cells.ts';
 import type { CodeIndex } from './code-index.ts';
 import type { KnownAnimal, RegisterKnowledge } from './knowledge.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /**
  * An animal that can be a parent, as a number: 0 and up are animals of the sheet, −1 is a frog nobody knows, −2 and down are
@@ -51,9 +52,11 @@ export class AnimalLookup {
     const known = this.registered(parent);
     if (known)
       return known.code === null
-        ? `${known.number} of the registry`
-        : `${known.code} (${known.number} of the registry)`;
-    return parent < 0 ? 'an unknown animal' : `${this.table.text('code', parent)} (row ${this.table.row(parent)})`;
+        ? say`${known.number} of the registry`
+        : say`${known.code} (${known.number} of the registry)`;
+    return parent < 0
+      ? say`an unknown animal`
+      : say`${this.table.text('code', parent)} (row ${this.table.row(parent)})`;
   }
 
   /** The sex of an animal; `unsexed` where nobody knows. */

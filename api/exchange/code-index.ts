@@ -2,6 +2,7 @@ import type { RegisterKnowledge } from './knowledge.ts';
 import { sameKey } from './knowledge.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /** The animals of a sheet by their code, ignoring case. Of two with the same code the first is found. */
 export class CodeIndex {
@@ -37,24 +38,24 @@ export function checkCodes(
   for (let animal = 0; animal < table.length; animal++) {
     const code = table.text('code', animal);
     if (code === '') {
-      report.refuse(animal, 'code', 'This animal has no code. Give it one that no other animal of yours has.');
+      report.refuse(animal, 'code', say`This animal has no code. Give it one that no other animal of yours has.`);
       continue;
     }
     if (code === '?')
-      report.refuse(animal, 'code', '"?" means an unknown animal and cannot be a code. Choose another.');
+      report.refuse(animal, 'code', say`"?" means an unknown animal and cannot be a code. Choose another.`);
     const first = codes.find(code) ?? animal;
     if (first !== animal)
       report.refuse(
         animal,
         'code',
-        `The code ${code} stands in row ${table.row(first)} too. Each animal needs a code of its own; give one of them another.`,
+        say`The code ${code} stands in row ${table.row(first)} too. Each animal needs a code of its own; give one of them another.`,
       );
     const known = knowledge.animalWithCode(code);
     if (known !== undefined && first === animal)
       report.refuse(
         animal,
         'code',
-        `You already have an animal with the code ${code} in the registry: ${known.number}. If it is this one, leave the row out; else choose another code.`,
+        say`You already have an animal with the code ${code} in the registry: ${known.number}. If it is this one, leave the row out; else choose another code.`,
       );
   }
 }

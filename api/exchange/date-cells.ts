@@ -3,6 +3,7 @@ import { dateBounds } from '../../shared/edtf.ts';
 import type { SheetColumn } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /** The dates of a sheet, each different text read once. */
 export class DateCells {
@@ -29,15 +30,15 @@ export class DateCells {
   check(column: SheetColumn, animal: number, report: SheetReport): void {
     if (this.#table.textNumber(column, animal) === 0 || this.bounds(column, animal) !== null) return;
     const text = this.#table.text(column, animal);
-    report.refuse(animal, column, `"${text.slice(0, 60)}" is no date that can be read. ${dateRemedy(text)}`);
+    report.refuse(animal, column, say`"${text.slice(0, 60)}" is no date that can be read. ${dateRemedy(text)}`);
   }
 }
 
 /** What to write instead: the dates that the text may mean, where it is written in a usual way. */
 function dateRemedy(text: string): string {
   const meant = [...new Set(readings(text))].filter((day) => dateBounds(day) !== null);
-  if (meant.length > 0) return `Write ${meant.join(' or ')}.`;
-  return 'Write year-month-day such as 2021-04-12, or 2021-04, 2021, 1994~ (about), 199X, 1993/1996.';
+  if (meant.length > 0) return say`Write ${meant.join(' or ')}.`;
+  return say`Write year-month-day such as 2021-04-12, or 2021-04, 2021, 1994~ (about), 199X, 1993/1996.`;
 }
 
 function readings(text: string): string[] {

@@ -15,6 +15,7 @@ import {
 import { lockImport, restoreImport, withdrawImport, type LockedImport } from './import-undo.queries.ts';
 import { allowLongWork, findImport } from './import.queries.ts';
 import type { WholeImportView } from './import.view.ts';
+import { say } from '../platform/say.ts';
 
 /** Takes a whole import back, and back again. */
 @Injectable()
@@ -57,10 +58,10 @@ export async function undoImport(
   reversesId?: string,
 ): Promise<void> {
   const { keeperId, withdrawnAt, isRemembered } = await lockForUndo(manager, id);
-  if (withdrawnAt !== null) throw new ConflictProblem('This import was undone already.');
+  if (withdrawnAt !== null) throw new ConflictProblem(say`This import was undone already.`);
   if (!isRemembered)
     throw new ConflictProblem(
-      'This import was made before the register kept which sheet brought a record. Withdraw its records one by one.',
+      say`This import was made before the register kept which sheet brought a record. Withdraw its records one by one.`,
     );
   const at = new Date();
   refuseDependants(await dependantsOfImport(manager, id, at));
@@ -82,17 +83,17 @@ export async function undoImport(
 /** Restores an import inside a transaction; see `ImportUndoService.restore`. `reversesId`: the entry of the journal that this answers. */
 export async function restoreUndone(manager: EntityManager, id: string, reversesId?: string): Promise<void> {
   const { keeperId, withdrawnAt, withdrawnReason } = await lockForUndo(manager, id);
-  if (withdrawnAt === null) throw new ConflictProblem('This import was not undone.');
+  if (withdrawnAt === null) throw new ConflictProblem(say`This import was not undone.`);
   refuse(
     await takenMeanwhile(manager, id, withdrawnAt),
     'taken',
-    'Codes or names of this import are in use again. Change or withdraw the records that have them.',
+    say`Codes or names of this import are in use again. Change or withdraw the records that have them.`,
   );
   const restored = await restoreImport(manager, id, withdrawnAt);
   refuse(
     await missingBeneathImport(manager, id),
     'dependants',
-    'This import needs records that are withdrawn. Restore them first.',
+    say`This import needs records that are withdrawn. Restore them first.`,
   );
   await writeEntry(manager, {
     action: 'import-restored',
@@ -109,7 +110,7 @@ async function lockForUndo(manager: EntityManager, id: string): Promise<LockedIm
   await allowLongWork(manager);
   await lockPedigree(manager);
   const found = isId(id) ? await lockImport(manager, id) : null;
-  if (!found) throw new NotFoundProblem('import', id);
+  if (!found) throw new NotFoundProblem(say`import`, id);
   authorize('change', 'import', found);
   return found;
 }
@@ -118,18 +119,20 @@ const refuseDependants = (found: InTheWay): void =>
   refuse(
     found,
     'dependants',
-    'Other records need what this import made. Withdraw them first, or change what they say.',
+    say`Other records need what this import made. Withdraw them first, or change what they say.`,
   );
 
 function refuse({ records, total, privateCount }: InTheWay, name: string, detail: string): void {
   if (total === 0) return;
   const hidden =
-    privateCount === 0 ? '' : ` ${privateCount} of the ${total} are private records of other keepers; ask a registrar.`;
+    privateCount === 0
+      ? ''
+      : say` ${privateCount} of the ${total} are private records of other keepers; ask a registrar.`;
   throw new ConflictProblem(detail + hidden, { [name]: records, total, privateCount });
 }
 
 async function shown(manager: EntityManager, id: string): Promise<WholeImportView> {
   const found = isId(id) ? await findImport(manager, id) : null;
-  if (!found) throw new NotFoundProblem('import', id);
+  if (!found) throw new NotFoundProblem(say`import`, id);
   return found;
 }

@@ -17,6 +17,7 @@ import type { ReceivedSheet } from './receive-sheet.ts';
 import { type SheetPlan, planSheet } from './sheet-plan.ts';
 import type { Sheet } from './sheet-reader.ts';
 import { SheetReport } from './sheet-report.ts';
+import { say } from '../platform/say.ts';
 
 /** From here on a sheet changes the register so much that old statistics mislead. */
 const manyRows = 1000;
@@ -80,9 +81,9 @@ function refusal(problems: ProblemList): InvalidProblem {
     detail,
   }));
   const total = problems.total;
-  const shown = errors.length < total ? ` The first ${errors.length} are listed.` : '';
-  const count = total === 1 ? 'The sheet has 1 problem' : `The sheet has ${total} problems`;
-  return new InvalidProblem(`${count}; nothing was stored.${shown}`, errors, { problemCount: total });
+  const shown = errors.length < total ? say` The first ${errors.length} are listed.` : '';
+  const count = total === 1 ? say`The sheet has 1 problem` : say`The sheet has ${total} problems`;
+  return new InvalidProblem(say`${count}; nothing was stored.${shown}`, errors, { problemCount: total });
 }
 
 function viewOf(plan: SheetPlan, warnings: ProblemList): ImportView {

@@ -3,6 +3,7 @@ import { headerOf } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
 import { sourceColumns } from './planned-sources.ts';
+import { say } from '../platform/say.ts';
 
 /**
  * @param clutchOf clutch of each animal, −1 for none
@@ -33,8 +34,8 @@ export function warnOfKept(table: SheetTable, clutchOf: Int32Array, report: Shee
       first,
       column,
       column === 'laid'
-        ? `${count} animals have a date of laying and no parents or clutch, this one first. The date is kept in their notes.`
-        : `${count} animals that hatched from parents have "${headerOf(column)}", which tells of a source, this one first. It is kept in their notes.`,
+        ? say`${count} animals have a date of laying and no parents or clutch, this one first. The date is kept in their notes.`
+        : say`${count} animals that hatched from parents have "${headerOf(column)}", which tells of a source, this one first. It is kept in their notes.`,
     );
 }
 

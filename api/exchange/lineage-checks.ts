@@ -6,6 +6,7 @@ import type { Candidate, ParentCells, ParentColumn } from './parent-cells.ts';
 import type { ClutchesOfSheet, PlannedClutch } from './planned-clutches.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /** What the checks of parents look at. */
 export interface LineageFacts extends ClutchesOfSheet {
@@ -35,7 +36,7 @@ export function checkParents(facts: LineageFacts, report: SheetReport): Uint8Arr
       report.refuse(
         animal,
         'parents',
-        'A row has either parents, for a group that cannot be sexed, or sire and dam. Take one of them out.',
+        say`A row has either parents, for a group that cannot be sexed, or sire and dam. Take one of them out.`,
       );
     if (isOwnParent(facts, animal, report)) unusable[clutch] = 1;
     checkSexes(facts, animal, report);
@@ -49,7 +50,7 @@ export function checkParents(facts: LineageFacts, report: SheetReport): Uint8Arr
 function isOwnParent({ parents, table }: LineageFacts, animal: number, report: SheetReport): boolean {
   for (const column of ['sire', 'dam', 'parents'] as const)
     if (parents.candidates(column, animal).some(({ parent }) => parent === animal)) {
-      report.refuse(animal, column, `${table.text('code', animal)} is named as its own parent. Correct the code.`);
+      report.refuse(animal, column, say`${table.text('code', animal)} is named as its own parent. Correct the code.`);
       return true;
     }
   return false;
@@ -62,7 +63,7 @@ function checkSexes({ parents, animals }: LineageFacts, animal: number, report: 
       report.refuse(
         animal,
         column,
-        `${animals.describe(parent)} is ${sides[column].other} and cannot be the ${column}. Correct its sex, or name another ${column}.`,
+        say`${animals.describe(parent)} is ${sides[column].other} and cannot be the ${column}. Correct its sex, or name another ${column}.`,
       );
     }
   const group = parents.candidates('parents', animal);
@@ -72,8 +73,7 @@ function checkSexes({ parents, animals }: LineageFacts, animal: number, report: 
       report.refuse(
         animal,
         'parents',
-        `${animals.describe(first.parent)} and ${animals.describe(second.parent)} are both ${sex} and cannot be a pair. ` +
-          'Where sexes are known, use sire and dam.',
+        say`${animals.describe(first.parent)} and ${animals.describe(second.parent)} are both ${sex} and cannot be a pair. Where sexes are known, use sire and dam.`,
       );
   }
 }
@@ -90,7 +90,7 @@ function checkAges(
     report.refuse(
       animal,
       'hatched',
-      `The clutch ${clutch.code} was laid after this date. Correct one of the dates, or the clutch.`,
+      say`The clutch ${clutch.code} was laid after this date. Correct one of the dates, or the clutch.`,
     );
   const by: readonly (readonly [ParentColumn, readonly Candidate[]])[] = [
     ['sire', clutch.sires],
@@ -112,8 +112,7 @@ function checkAges(
       report.refuse(
         animal,
         stated,
-        `${animals.describe(parent)} hatched after ${table.text('code', animal)} was ${before}, so it cannot be a parent of it. ` +
-          'Correct one of the dates, or name another parent.',
+        say`${animals.describe(parent)} hatched after ${table.text('code', animal)} was ${before}, so it cannot be a parent of it. Correct one of the dates, or name another parent.`,
       );
     }
 }
@@ -126,8 +125,7 @@ function standsOnBothSides({ animals }: LineageFacts, clutch: PlannedClutch, rep
     report.refuse(
       clutch.first,
       'dam',
-      `${animals.describe(parent)} is named as sire and as dam of the same clutch. Take it out on one side; ` +
-        'for a group that cannot be sexed, use the column parents.',
+      say`${animals.describe(parent)} is named as sire and as dam of the same clutch. Take it out on one side; for a group that cannot be sexed, use the column parents.`,
     );
   return both.length > 0;
 }
@@ -147,7 +145,7 @@ export function warnOfTwoRoles({ clutches, animals }: LineageFacts, report: Shee
     report.warn(
       clutch.first,
       'dam',
-      `${animals.describe(dam.parent)} is the only dam here and the only sire of another clutch. One of them must be a mistake.`,
+      say`${animals.describe(dam.parent)} is the only dam here and the only sire of another clutch. One of them must be a mistake.`,
     );
   }
 }

@@ -5,6 +5,7 @@ import type { Pedigree } from '../lineage/kernel/pedigree.ts';
 import type { LineageFacts } from './lineage-checks.ts';
 import type { SheetColumn } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
+import { say } from '../platform/say.ts';
 
 /** How many loops are named in one answer; each costs a walk over the whole sheet. */
 const mostLoops = 20;
@@ -39,13 +40,12 @@ function refuseLoop({ animals, parents, table }: LineageFacts, members: readonly
     parents.candidates(side, first).some((candidate) => candidate.parent === parent),
   );
   const shown = inOrder.slice(0, 30).map((member) => animals.describe(member));
-  if (inOrder.length > 30) shown.push(`${inOrder.length - 30} more`);
+  if (inOrder.length > 30) shown.push(say`${inOrder.length - 30} more`);
   const place: SheetColumn = column ?? 'clutch';
   report.refuse(
     first,
     place,
-    `${table.text('code', first)} would be its own ancestor: ${[...shown, table.text('code', first)].join(' → ')}, ` +
-      'each a parent of the next. Check which of these parents is wrong.',
+    say`${table.text('code', first)} would be its own ancestor: ${[...shown, table.text('code', first)].join(' → ')}, each a parent of the next. Check which of these parents is wrong.`,
   );
 }
 

@@ -1,4 +1,5 @@
 import { readNumber } from './cell-words.ts';
+import { say } from '../platform/say.ts';
 
 /** A candidate as a cell writes it. */
 interface WrittenCandidate {
@@ -63,11 +64,11 @@ export function readCandidates(text: string, isCode: (name: string) => boolean):
     const piece = pieces.slice(start, start + span).join('/');
     start += span;
     if (piece === '')
-      faults.push('Between two slashes, or at an end, a code is missing. Write ? for an unknown candidate.');
+      faults.push(say`Between two slashes, or at an end, a code is missing. Write ? for an unknown candidate.`);
     else candidates.push(readCandidate(piece, isCode, faults));
   }
   if (candidates.length > mostCandidates) {
-    const fault = `There are more candidates than can be recorded; at most ${mostCandidates}. Name those that are likely.`;
+    const fault = say`There are more candidates than can be recorded; at most ${mostCandidates}. Name those that are likely.`;
     return { candidates: [], faults: [fault] };
   }
   if (faults.length === 0) checkWeights(candidates, faults);
@@ -89,14 +90,14 @@ function readCandidate(piece: string, isCode: (name: string) => boolean, faults:
   const { name, weight } = splitWeight(piece);
   if (weight === null) return { name, weight: null };
   const value = readNumber(weight);
-  if (name === '') faults.push(`"${piece}" has a weight and no code. Write ? for an unknown candidate.`);
+  if (name === '') faults.push(say`"${piece}" has a weight and no code. Write ? for an unknown candidate.`);
   if (value === null)
     faults.push(
-      `The weight "${weight}" of ${name} is no number. Write it as in EA-01:0.7/EA-02:0.3, or leave all weights out.`,
+      say`The weight "${weight}" of ${name} is no number. Write it as in EA-01:0.7/EA-02:0.3, or leave all weights out.`,
     );
   else if (!(value >= leastWeight && value <= 1))
     faults.push(
-      `The weight ${weight} of ${name} is out of range. Weights are probabilities above 0, at most 1: write 0.7 for 70 %, and leave out who cannot be a parent.`,
+      say`The weight ${weight} of ${name} is out of range. Weights are probabilities above 0, at most 1: write 0.7 for 70 %, and leave out who cannot be a parent.`,
     );
   return { name, weight: value };
 }
@@ -113,13 +114,13 @@ function checkWeights(candidates: readonly WrittenCandidate[], faults: string[])
   if (weighted.length === 0) return;
   if (weighted.length < candidates.length) {
     faults.push(
-      'Some candidates have a weight and some have none. Give every one a weight, or none: then the odds are equal.',
+      say`Some candidates have a weight and some have none. Give every one a weight, or none: then the odds are equal.`,
     );
     return;
   }
   const sum = weighted.reduce((total, { weight }) => total + (weight ?? 0), 0);
   if (Math.abs(sum - 1) > weightTolerance)
     faults.push(
-      `The weights sum to ${Number(sum.toPrecision(7))}, not to 1. Correct them, add ?:weight for an unknown parent, or leave all weights out for equal odds.`,
+      say`The weights sum to ${Number(sum.toPrecision(7))}, not to 1. Correct them, add ?:weight for an unknown parent, or leave all weights out for equal odds.`,
     );
 }

@@ -4,6 +4,7 @@ import { NearMisses } from './near-miss.ts';
 import { readCandidates } from './parent-cell.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /** A candidate parent of a clutch. */
 export interface Candidate {
@@ -67,7 +68,7 @@ export class ParentCells {
       const parent = name === '?' ? nobody : this.animals.find(name);
       if (parent === undefined) faults.push(this.#unknown(name));
       else if (found.some((other) => other.parent === parent))
-        faults.push(`${name} is named twice. Name each candidate once.`);
+        faults.push(say`${name} is named twice. Name each candidate once.`);
       else found.push({ parent, weight });
     }
     if (isGroup) faults.push(...groupFaults(written.candidates.length, found));
@@ -79,22 +80,19 @@ export class ParentCells {
 
   #unknown(name: string): string {
     const near = this.#nearMisses.near(name);
-    const meant = near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : '';
-    return (
-      `${name.slice(0, 80)} is neither in this file nor in the registry.${meant} ` +
-      'Add a row for it, correct the code, or write ? for an unknown parent.'
-    );
+    const meant = near.length > 0 ? say` Did you mean ${near.join(' or ')}?` : '';
+    return say`${name.slice(0, 80)} is neither in this file nor in the registry.${meant} Add a row for it, correct the code, or write ? for an unknown parent.`;
   }
 }
 
 function groupFaults(written: number, found: readonly { parent: ParentNumber; weight: number | null }[]): string[] {
   const faults: string[] = [];
-  if (written === 1) faults.push('A group has at least two animals. Name the others, or use sire and dam.');
+  if (written === 1) faults.push(say`A group has at least two animals. Name the others, or use sire and dam.`);
   if (found.some(({ parent }) => parent === nobody))
     faults.push(
-      'In this column ? cannot stand: any two of the animals named may be the pair. Use sire and dam for an unknown parent.',
+      say`In this column ? cannot stand: any two of the animals named may be the pair. Use sire and dam for an unknown parent.`,
     );
   if (found.some(({ weight }) => weight !== null))
-    faults.push('In this column all pairs are equally likely. Leave the weights out, or use sire and dam.');
+    faults.push(say`In this column all pairs are equally likely. Leave the weights out, or use sire and dam.`);
   return faults;
 }

@@ -3,6 +3,7 @@ import type { KnownClutch, RegisterKnowledge } from './knowledge.ts';
 import { sameKey } from './knowledge.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /** A clutch as rows of a sheet tell it. */
 export interface PlannedClutch {
@@ -130,7 +131,7 @@ class ClutchGrouping {
         this.report.refuse(
           animal,
           column,
-          `The clutch ${clutch.code} is already in the registry. Leave sire, dam, parents and laid empty to add young to it, or give a new clutch another code.`,
+          say`The clutch ${clutch.code} is already in the registry. Leave sire, dam, parents and laid empty to add young to it, or give a new clutch another code.`,
         );
   }
 
@@ -169,8 +170,7 @@ class ClutchGrouping {
     this.report.refuse(
       animal,
       column,
-      `Rows of the clutch ${clutch.code} disagree: here it is ${said}, from row ${this.table.row(clutch.first)} on it was otherwise. ` +
-        'Clutch-mates have the same parents and the same date of laying; correct one, or give this animal another clutch code.',
+      say`Rows of the clutch ${clutch.code} disagree: here it is ${said}, from row ${this.table.row(clutch.first)} on it was otherwise. Clutch-mates have the same parents and the same date of laying; correct one, or give this animal another clutch code.`,
     );
   }
 }

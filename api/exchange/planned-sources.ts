@@ -7,6 +7,7 @@ import type { SheetColumn } from '../../shared/register-sheet.ts';
 import { headerOf } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /** The columns that tell of a source. */
 export const sourceColumns = [
@@ -73,7 +74,7 @@ export function planSources(
       report.refuse(
         animal,
         'source',
-        `An animal comes from a source or from parents, not from both. Take out the source ${code}, or the parents and the clutch.`,
+        say`An animal comes from a source or from parents, not from both. Take out the source ${code}, or the parents and the clutch.`,
       );
       continue;
     }
@@ -87,7 +88,7 @@ export function planSources(
         report.warn(
           animal,
           'source',
-          `The source ${code} is already in the registry; its details stay as they are recorded there.`,
+          say`The source ${code} is already in the registry; its details stay as they are recorded there.`,
         );
     }
     sourceOf[animal] = source;
@@ -122,14 +123,14 @@ function checkDetails(table: SheetTable, animal: number, report: SheetReport): v
     report.refuse(
       animal,
       'sourceKind',
-      `"${kind.slice(0, 60)}" is no kind of source. Write ${sourceKinds.join(', ')}.`,
+      say`"${kind.slice(0, 60)}" is no kind of source. Write ${sourceKinds.join(', ')}.`,
     );
   const country = table.text('countryOfExport', animal);
   if (country !== '' && readCountry(country) === null) {
     const meant = countryNamed(country);
     const remedy =
-      meant === null ? 'Write its code of two letters by ISO 3166, such as EC for Ecuador.' : `Write ${meant}.`;
-    report.refuse(animal, 'countryOfExport', `"${country.slice(0, 60)}" is no code of a country. ${remedy}`);
+      meant === null ? say`Write its code of two letters by ISO 3166, such as EC for Ecuador.` : say`Write ${meant}.`;
+    report.refuse(animal, 'countryOfExport', say`"${country.slice(0, 60)}" is no code of a country. ${remedy}`);
   }
   const kinship = table.text('sourceBaseKinship', animal);
   if (kinship === '') return;
@@ -138,7 +139,7 @@ function checkDetails(table: SheetTable, animal: number, report: SheetReport): v
     report.refuse(
       animal,
       'sourceBaseKinship',
-      `"${kinship.slice(0, 60)}" is no base kinship. It is a probability from 0 (unrelated) to 1, such as 0.125 for animals as close as half siblings.`,
+      say`"${kinship.slice(0, 60)}" is no base kinship. It is a probability from 0 (unrelated) to 1, such as 0.125 for animals as close as half siblings.`,
     );
 }
 
@@ -152,8 +153,7 @@ function takeDetails(table: SheetTable, animal: number, source: PlannedSource, r
       report.warn(
         animal,
         column,
-        `The source ${source.code} has "${before.text.slice(0, 80)}" as ${headerOf(column)} from row ${table.row(before.animal)}; ` +
-          `"${text.slice(0, 80)}" here is not taken. If it is another source, give it another code.`,
+        say`The source ${source.code} has "${before.text.slice(0, 80)}" as ${headerOf(column)} from row ${table.row(before.animal)}; "${text.slice(0, 80)}" here is not taken. If it is another source, give it another code.`,
       );
   }
 }

@@ -4,6 +4,7 @@ import type { LineageFacts } from './lineage-checks.ts';
 import type { RegisterKnowledge } from './knowledge.ts';
 import { sameKey } from './knowledge.ts';
 import type { SheetReport } from './sheet-report.ts';
+import { say } from '../platform/say.ts';
 
 /** The species and lines of a sheet, each once, spelled as the first row that has it. */
 export interface SpeciesOfSheet {
@@ -18,7 +19,7 @@ export interface SpeciesOfSheet {
 }
 
 /** Stands where nobody said the species. It can be changed with the animal at any time. */
-const speciesNotRecorded = 'Species not recorded';
+const speciesNotRecorded = say`Species not recorded`;
 
 /**
  * Finds the species and line of each animal. One without a species has that of its candidate parents where they share one,
@@ -77,7 +78,7 @@ function fillIn(
     'species',
     only === speciesNotRecorded
       ? `${left} animals have no species, this one first. They are recorded as "${speciesNotRecorded}" until you say what they are.`
-      : `${left} animals have no species, this one first. They are taken as ${only}, the only species of all others.`,
+      : say`${left} animals have no species, this one first. They are taken as ${only}, the only species of all others.`,
   );
   const number = names.number(only);
   for (const [animal, species] of speciesOf.entries()) if (species < 0) speciesOf[animal] = number;
@@ -118,7 +119,7 @@ function speciesOfParent(parent: number, speciesOf: Int32Array, animals: AnimalL
 }
 
 const withdrawn = (what: string, name: string): string =>
-  `The ${what} "${name}" was withdrawn from the registry. Restore it there, or write another ${what}.`;
+  say`The ${what} "${name}" was withdrawn from the registry. Restore it there, or write another ${what}.`;
 
 function planLines(
   { table }: LineageFacts,
@@ -154,7 +155,7 @@ export function checkSpecies({ table }: Pick<LineageFacts, 'table'>, report: She
       report.refuse(
         animal,
         'species',
-        `"${name}" is too short for a species. Write its scientific name, such as Epipedobates anthonyi.`,
+        say`"${name}" is too short for a species. Write its scientific name, such as Epipedobates anthonyi.`,
       );
   }
 }

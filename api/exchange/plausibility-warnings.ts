@@ -11,6 +11,7 @@ import type { SpeciesOfSheet } from './planned-species.ts';
 import type { PlannedClutch } from './planned-clutches.ts';
 import type { SheetColumn } from '../../shared/register-sheet.ts';
 import type { SheetReport } from './sheet-report.ts';
+import { say } from '../platform/say.ts';
 
 type Facts = LineageFacts & SpeciesOfSheet;
 
@@ -161,7 +162,7 @@ class NearbyClutches {
       const [dam] = clutch.dams;
       const laid = clutch.laid === '' ? null : dateBounds(clutch.laid);
       if (!dam || clutch.dams.length > 1 || dam.parent === nobody || laid === null) continue;
-      const title = clutch.code === '' ? `clutch of row ${table.row(clutch.first)}` : `clutch ${clutch.code}`;
+      const title = clutch.code === '' ? say`clutch of row ${table.row(clutch.first)}` : say`clutch ${clutch.code}`;
       const others = byDam.get(dam.parent);
       if (others) others.push({ number, title, laid });
       else byDam.set(dam.parent, [{ number, title, laid }]);

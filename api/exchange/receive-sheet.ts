@@ -10,6 +10,7 @@ import { RateLimits } from '../platform/rate-limits.ts';
 import { InvalidProblem, Problem } from '../platform/problem.ts';
 import type { Sheet } from './sheet-reader.ts';
 import { readSheet } from './sheet-reader.ts';
+import { say } from '../platform/say.ts';
 
 /** How many sheets one copy of the service reads and works on at a time; a large one needs some hundred megabytes. */
 const sheetsAtOnce = 4;
@@ -63,7 +64,7 @@ export class ReceiveSheet implements NestMiddleware<SheetRequest, Response> {
     const leave = this.#gate.enter();
     response.once('close', leave);
     const encoding = request.headers['content-encoding'] ?? 'identity';
-    if (encoding !== 'identity') throw wrongType(`The body is packed (${encoding}); send it as it is.`);
+    if (encoding !== 'identity') throw wrongType(say`The body is packed (${encoding}); send it as it is.`);
     if (Number(request.headers['content-length'] ?? 0) > largestSheet + 10_000) throw tooLarge();
     const type = request.is(['text/csv', 'multipart/form-data']);
     if (type === 'text/csv') {
@@ -71,7 +72,7 @@ export class ReceiveSheet implements NestMiddleware<SheetRequest, Response> {
       return receive(request);
     }
     if (type === 'multipart/form-data') return receiveFile(request, response);
-    throw wrongType('Send a register sheet as text/csv, or as the field "file" of multipart/form-data.');
+    throw wrongType(say`Send a register sheet as text/csv, or as the field "file" of multipart/form-data.`);
   }
 
   /** Nothing of a sheet is read for somebody who may not send it. */
@@ -85,7 +86,7 @@ export class ReceiveSheet implements NestMiddleware<SheetRequest, Response> {
 function refuseOtherCharsets(contentType: string): void {
   const charset = /;\s*charset="?([^";\s]+)/i.exec(contentType)?.[1]?.toLowerCase() ?? 'utf-8';
   if (!['utf-8', 'utf8', 'us-ascii'].includes(charset))
-    throw wrongType(`A register sheet is read as UTF-8, not as ${charset.slice(0, 40)}.`);
+    throw wrongType(say`A register sheet is read as UTF-8, not as ${charset.slice(0, 40)}.`);
 }
 
 async function receive(stream: Readable): Promise<ReceivedSheet> {
@@ -142,7 +143,7 @@ function asProblem(error: unknown): unknown {
   // What is left comes from the reader of forms: a body that ends too early or has no boundary.
   const isOfForm = error instanceof Error && /multipart|boundary|form|header/i.test(error.message);
   return isOfForm
-    ? new Problem('malformed', 400, 'Not understood', 'The form is damaged or ends too early. Send it again.')
+    ? new Problem('malformed', 400, say`Not understood`, say`The form is damaged or ends too early. Send it again.`)
     : error;
 }
 
@@ -150,14 +151,14 @@ const tooLarge = (): Problem =>
   new Problem(
     'too-large',
     413,
-    'Too large',
-    `A register sheet may have ${largestSheet / 1_000_000} MB at most. Divide it into several files.`,
+    say`Too large`,
+    say`A register sheet may have ${largestSheet / 1_000_000} MB at most. Divide it into several files.`,
   );
 
 const wrongType = (detail: string): Problem =>
-  new Problem('unsupported-media-type', 415, 'Not a type that is read here', detail);
+  new Problem('unsupported-media-type', 415, say`Not a type that is read here`, detail);
 
 const noFile = (): Problem => {
-  const detail = 'The form must have one file, in the field "file".';
+  const detail = say`The form must have one file, in the field "file".`;
   return new InvalidProblem(detail, [{ pointer: '/file', detail }]);
 };

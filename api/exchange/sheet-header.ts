@@ -2,6 +2,7 @@ import type { ProblemList } from './problem-list.ts';
 import type { SheetColumn } from '../../shared/register-sheet.ts';
 import { columnOf, headerKey, headerOf, sheetColumns } from '../../shared/register-sheet.ts';
 import { longestCell } from './sheet-columns.ts';
+import { say } from '../platform/say.ts';
 
 /** What stands in one place of each row: a column of the register, a column kept as notes, or nothing. */
 export interface HeaderCell {
@@ -29,7 +30,7 @@ export function readHeader(
   const headers = cells.map((cell) => cell.normalize('NFC').trim().replace(/\s+/g, ' '));
   while (headers.at(-1) === '') headers.pop();
   if (headers.length > mostColumns)
-    problems.add(row, '', `The sheet has ${headers.length} columns; at most ${mostColumns} can be read.`);
+    problems.add(row, '', say`The sheet has ${headers.length} columns; at most ${mostColumns} can be read.`);
   const header = headers.map((text) => ({ column: columnOf(text), header: text }));
   for (const { header: text } of header)
     if (text.length > longestCell || /[\0\uFFFD]/.test(text)) problems.add(row, '', unreadableHeader);
@@ -39,20 +40,16 @@ export function readHeader(
   if (problems.total > before) return null;
   for (const { column, header: text } of header)
     if (column === null && text !== '')
-      warnings.add(row, text, `"${text}" is no column of a register sheet; its cells are kept as notes.`);
+      warnings.add(row, text, say`"${text}" is no column of a register sheet; its cells are kept as notes.`);
   return header;
 }
 
-const unreadableHeader =
-  'The header row cannot be read as text. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).';
+const unreadableHeader = say`The header row cannot be read as text. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).`;
 
 function missingCode(headers: readonly string[]): string {
   const found = headers.filter((header) => header !== '').map((header) => `"${header.slice(0, 40)}"`);
   const names = sheetColumns.slice(0, 6).map(headerOf).join(', ');
-  return (
-    `The sheet has no column "code". Row 1 must name the columns (${names}, …); ` +
-    `found: ${found.length > 0 ? found.slice(0, 10).join(', ') : 'nothing'}.`
-  );
+  return say`The sheet has no column "code". Row 1 must name the columns (${names}, …); found: ${found.length > 0 ? found.slice(0, 10).join(', ') : 'nothing'}.`;
 }
 
 function refuseTwins(row: number, headers: readonly string[], problems: ProblemList): void {
@@ -66,7 +63,7 @@ function refuseTwins(row: number, headers: readonly string[], problems: ProblemL
       problems.add(
         row,
         header,
-        `Columns ${columnLetters(first)} and ${columnLetters(place)} are both "${headers[first] ?? ''}". Keep one of them or rename the other.`,
+        say`Columns ${columnLetters(first)} and ${columnLetters(place)} are both "${headers[first] ?? ''}". Keep one of them or rename the other.`,
       );
   });
 }

@@ -20,6 +20,7 @@ import type { Tiers } from './planned-tiers.ts';
 import { planTiers } from './planned-tiers.ts';
 import type { Sheet } from './sheet-reader.ts';
 import { SheetReport } from './sheet-report.ts';
+import { say } from '../platform/say.ts';
 
 /** What a sheet without problems would put into the register. Animals, clutches and sources are dense numbers. */
 export interface SheetPlan extends LineageFacts, SourcesOfSheet, SpeciesOfSheet {
@@ -55,7 +56,7 @@ export async function planSheet(sheet: Sheet, knowledge: RegisterKnowledge): Pro
     problems.add(
       0,
       '',
-      `The clutches of this sheet have ${pairs} candidate pairs; at most ${mostPairs} can be read at once. Divide the file.`,
+      say`The clutches of this sheet have ${pairs} candidate pairs; at most ${mostPairs} can be read at once. Divide the file.`,
     );
     return null;
   }

@@ -4,6 +4,7 @@ import { ProblemList } from './problem-list.ts';
 import { guessDelimiter } from './sheet-delimiter.ts';
 import { SheetRows, quoting } from './sheet-rows.ts';
 import type { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /** A register sheet as read: its cells, and what was wrong with them as cells. */
 export interface Sheet {
@@ -41,9 +42,9 @@ export async function readSheet(chunks: AsyncIterable<Uint8Array>): Promise<Shee
   await parser?.end();
   if (problems.total === 0) {
     if (!rows.hasHeader)
-      problems.add(1, '', 'The file is empty. The first row must name the columns, at least "code".');
+      problems.add(1, '', say`The file is empty. The first row must name the columns, at least "code".`);
     else if (rows.table.length === 0)
-      problems.add(rows.row, '', 'The sheet has a header and no animals. Each row below the header is one animal.');
+      problems.add(rows.row, '', say`The sheet has a header and no animals. Each row below the header is one animal.`);
   }
   return { table: rows.table, problems, warnings };
 }
@@ -72,10 +73,10 @@ function encodingProblem(head: Buffer): string | null {
   const [first, second] = head;
   const marked = (first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff);
   if (marked || head.subarray(0, 4).includes(0))
-    return 'The file is UTF-16, not UTF-8. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).';
+    return say`The file is UTF-16, not UTF-8. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).`;
   const isArchive = head.subarray(0, 4).equals(Buffer.from('PK\x03\x04', 'latin1'));
   if (isArchive || head.subarray(0, 4).equals(Buffer.from('\xd0\xcf\x11\xe0', 'latin1')))
-    return 'The file is a workbook or an archive, not text. Save the sheet as CSV in UTF-8 and send that file.';
+    return say`The file is a workbook or an archive, not text. Save the sheet as CSV in UTF-8 and send that file.`;
   return null;
 }
 
@@ -128,13 +129,13 @@ class RowParser {
     const row = this.#rows.row + 1;
     if (!(error instanceof CsvError)) this.#failure = error instanceof Error ? error : new Error(String(error));
     else if (error.code === 'CSV_QUOTE_NOT_CLOSED')
-      this.#problems.add(row, '', `A quotation mark opened in this row is never closed. ${quoting}`);
+      this.#problems.add(row, '', say`A quotation mark opened in this row is never closed. ${quoting}`);
     else if (error.code === 'CSV_MAX_RECORD_SIZE')
       this.#problems.add(
         row,
         '',
-        `This row is longer than ${longestRow} characters; probably a quotation mark in it is not closed. ${quoting}`,
+        say`This row is longer than ${longestRow} characters; probably a quotation mark in it is not closed. ${quoting}`,
       );
-    else this.#problems.add(row, '', `This row cannot be read as CSV. ${quoting}`);
+    else this.#problems.add(row, '', say`This row cannot be read as CSV. ${quoting}`);
   }
 }

@@ -5,6 +5,7 @@ import { longestCell, longestIn, textColumns } from './sheet-columns.ts';
 import type { HeaderCell } from './sheet-header.ts';
 import { columnLetters, readHeader } from './sheet-header.ts';
 import { SheetTable } from './sheet-table.ts';
+import { say } from '../platform/say.ts';
 
 /** Most animals in one sheet. */
 const mostRows = 1_000_000;
@@ -50,7 +51,11 @@ export class SheetRows {
       return;
     }
     if (this.table.length >= mostRows) {
-      this.#problems.add(this.#row, '', `A sheet may hold ${mostRows} animals at most. Divide it into several files.`);
+      this.#problems.add(
+        this.#row,
+        '',
+        say`A sheet may hold ${mostRows} animals at most. Divide it into several files.`,
+      );
       this.stopped = true;
       return;
     }
@@ -72,7 +77,7 @@ export class SheetRows {
         this.#problems.add(
           this.#row,
           columnLetters(place),
-          'This cell stands in a column without a header. Name the column in row 1.',
+          say`This cell stands in a column without a header. Name the column in row 1.`,
         );
     }
     if (kept !== '') this.#keepAsNotes(kept);
@@ -85,8 +90,7 @@ export class SheetRows {
     this.#problems.add(
       this.#row,
       '',
-      `This row has ${record.length} cells, the header has ${columns}. ` +
-        'Look for a delimiter too many or too few; a cell that contains one must stand in quotation marks.',
+      say`This row has ${record.length} cells, the header has ${columns}. Look for a delimiter too many or too few; a cell that contains one must stand in quotation marks.`,
     );
     return false;
   }
@@ -115,7 +119,7 @@ export class SheetRows {
       this.#problems.add(
         this.#row,
         'notes',
-        `With the columns that are kept as notes, the notes have ${together.length} characters; at most ${most} fit. Shorten them.`,
+        say`With the columns that are kept as notes, the notes have ${together.length} characters; at most ${most} fit. Shorten them.`,
       );
   }
 }
@@ -125,12 +129,14 @@ const plainWords = /^[!#-~]+(?: [!#-~]+)*$/;
 /** What is wrong with a cell, null where nothing is. */
 function faultOf(raw: string, cell: string, most: number): string | null {
   if (raw.includes('\uFFFD') || raw.includes('\0'))
-    return 'This cell contains bytes that are not UTF-8 text. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).';
-  if (swallowedRows(raw)) return `A quotation mark in this cell is not closed where the cell ends. ${quoting}`;
+    return say`This cell contains bytes that are not UTF-8 text. Save the sheet as CSV in UTF-8 ("CSV UTF-8" in most spreadsheet programs).`;
+  if (swallowedRows(raw)) return say`A quotation mark in this cell is not closed where the cell ends. ${quoting}`;
   // Spaces of every kind are dealt with before; what remains of the control characters was never typed by a person.
   if (/[\x01-\x08\x0b\x0c\x0e-\x1f\x7f]/.test(cell))
-    return 'This cell contains a control character. Type its content anew.';
-  return cell.length > most ? `This cell has ${cell.length} characters; at most ${most} fit here. Shorten it.` : null;
+    return say`This cell contains a control character. Type its content anew.`;
+  return cell.length > most
+    ? say`This cell has ${cell.length} characters; at most ${most} fit here. Shorten it.`
+    : null;
 }
 
 /**
@@ -143,4 +149,4 @@ function swallowedRows(raw: string): boolean {
 }
 
 /** How to quote, for every problem with quotation marks. */
-export const quoting = 'Put the whole cell into quotation marks and double each one inside it, or leave them out.';
+export const quoting = say`Put the whole cell into quotation marks and double each one inside it, or leave them out.`;

@@ -1,11 +1,12 @@
 import { journalActions, type JournalAction } from '../../shared/vocabulary.ts';
 import { ChoiceField, IdField, PatternField, TextField } from '../platform/fields.ts';
 import { PageQuery } from '../platform/paging.ts';
+import { say } from '../platform/say.ts';
 
 const day = (description: string): PropertyDecorator =>
   PatternField({
     pattern: /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/,
-    words: 'must be a day such as 2024-05-01',
+    words: say`must be a day such as 2024-05-01`,
     optional: true,
     description,
     example: '2024-05-01',

@@ -9,6 +9,7 @@ import { countEntries, listEntries, readEntries, type EntryRow } from './journal
 import type { JournalEntryView, JournalHeadView } from './journal.view.ts';
 import { readHead, readWaiting } from './sealing.queries.ts';
 import { referencesIn, tellChanges } from './tell-changes.ts';
+import { say } from '../platform/say.ts';
 
 /** Reads the journal, as far as whoever asks may. */
 @Injectable()
@@ -38,7 +39,7 @@ export class JournalService {
   async get(id: string, manager: EntityManager = this.dataSource.manager): Promise<JournalEntryView> {
     const rows = isId(id) ? await readEntries(manager, this.kinds, [id]) : [];
     const [view] = await this.viewsOf(manager, rows);
-    if (!view) throw new NotFoundProblem('journal entry', id);
+    if (!view) throw new NotFoundProblem(say`journal entry`, id);
     return view;
   }
 
@@ -88,7 +89,7 @@ function placeOf(after: string | undefined): string | null {
   if (after === undefined) return null;
   const [id] = decodeCursor('journal', 1, after);
   if (typeof id === 'string' && isId(id)) return id;
-  const detail = 'This is not the `next` of a page of this list. Start again without `after`.';
+  const detail = say`This is not the \`next\` of a page of this list. Start again without \`after\`.`;
   throw new InvalidProblem(detail, [{ pointer: '/after', detail }]);
 }
 
@@ -97,6 +98,6 @@ function requireDay(text: string | undefined, pointer: string): void {
   if (text === undefined) return;
   const day = new Date(`${text}T00:00:00Z`);
   if (!Number.isNaN(day.getTime()) && day.toISOString().startsWith(text) && !text.startsWith('0000')) return;
-  const detail = `There is no day ${text}.`;
+  const detail = say`There is no day ${text}.`;
   throw new InvalidProblem(detail, [{ pointer, detail }]);
 }

@@ -7,6 +7,7 @@ import { changeClub } from '../people/club.service.ts';
 import { requireOffice, requireOwnOrOffice } from '../people/keepers.service.ts';
 import { readClub } from '../people/people.queries.ts';
 import { ChangedSince, type JournalKind, type Undo } from './journal-kinds.ts';
+import { say } from '../platform/say.ts';
 
 /** What concerns a person is read by that person and by administrators. */
 const concerns = (id: string): string => {
@@ -39,7 +40,7 @@ const undoKeeper: Undo = async (manager, { id, action, recordId, recordVersion, 
   const keeper = await lockKeeper(manager, recordId, 'any');
   if (keeper.version !== recordVersion) throw new ChangedSince(recordId, recordVersion);
   const [was, is] = [before as Kept | null, after as Kept | null];
-  if (!was || !is) throw new ConflictProblem('This cannot be undone: there was nothing before.');
+  if (!was || !is) throw new ConflictProblem(say`This cannot be undone: there was nothing before.`);
   const patch: Partial<Membership> = {
     ...(was.name === is.name ? {} : { name: was.name }),
     // entries of before keepers had regions tell of none
@@ -58,7 +59,9 @@ const undoClub: Undo = async (manager, { id, recordVersion, before }) => {
   requireOffice();
   const club = await readClub(manager);
   if (!before || club?.version !== recordVersion)
-    throw new ConflictProblem('The settings of the club were changed again after this. Undo the later changes first.');
+    throw new ConflictProblem(
+      say`The settings of the club were changed again after this. Undo the later changes first.`,
+    );
   await changeClub(manager, [club.version], before, id);
 };
 

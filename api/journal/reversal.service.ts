@@ -8,6 +8,7 @@ import { ChangedSince, JournalKinds, type EntryToUndo, type Undo } from './journ
 import { readEntries, readEntriesSince, type EntryRow } from './journal.queries.ts';
 import { JournalService } from './journal.service.ts';
 import type { JournalEntryView } from './journal.view.ts';
+import { say } from '../platform/say.ts';
 
 /** Undoes the changes that entries tell of. An undone change can be made again by undoing the entry that undid it. */
 @Injectable()
@@ -25,12 +26,12 @@ export class ReversalService {
   async reverse(id: string): Promise<JournalEntryView> {
     return inTransaction(this.dataSource, async (manager) => {
       const [row] = isId(id) ? await readEntries(manager, this.kinds, [id]) : [];
-      if (!row) throw new NotFoundProblem('journal entry', id);
+      if (!row) throw new NotFoundProblem(say`journal entry`, id);
       const kind = this.kinds.of(row.kind);
       const recordId = kind?.isOnlyOne ? '' : row.recordId;
       const undo = kind?.undo?.[row.action];
       if (!undo || recordId === null)
-        throw new ConflictProblem('Changes of this kind cannot be undone here. Change the record instead.');
+        throw new ConflictProblem(say`Changes of this kind cannot be undone here. Change the record instead.`);
       await this.undo(manager, undo, { ...row, recordId });
       const written = currentRequest()?.journalEntryId;
       if (written === undefined) throw new Error('whatever undoes a change writes an entry');
@@ -46,7 +47,7 @@ export class ReversalService {
       if (error instanceof ChangedSince) throw await this.changedSince(manager, error, entry.id);
       if (error instanceof InvalidProblem)
         throw new ConflictProblem(
-          `What was before no longer fits the register. ${error.errors?.map(({ detail }) => detail).join(' ') ?? error.message}`,
+          say`What was before no longer fits the register. ${error.errors?.map(({ detail }) => detail).join(' ') ?? error.message}`,
         );
       throw error;
     }
@@ -60,8 +61,11 @@ export class ReversalService {
       error.sinceVersion,
       error.entryId ?? entryId,
     );
-    return new ConflictProblem('The record was changed again after this. Undo the later changes first, newest first.', {
-      since: await this.journal.viewsOf(manager, later),
-    });
+    return new ConflictProblem(
+      say`The record was changed again after this. Undo the later changes first, newest first.`,
+      {
+        since: await this.journal.viewsOf(manager, later),
+      },
+    );
   }
 }

@@ -10,6 +10,7 @@ import type { Pair } from './kernel/genome-flow.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { AssumedClutch, AssumedSource, WhatIfRequest } from './what-if.dto.ts';
 import { readHatchingOf, standingClutches, standingSources } from './what-if.queries.ts';
+import { say } from '../platform/say.ts';
 
 /** What a request assumes, checked against the register as far as whoever asks may see it. */
 export interface AssumedRecords {
@@ -30,7 +31,7 @@ export async function readAssumed(manager: EntityManager, request: WhatIfRequest
     ...missing(request.sources, 'sources', 'source', (id) => standing.has(id)),
     ...missing(request.clutches, 'clutches', 'clutch', (id) => laid.has(id)),
   ];
-  if (errors.length > 0) throw new InvalidProblem('Some records cannot be taken; each is named below.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`Some records cannot be taken; each is named below.`, errors);
   const clutches = [];
   for (const [place, clutch] of request.clutches.entries()) {
     const parents = await parentsIn(manager, clutch, `/clutches/${place}`);
@@ -51,8 +52,8 @@ function missing(
   const ids = idsOf(records);
   return ids.flatMap((id, place): ProblemError[] => {
     const pointer = `/${list}/${place}/id`;
-    if (!isThere(id)) return [{ pointer, detail: `There is no ${word} with the id ${id}.` }];
-    return ids.indexOf(id) < place ? [{ pointer, detail: `This ${word} stands here twice. Name it once.` }] : [];
+    if (!isThere(id)) return [{ pointer, detail: say`There is no ${word} with the id ${id}.` }];
+    return ids.indexOf(id) < place ? [{ pointer, detail: say`This ${word} stands here twice. Name it once.` }] : [];
   });
 }
 
@@ -61,7 +62,7 @@ async function parentsIn(manager: EntityManager, clutch: AssumedClutch, at: stri
   const named = { ...(sires ? { sires } : {}), ...(dams ? { dams } : {}), ...(pairs ? { pairs } : {}) };
   const parents = await below(at, () => requestedParents(manager, named, () => readSides(manager, id)));
   if (parents) return parents;
-  const detail = 'Say what is assumed of this clutch: give sires, dams or pairs.';
+  const detail = say`Say what is assumed of this clutch: give sires, dams or pairs.`;
   throw new InvalidProblem(detail, [{ pointer: at, detail }]);
 }
 
@@ -91,7 +92,7 @@ async function refuseTooYoung(
     pointer,
     detail,
   }));
-  if (errors.length > 0) throw new InvalidProblem('The dates cannot be right together.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`The dates cannot be right together.`, errors);
 }
 
 /**
@@ -116,7 +117,7 @@ export function assumptionsIn(snapshot: LineageSnapshot, { sources, clutches }: 
 }
 
 function known(number: number, pointer: string): number {
-  const detail = 'This record, or a parent in it, was taken out of the register just now. Look at it again.';
+  const detail = say`This record, or a parent in it, was taken out of the register just now. Look at it again.`;
   if (number < 0) throw new InvalidProblem(detail, [{ pointer, detail }]);
   return number;
 }

@@ -16,6 +16,7 @@ import { RecordNames, WantedNames } from './record-names.ts';
 import { sexOf } from './register-graph.ts';
 import { Snapshots } from './snapshots.service.ts';
 import { toldFlags } from './told-flags.ts';
+import { say } from '../platform/say.ts';
 
 interface Side {
   readonly sires: readonly Weighted[];
@@ -85,7 +86,7 @@ async function resolveSides(
   const dams = numbers.slice(request.sires.length);
   const errors = [...misfits(snapshot, sires, 'sires', 'female'), ...misfits(snapshot, dams, 'dams', 'male')];
   if (errors.length > 0)
-    throw new InvalidProblem('Some animals stand on the side of the other sex; each is named below.', errors);
+    throw new InvalidProblem(say`Some animals stand on the side of the other sex; each is named below.`, errors);
   return { sires: weighted(sires, request.sires), dams: weighted(dams, request.dams) };
 }
 
@@ -100,7 +101,7 @@ function misfits(
       ? [
           {
             pointer: `/${side}/${place}`,
-            detail: `This animal is recorded as ${wrong}. Name it among the ${side === 'sires' ? 'dams' : 'sires'}, or correct its sex.`,
+            detail: say`This animal is recorded as ${wrong}. Name it among the ${side === 'sires' ? 'dams' : 'sires'}, or correct its sex.`,
           },
         ]
       : [],

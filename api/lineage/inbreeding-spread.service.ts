@@ -14,6 +14,7 @@ import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { resolveAnimal } from './named-animals.ts';
 import { Snapshots } from './snapshots.service.ts';
 import { spreadTask } from './tasks/assignment-spread.task.ts';
+import { say } from '../platform/say.ts';
 
 /** So many assignments are gone through one by one instead of being drawn. */
 const EXACT_UP_TO = 4096;
@@ -130,7 +131,7 @@ function certainView(snapshot: LineageSnapshot, individual: number): InbreedingS
 function tooMuch(samplesMost: number): InvalidProblem {
   const detail =
     samplesMost < SAMPLES_LEAST
-      ? 'So many ancestors of this animal have uncertain parents that no distribution can be drawn. Ask for an animal further up, or record what is known of them.'
-      : `So many assignments are too much for an ancestry of this size. Ask for ${samplesMost} samples at most.`;
+      ? say`So many ancestors of this animal have uncertain parents that no distribution can be drawn. Ask for an animal further up, or record what is known of them.`
+      : say`So many assignments are too much for an ancestry of this size. Ask for ${samplesMost} samples at most.`;
   return new InvalidProblem(detail, [{ pointer: '/samples', detail }]);
 }

@@ -9,6 +9,7 @@ import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { LabelFacts } from './label-facts.queries.ts';
 import type { RecordNames } from './record-names.ts';
 import type { RegisterGraph } from './register-graph.ts';
+import { say } from '../platform/say.ts';
 
 /** A record by its kind and dense number, with the share that comes through it. */
 export interface DenseRecord {
@@ -316,13 +317,13 @@ export function toFindings(
     })),
     gaps: evidence.gaps.map((gap, place) => {
       const found = named(gap, place);
-      return gap.kind === 'clutch' ? { ...found, name: `an unknown parent of the ${found.name}` } : found;
+      return gap.kind === 'clutch' ? { ...found, name: say`an unknown parent of the ${found.name}` } : found;
     }),
     outsiders: evidence.outsiders.map((record, place) => ({
       ...named(record, place),
       line: names.idOf('individual', record.number).isPrivate
-        ? 'a line that is not told'
-        : (graph.lines[graph.lineOf[record.number] ?? -1]?.name ?? 'no line'),
+        ? say`a line that is not told`
+        : (graph.lines[graph.lineOf[record.number] ?? -1]?.name ?? say`no line`),
     })),
     crossedLines: evidence.crossedLines,
     uncertainClutches: evidence.uncertainClutches.map((number, place) => record('clutch', number, place)),

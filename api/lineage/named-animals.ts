@@ -2,6 +2,7 @@ import type { EntityManager } from 'typeorm';
 import { InvalidProblem, NotFoundProblem, type ProblemError } from '../platform/problem.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { seenAmong } from './seen-animals.queries.ts';
+import { say } from '../platform/say.ts';
 
 /** An animal as a request names it, and where it stands in the request. */
 export interface NamedAnimal {
@@ -32,11 +33,12 @@ export async function resolveAnimals(
     const first = firstPointer.get(number);
     if (number < 0) errors.push(unknownAnimal(text, pointer));
     else if (first !== undefined)
-      errors.push({ pointer, detail: `${text} is the same animal as the one at ${first}. Name each animal once.` });
+      errors.push({ pointer, detail: say`${text} is the same animal as the one at ${first}. Name each animal once.` });
     else firstPointer.set(number, pointer);
     return number;
   });
-  if (errors.length > 0) throw new InvalidProblem('Some of the animals cannot be taken; each is named below.', errors);
+  if (errors.length > 0)
+    throw new InvalidProblem(say`Some of the animals cannot be taken; each is named below.`, errors);
   return numbers;
 }
 
@@ -58,12 +60,13 @@ export async function resolveMentioned(
   const errors = named.flatMap(({ text, pointer }, place) =>
     (found[place] ?? -1) < 0 ? [unknownAnimal(text, pointer)] : [],
   );
-  if (errors.length > 0) throw new InvalidProblem('Some of the animals cannot be taken; each is named below.', errors);
+  if (errors.length > 0)
+    throw new InvalidProblem(say`Some of the animals cannot be taken; each is named below.`, errors);
   return new Map(named.map(({ text }, place) => [text, found[place] ?? -1]));
 }
 
 function unknownAnimal(text: string, pointer: string): ProblemError {
-  return { pointer, detail: `There is no animal with the id or registry number ${text}.` };
+  return { pointer, detail: say`There is no animal with the id or registry number ${text}.` };
 }
 
 /**
@@ -73,7 +76,7 @@ function unknownAnimal(text: string, pointer: string): ProblemError {
  */
 export async function resolveAnimal(manager: EntityManager, snapshot: LineageSnapshot, text: string): Promise<number> {
   const [number = -1] = await findSeen(manager, snapshot, [text]);
-  if (number < 0) throw new NotFoundProblem('animal', text);
+  if (number < 0) throw new NotFoundProblem(say`animal`, text);
   return number;
 }
 

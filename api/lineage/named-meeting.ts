@@ -3,6 +3,7 @@ import { InvalidProblem } from '../platform/problem.ts';
 import type { Meeting } from './kernel/pair-steps.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import { readClutchNames, readIndividualNames, readSourceNames } from './record-names.queries.ts';
+import { say } from '../platform/say.ts';
 
 /**
  * Where loops close, as a request names it: an animal by id or registry number, the unknown parent of a clutch by the clutch, founders of one
@@ -33,9 +34,7 @@ export async function resolveMeeting(
 
 /** 422: the name is none of a common ancestor. */
 export function notCommonAncestor(text: string): InvalidProblem {
-  const detail =
-    `No loop of this animal closes in ${text}. Name one of its \`ancestors\`, as the answer without \`commonAncestor\` has them: an animal by id or ` +
-    'registry number, an unknown parent by its clutch, founders by their source.';
+  const detail = say`No loop of this animal closes in ${text}. Name one of its \`ancestors\`, as the answer without \`commonAncestor\` has them: an animal by id or registry number, an unknown parent by its clutch, founders by their source.`;
   return new InvalidProblem(detail, [{ pointer: '/commonAncestor', detail }]);
 }
 

@@ -16,6 +16,7 @@ import {
 } from './record-names.queries.ts';
 import type { IdTable } from './id-table.ts';
 import { sexOf, type RegisterGraph } from './register-graph.ts';
+import { say } from '../platform/say.ts';
 
 /** Kinds of records that may be private, or are named by what stands for them. */
 export type NamedKind = Exclude<NamedRecord['kind'], 'line'>;
@@ -149,7 +150,7 @@ export class RecordNames {
 
   /** Numbered, so that a sentence can count several of them. */
   #concealedName(kind: NamedKind, number: number): string {
-    const words = { individual: 'private animal', clutch: privateClutch, source: privateSource };
+    const words = { individual: say`private animal`, clutch: privateClutch, source: privateSource };
     return `${words[kind]} ${this.#concealed.numberOf(kind, recordIdIn(this.#graph, kind, number))}`;
   }
 }

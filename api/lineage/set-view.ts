@@ -9,6 +9,7 @@ import type { SetAnimals } from './set-animals.ts';
 import { setCautions } from './set-cautions.ts';
 import { setStandings } from './set-standings.ts';
 import type { SetMeasuresResult } from './tasks/set-measures.task.ts';
+import { say } from '../platform/say.ts';
 
 /** The measures of a set as an answer shows them. */
 export function setView(
@@ -72,6 +73,6 @@ function sizeView(size: EffectiveSize): SetEffectiveSizeView {
 function noteOn({ animals, effectiveSize }: EffectiveSize): string | null {
   if (effectiveSize !== null) return null;
   if (animals === 0)
-    return 'No animal of the set has more than one complete generation on record, so no increase can be told.';
-  return 'No inbreeding is recorded, so no increase can be told. The effective size is undefined, not infinite.';
+    return say`No animal of the set has more than one complete generation on record, so no increase can be told.`;
+  return say`No inbreeding is recorded, so no increase can be told. The effective size is undefined, not infinite.`;
 }

@@ -8,6 +8,7 @@ import { RateLimits } from '../platform/rate-limits.ts';
 import { readClub } from './people.queries.ts';
 import { ForbiddenProblem, may, permissionsOf, type Action, type Subject } from './permissions.ts';
 import { recogniseKeeper } from './recognise-keeper.ts';
+import { say } from '../platform/say.ts';
 
 /** What a route needs. */
 export type Need = readonly [Action, Subject];
@@ -43,9 +44,9 @@ export class Admission {
     const publicReading = who === null && ((await readClub(this.dataSource.manager))?.publicReading ?? false);
     if (!may(permissionsOf(who, { publicReading }), action, subject)) {
       if (who === null) throw new SignInProblem();
-      throw new ForbiddenProblem('Your role in the club does not include this. Ask an administrator.');
+      throw new ForbiddenProblem(say`Your role in the club does not include this. Ask an administrator.`);
     }
     if (who?.scope === 'read' && !['read', 'ask'].includes(action))
-      throw new ForbiddenProblem('This token is for reading only. Make one for writing under Club, My account.');
+      throw new ForbiddenProblem(say`This token is for reading only. Make one for writing under Club, My account.`);
   }
 }

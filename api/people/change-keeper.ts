@@ -8,6 +8,7 @@ import { Keeper } from './keeper.entity.ts';
 import { findMember } from './people.queries.ts';
 import type { MemberView } from './people.view.ts';
 import { endSessionsOf } from './sessions.ts';
+import { say } from '../platform/say.ts';
 
 /** What of a keeper is a matter of the club. */
 export type Membership = Pick<Keeper, 'name' | 'region' | 'roles' | 'leftAt'>;
@@ -32,7 +33,7 @@ export async function lockKeeper(manager: EntityManager, id: string, match: Vers
       [id],
     );
   const keeper = isId(id) ? await manager.findOneBy(Keeper, { id }) : null;
-  if (!keeper) throw new NotFoundProblem('keeper', id);
+  if (!keeper) throw new NotFoundProblem(say`keeper`, id);
   if (!isMatch(match, keeper.version)) throw new StaleProblem(await findMember(manager, id));
   return keeper;
 }
@@ -91,7 +92,7 @@ async function requireAnotherAdministrator(manager: EntityManager, keeper: Keepe
   );
   if (others.length === 0)
     throw new ConflictProblem(
-      'The club would be left without an administrator who can sign in. Make somebody else one first.',
+      say`The club would be left without an administrator who can sign in. Make somebody else one first.`,
     );
 }
 

@@ -8,6 +8,7 @@ import { Club } from './club.entity.ts';
 import type { ClubChangeRequest } from './people.dto.ts';
 import { readClub } from './people.queries.ts';
 import type { ClubView } from './people.view.ts';
+import { say } from '../platform/say.ts';
 
 /** The settings of the club. */
 @Injectable()
@@ -54,6 +55,6 @@ export async function changeClub(
 }
 
 function present(club: ClubView | null): ClubView {
-  if (!club) throw new NotFoundProblem('club', 'of this register');
+  if (!club) throw new NotFoundProblem(say`club`, say`of this register`);
   return club;
 }

@@ -17,6 +17,7 @@ import { SessionService } from './session.service.ts';
 import type { SessionView } from './session.view.ts';
 import { endSessionsOf } from './sessions.ts';
 import { refuseWeak } from './weak-passphrases.ts';
+import { say } from '../platform/say.ts';
 
 /** What whoever got a link does with it. */
 @Injectable()
@@ -64,8 +65,8 @@ class ClosedLinkProblem extends Problem {
     super(
       'not-found',
       404,
-      'This link is closed',
-      'This link was used already, taken back, has run out, or is not whole. Ask an administrator of the club for a new one.',
+      say`This link is closed`,
+      say`This link was used already, taken back, has run out, or is not whole. Ask an administrator of the club for a new one.`,
     );
   }
 }
@@ -74,7 +75,7 @@ class ClosedLinkProblem extends Problem {
 function nameFor(link: OpenLink, given: string | undefined): string {
   if (link.kind === 'reset' && given === undefined) return link.name ?? '';
   if (link.kind === 'invitation' && given !== undefined) return given;
-  const detail = given === undefined ? 'Say under which name you join.' : 'This link sets a passphrase and no name.';
+  const detail = given === undefined ? 'Say under which name you join.' : say`This link sets a passphrase and no name.`;
   throw new InvalidProblem(detail, [{ pointer: '/name', detail }]);
 }
 

@@ -9,6 +9,7 @@ import type { KeeperChangeRequest } from './people.dto.ts';
 import { findMember } from './people.queries.ts';
 import type { MemberView } from './people.view.ts';
 import { ForbiddenProblem, may, permissionsOf } from './permissions.ts';
+import { say } from '../platform/say.ts';
 
 /** The members of the club. */
 @Injectable()
@@ -18,7 +19,7 @@ export class KeepersService {
   /** One member, also one who left. 404 where there is none. */
   async get(id: string): Promise<MemberView> {
     const found = await findMember(this.dataSource.manager, id);
-    if (!found) throw new NotFoundProblem('keeper', id);
+    if (!found) throw new NotFoundProblem(say`keeper`, id);
     return found;
   }
 
@@ -48,7 +49,7 @@ export class KeepersService {
     requireOwnOrOffice(id);
     return inTransaction(this.dataSource, async (manager) => {
       const keeper = await lockKeeper(manager, id, match);
-      if (keeper.leftAt !== null) throw new ConflictProblem('This keeper has left the club already.');
+      if (keeper.leftAt !== null) throw new ConflictProblem(say`This keeper has left the club already.`);
       return changeKeeper(manager, keeper, { leftAt: new Date() }, { action: 'left' });
     });
   }
@@ -57,7 +58,7 @@ export class KeepersService {
   async takeBack(id: string, match: VersionMatch): Promise<MemberView> {
     return inTransaction(this.dataSource, async (manager) => {
       const keeper = await lockKeeper(manager, id, match);
-      if (keeper.leftAt === null) throw new ConflictProblem('This keeper is a member of the club.');
+      if (keeper.leftAt === null) throw new ConflictProblem(say`This keeper is a member of the club.`);
       return changeKeeper(manager, keeper, { leftAt: null }, { action: 'returned' });
     });
   }
@@ -71,5 +72,5 @@ export function requireOwnOrOffice(id: string): void {
 /** 403 for whoever is no administrator. */
 export function requireOffice(): void {
   if (!may(permissionsOf(acting(), { publicReading: false }), 'change', 'keeper'))
-    throw new ForbiddenProblem('Only an administrator of the club changes this.');
+    throw new ForbiddenProblem(say`Only an administrator of the club changes this.`);
 }

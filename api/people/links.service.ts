@@ -13,6 +13,7 @@ import { findLink, listOpenLinks, revokeLink } from './links.queries.ts';
 import type { LinkView, NewLinkView } from './links.view.ts';
 import { hashOfSecret, randomSecret } from './secrets.ts';
 import { findStandingKeeper } from './session.queries.ts';
+import { say } from '../platform/say.ts';
 
 /** How long a link can be used. */
 const lasts: Readonly<Record<LinkKind, string>> = { invitation: '7 days', reset: '1 day' };
@@ -42,7 +43,7 @@ export class LinksService {
   async revoke(id: string): Promise<LinkView> {
     return inTransaction(this.dataSource, async (manager) => {
       const link = await revokeLink(manager, id);
-      if (!link) throw new NotFoundProblem('link that can still be used', id);
+      if (!link) throw new NotFoundProblem(say`link that can still be used`, id);
       await tellOfLink(manager, 'link-revoked', link);
       return link;
     });
@@ -52,15 +53,15 @@ export class LinksService {
 /** An invitation is for nobody yet, a reset for somebody who keeps the roles. */
 function refuseMisfit({ kind, keeperId, roles = [] }: NewLinkRequest): void {
   const errors: ProblemError[] = [];
-  if (kind === 'reset' && !keeperId) errors.push({ pointer: '/keeperId', detail: 'Say whose passphrase it is.' });
+  if (kind === 'reset' && !keeperId) errors.push({ pointer: '/keeperId', detail: say`Say whose passphrase it is.` });
   if (kind === 'reset' && roles.length > 0)
     errors.push({
       pointer: '/roles',
-      detail: 'A link for a new passphrase gives no roles. Change the keeper instead.',
+      detail: say`A link for a new passphrase gives no roles. Change the keeper instead.`,
     });
   if (kind === 'invitation' && keeperId)
-    errors.push({ pointer: '/keeperId', detail: 'An invitation is for a new member. Leave the keeper out.' });
-  if (errors.length > 0) throw new InvalidProblem('This link cannot be made so; see below.', errors);
+    errors.push({ pointer: '/keeperId', detail: say`An invitation is for a new member. Leave the keeper out.` });
+  if (errors.length > 0) throw new InvalidProblem(say`This link cannot be made so; see below.`, errors);
 }
 
 async function writeLink(manager: EntityManager, request: NewLinkRequest, secret: string): Promise<LinkView> {
@@ -80,7 +81,7 @@ async function writeLink(manager: EntityManager, request: NewLinkRequest, secret
 
 async function endOlderResets(manager: EntityManager, keeperId: string): Promise<void> {
   if (!(await findStandingKeeper(manager, keeperId))) {
-    const detail = 'There is no member with this id. Who left the club is taken back in first.';
+    const detail = say`There is no member with this id. Who left the club is taken back in first.`;
     throw new InvalidProblem(detail, [{ pointer: '/keeperId', detail }]);
   }
   await revokeLinks(manager, `kind = 'reset' and keeper_id = $1`, keeperId);

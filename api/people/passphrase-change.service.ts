@@ -15,6 +15,7 @@ import type { SessionView } from './session.view.ts';
 import { endSessionsOf } from './sessions.ts';
 import { naming } from './sign-in-limits.ts';
 import { refuseWeak } from './weak-passphrases.ts';
+import { say } from '../platform/say.ts';
 
 /** Changing one's own passphrase. */
 @Injectable()
@@ -35,9 +36,9 @@ export class PassphraseChangeService {
     await this.limits.spend(naming, who.id);
     const passwordHash = (await findStandingKeeper(this.dataSource.manager, who.id))?.passwordHash ?? null;
     if (passwordHash === null)
-      throw new ConflictProblem('You have no passphrase yet. Ask an administrator for a link to set one.');
-    if (!(await this.passphrases.matches(passwordHash, current))) refuse('/current', 'This is not your passphrase.');
-    if (current === next) refuse('/next', 'This is the passphrase that you have. Choose another one.');
+      throw new ConflictProblem(say`You have no passphrase yet. Ask an administrator for a link to set one.`);
+    if (!(await this.passphrases.matches(passwordHash, current))) refuse('/current', say`This is not your passphrase.`);
+    if (current === next) refuse('/next', say`This is the passphrase that you have. Choose another one.`);
     refuseWeak(next, [(await readClub(this.dataSource.manager))?.name ?? '', who.name], '/next');
     const stored = await this.passphrases.hash(next);
     await this.store(who.id, passwordHash, stored);
@@ -50,7 +51,7 @@ export class PassphraseChangeService {
     await inTransaction(this.dataSource, async (manager) => {
       await manager.query('select from keeper where id = $1 for no key update', [id]);
       if ((await findStandingKeeper(manager, id))?.passwordHash !== before)
-        throw new ConflictProblem('Your passphrase was changed at the same moment. Sign in again.');
+        throw new ConflictProblem(say`Your passphrase was changed at the same moment. Sign in again.`);
       await storePassphrase(manager, id, stored);
       await endSessionsOf(manager, id);
       const entry = { action: 'password-changed', kind: 'keeper', recordId: id, ownerId: id } as const;

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { hash, verify } from '@node-rs/argon2';
 import { Problem } from '../platform/problem.ts';
+import { say } from '../platform/say.ts';
 
 /** The library's kind is Argon2id. Above the least that OWASP asks of it (19 MiB, 2 passes, 1 lane): about a tenth of a second. */
 const cost = { memoryCost: 32_768, timeCost: 3, parallelism: 1 } as const;
@@ -40,7 +41,12 @@ export class Passphrases {
   async #inTurn<T>(work: () => Promise<T>): Promise<T> {
     if (this.#running >= atOnce) {
       if (this.#waiting.length >= mostWaiting)
-        throw new Problem('unavailable', 503, 'Not now', 'Too many sign in at this moment. Try again in a minute.');
+        throw new Problem(
+          'unavailable',
+          503,
+          say`Not now`,
+          say`Too many sign in at this moment. Try again in a minute.`,
+        );
       await new Promise<void>((resolve) => this.#waiting.push(resolve));
     } else this.#running++;
     try {

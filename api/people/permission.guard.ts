@@ -5,6 +5,7 @@ import { forAnyoneKey } from '../platform/for-anyone.ts';
 import { MetricsDoor } from '../platform/metrics-door.ts';
 import { Admission, type Need } from './admission.ts';
 import { ForbiddenProblem, type Action, type Subject } from './permissions.ts';
+import { say } from '../platform/say.ts';
 
 /** Where a handler says what it needs. */
 export const needKey = 'linekeeper:need';
@@ -31,7 +32,7 @@ export class PermissionGuard implements CanActivate {
     if (need?.[1] === 'metrics' && this.metricsDoor.isOpenTo(request)) return true;
     const who = await this.admission.recognise(request);
     if (isForAnyone) return true;
-    if (!need) throw new ForbiddenProblem('Nobody may do this.');
+    if (!need) throw new ForbiddenProblem(say`Nobody may do this.`);
     await this.admission.require(who, need);
     return true;
   }

@@ -1,6 +1,7 @@
 import { createMongoAbility, subject, type MongoAbility, type RawRuleOf } from '@casl/ability';
 import { Problem, type ProblemError } from '../platform/problem.ts';
 import { SignInProblem, viewer, type Viewer } from '../platform/acting.ts';
+import { say } from '../platform/say.ts';
 
 /**
  * What can be done. `change` includes withdrawing and restoring; `ask` is a question that is put by POST and writes nothing;
@@ -112,7 +113,7 @@ export function may(rules: PermissionRule[], action: Action, kind: Subject, reco
 /** 403: the keeper who acts may not do this. */
 export class ForbiddenProblem extends Problem {
   constructor(detail: string, errors?: readonly ProblemError[]) {
-    super('forbidden', 403, 'Not yours to do', detail, errors);
+    super('forbidden', 403, say`Not yours to do`, detail, errors);
   }
 }
 
@@ -126,6 +127,6 @@ export function authorize(action: Action, kind: Subject, record: Owned): void {
   if (isAllowedTo(action, kind, record)) return;
   if (viewer() === null) throw new SignInProblem();
   throw new ForbiddenProblem(
-    'This record belongs to another keeper. Ask its keeper or a registrar to change it; you can add a remark of your own.',
+    say`This record belongs to another keeper. Ask its keeper or a registrar to change it; you can add a remark of your own.`,
   );
 }

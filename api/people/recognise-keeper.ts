@@ -4,6 +4,7 @@ import type { Role } from '../../shared/vocabulary.ts';
 import { SignInProblem, type Viewer } from '../platform/acting.ts';
 import { hashOfSecret } from './secrets.ts';
 import { keeperIdOfSession } from './sessions.ts';
+import { say } from '../platform/say.ts';
 
 interface KeeperRow {
   readonly id: string;
@@ -36,7 +37,7 @@ function refuseOtherKeeper(request: Request, keeperId: string | null): void {
   const meant = request.headers['acting-keeper'];
   if (meant === undefined || meant === keeperId) return;
   throw new SignInProblem(
-    'This page belongs to a keeper who is not signed in here any more. Sign in again, or load the page anew.',
+    say`This page belongs to a keeper who is not signed in here any more. Sign in again, or load the page anew.`,
   );
 }
 
@@ -49,7 +50,7 @@ async function keeperOfToken(manager: EntityManager, token: string): Promise<Vie
     [hashOfSecret(token)],
   );
   if (!found)
-    throw new SignInProblem('This token is unknown, revoked or expired. Make a new one under Club, My account.');
+    throw new SignInProblem(say`This token is unknown, revoked or expired. Make a new one under Club, My account.`);
   if (!found.isNoted)
     await manager.query('update access_token set last_used_at = now() where id = $1', [found.tokenId]);
   const { id, name, roles, scope } = found;

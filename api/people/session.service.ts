@@ -23,6 +23,7 @@ import {
 import type { PermissionView, SessionKeeperView, SessionView } from './session.view.ts';
 import { guesserOf, signingIn, signingInFromOnePlace } from './sign-in-limits.ts';
 import { beginSession, endSession, endSessionsOf } from './sessions.ts';
+import { say } from '../platform/say.ts';
 
 /** Signing in and out in a browser. */
 @Injectable()
@@ -59,7 +60,7 @@ export class SessionService {
     const isRight = await this.passphrases.matches(keeper?.passwordHash ?? null, password);
     if (!keeper || !isRight)
       throw new SignInProblem(
-        'The name or the passphrase is not right. Try again, or ask an administrator for a link to set a new passphrase.',
+        say`The name or the passphrase is not right. Try again, or ask an administrator for a link to set a new passphrase.`,
       );
     await this.limits.restore(signingIn, guesser);
     return this.admit(request, await this.renewed(keeper, password));
@@ -68,9 +69,9 @@ export class SessionService {
   /** Signs in as an invented keeper of the demo club. 403 in a real club, 404 where there is no such keeper. */
   async signInToDemo(request: Request, { keeperId }: DemoSignInRequest): Promise<SessionView> {
     if (!(await readClub(this.dataSource.manager))?.demo)
-      throw new ForbiddenProblem('This is no demo club. Sign in with your name and passphrase.');
+      throw new ForbiddenProblem(say`This is no demo club. Sign in with your name and passphrase.`);
     const invented = (await listDemoKeepers(this.dataSource.manager)).find(({ id }) => id === keeperId.toLowerCase());
-    if (!invented) throw new NotFoundProblem('invented keeper', keeperId);
+    if (!invented) throw new NotFoundProblem(say`invented keeper`, keeperId);
     return this.admit(request, invented);
   }
 
@@ -82,7 +83,7 @@ export class SessionService {
     const now = await findStandingKeeper(this.dataSource.manager, keeper.id);
     if (now?.passwordHash !== keeper.passwordHash) {
       await endSessionsOf(this.dataSource.manager, keeper.id);
-      throw new SignInProblem('This passphrase was changed at the same moment. Sign in with the new one.');
+      throw new SignInProblem(say`This passphrase was changed at the same moment. Sign in with the new one.`);
     }
     const { id, name, roles } = keeper;
     const who: Viewer = { id, name, roles, via: 'session', scope: 'write' };

@@ -18,6 +18,7 @@ import type { SessionView } from './session.view.ts';
 import { endSetupCodes, isSetupCode } from './setup-code.ts';
 import { settingUp } from './sign-in-limits.ts';
 import { refuseWeak } from './weak-passphrases.ts';
+import { say } from '../platform/say.ts';
 
 /** Naming the club and its first administrator. */
 @Injectable()
@@ -54,10 +55,9 @@ export class SetupService {
   }
 
   private async requireCode(manager: EntityManager, code: string): Promise<void> {
-    if (!(await needsSetup(manager))) throw new ConflictProblem('This register was set up already. Sign in.');
+    if (!(await needsSetup(manager))) throw new ConflictProblem(say`This register was set up already. Sign in.`);
     if (await isSetupCode(manager, code)) return;
-    const detail =
-      'This is not the code. The service prints it in its terminal when it starts; start it again for a new one.';
+    const detail = say`This is not the code. The service prints it in its terminal when it starts; start it again for a new one.`;
     throw new ForbiddenProblem(detail, [{ pointer: '/code', detail }]);
   }
 }

@@ -10,6 +10,7 @@ import type { NewTokenRequest } from './account.dto.ts';
 import type { NewTokenView, TokenView } from './account.view.ts';
 import { ForbiddenProblem } from './permissions.ts';
 import { hashOfSecret, randomSecret, tokenPrefix } from './secrets.ts';
+import { say } from '../platform/say.ts';
 
 const mostTokens = 50;
 
@@ -28,9 +29,9 @@ export class TokensService {
    */
   async make({ name, scope, expiresAt = null }: NewTokenRequest): Promise<NewTokenView> {
     const { id: keeperId, via } = acting();
-    if (via !== 'session') throw new ForbiddenProblem('A token cannot make tokens. Sign in with your passphrase.');
+    if (via !== 'session') throw new ForbiddenProblem(say`A token cannot make tokens. Sign in with your passphrase.`);
     if (expiresAt !== null && Date.parse(expiresAt) <= Date.now()) {
-      const detail = 'A token ends in the future. Give a later instant, or leave it out.';
+      const detail = say`A token ends in the future. Give a later instant, or leave it out.`;
       throw new InvalidProblem(detail, [{ pointer: '/expiresAt', detail }]);
     }
     const secret = tokenPrefix + randomSecret();
@@ -82,7 +83,7 @@ async function findToken(manager: EntityManager, keeperId: string, id: string): 
         id,
       ])
     : [];
-  if (!found) throw new NotFoundProblem('token of yours', id);
+  if (!found) throw new NotFoundProblem(say`token of yours`, id);
   return found;
 }
 
@@ -96,7 +97,7 @@ async function countTokens(manager: EntityManager, keeperId: string): Promise<nu
 
 async function requireRoom(manager: EntityManager, keeperId: string): Promise<void> {
   if ((await countTokens(manager, keeperId)) >= mostTokens)
-    throw new ConflictProblem(`You have ${mostTokens} tokens. Revoke those that no program uses any more.`);
+    throw new ConflictProblem(say`You have ${mostTokens} tokens. Revoke those that no program uses any more.`);
 }
 
 async function tellOfToken(

@@ -1,4 +1,5 @@
 import { acting, SignInProblem, viewer } from '../platform/acting.ts';
+import { say } from '../platform/say.ts';
 
 /** Tables whose rows have a visibility. */
 type Veiled = 'individual' | 'source' | 'observation';
@@ -57,7 +58,8 @@ export function forMembers(column: string): string {
 
 /** 401 where a stranger asks for what would tell who keeps an animal. */
 export function requireMember(): void {
-  if (isStranger()) throw new SignInProblem('Only members of the club can search and sort by keeper. Sign in first.');
+  if (isStranger())
+    throw new SignInProblem(say`Only members of the club can search and sort by keeper. Sign in first.`);
 }
 
 /** Whether the acting keeper is the one that a record belongs to; a registrar is not. */

@@ -2,6 +2,7 @@ import { AsyncLocalStorage } from 'node:async_hooks';
 import { createParamDecorator } from '@nestjs/common';
 import type { Role } from '../../shared/vocabulary.ts';
 import { Problem } from './problem.ts';
+import { say } from './say.ts';
 
 /** The keeper in whose name a request acts. */
 export interface Acting {
@@ -60,8 +61,8 @@ export function acting(): Acting {
 
 /** 401: only a member may do this. */
 export class SignInProblem extends Problem {
-  constructor(detail = 'Sign in first: this is for members of the club.') {
-    super('sign-in', 401, 'Who are you?', detail);
+  constructor(detail = say`Sign in first: this is for members of the club.`) {
+    super('sign-in', 401, say`Who are you?`, detail);
   }
 }
 

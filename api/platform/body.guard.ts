@@ -1,6 +1,7 @@
 import type { CanActivate, ExecutionContext } from '@nestjs/common';
 import type { Request } from 'express';
 import { InvalidProblem, Problem } from './problem.ts';
+import { say } from './say.ts';
 
 /** How deep lists and objects of a body may stand in each other; the deepest that any address takes is four. */
 const deepestBody = 16;
@@ -17,11 +18,11 @@ export class BodyGuard implements CanActivate {
       throw new Problem(
         'unsupported-media-type',
         415,
-        'Not a type that is read here',
-        'Send the body as application/json.',
+        say`Not a type that is read here`,
+        say`Send the body as application/json.`,
       );
     if (isDeeperThan(body, deepestBody)) {
-      const detail = `The body has lists or objects more than ${deepestBody} deep in each other. No field here needs that.`;
+      const detail = say`The body has lists or objects more than ${deepestBody} deep in each other. No field here needs that.`;
       throw new InvalidProblem(detail, [{ pointer: '', detail }]);
     }
     return true;

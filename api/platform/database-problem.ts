@@ -1,5 +1,6 @@
 import { constraintMessages } from './constraints.ts';
 import { ConflictProblem, InvalidProblem, Problem } from './problem.ts';
+import { say } from './say.ts';
 
 interface DatabaseError {
   readonly code: string;
@@ -17,13 +18,13 @@ export function databaseProblem(thrown: unknown): Problem | null {
   switch (error.code) {
     case '23505':
     case '23P01':
-      return new ConflictProblem(rule?.detail ?? 'Another record already stands in its place.', {}, rule && [rule]);
+      return new ConflictProblem(rule?.detail ?? say`Another record already stands in its place.`, {}, rule && [rule]);
     case '23514':
     case '23502':
-      return new InvalidProblem(rule?.detail ?? 'A rule of the register stands against it.', rule ? [rule] : []);
+      return new InvalidProblem(rule?.detail ?? say`A rule of the register stands against it.`, rule ? [rule] : []);
     case '23503':
       return new InvalidProblem(
-        rule?.detail ?? 'It names a record that does not exist, or that others still need.',
+        rule?.detail ?? say`It names a record that does not exist, or that others still need.`,
         rule ? [rule] : [],
       );
     case '22P02':
@@ -32,26 +33,26 @@ export function databaseProblem(thrown: unknown): Problem | null {
     case '22003':
     case '22007':
     case '22008':
-      return new InvalidProblem('A value has a form or a size that the register cannot hold.', []);
+      return new InvalidProblem(say`A value has a form or a size that the register cannot hold.`, []);
     case '40001':
     case '40P01':
     case '55P03':
       return new Problem(
         'conflict',
         409,
-        'Two at once',
-        'Somebody wrote to the same records at the same moment. Try again.',
+        say`Two at once`,
+        say`Somebody wrote to the same records at the same moment. Try again.`,
       );
     case '57014':
       return new Problem(
         'too-large',
         422,
-        'Too much work',
-        'That took longer than one request may take. Ask for less.',
+        say`Too much work`,
+        say`That took longer than one request may take. Ask for less.`,
       );
     default:
       return /^(08|53|57P)/.test(error.code)
-        ? new Problem('unavailable', 503, 'Not now', 'The database does not answer. Try again shortly.')
+        ? new Problem('unavailable', 503, say`Not now`, say`The database does not answer. Try again shortly.`)
         : null;
   }
 }

@@ -1,6 +1,7 @@
 import { Injectable, type BeforeApplicationShutdown } from '@nestjs/common';
 import type { Request, Response } from 'express';
 import { Problem } from './problem.ts';
+import { say } from './say.ts';
 
 /** Streams that one keeper may hold open: some tabs and a phone. */
 const OF_ONE_MOST = 8;
@@ -19,8 +20,8 @@ class TooManyStreamsProblem extends Problem {
     super(
       'too-many-streams',
       429,
-      'Too many open streams',
-      `You may hold ${OF_ONE_MOST} event streams open at once. Close one, or ask without a stream.`,
+      say`Too many open streams`,
+      say`You may hold ${OF_ONE_MOST} event streams open at once. Close one, or ask without a stream.`,
     );
   }
 }

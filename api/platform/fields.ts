@@ -22,6 +22,7 @@ import {
 } from 'class-validator';
 import { isDate } from '../../shared/edtf.ts';
 import { visibilities } from '../../shared/vocabulary.ts';
+import { say } from './say.ts';
 
 /** Optional: the field may be left out. Nullable: null is taken and means "nothing known" or "clear it". */
 interface Presence {
@@ -43,8 +44,8 @@ export function TextField(options: Presence & { max: number; min?: number; examp
     },
     [
       Transform(({ value }: { value: unknown }) => tidyText(value)),
-      IsString({ message: 'must be a text' }),
-      Length(min, options.max, { message: `must have ${min} to ${options.max} characters` }),
+      IsString({ message: say`must be a text` }),
+      Length(min, options.max, { message: () => say`must have ${min} to ${options.max} characters` }),
       noNul(),
     ],
   );
@@ -54,8 +55,8 @@ export function TextField(options: Presence & { max: number; min?: number; examp
 export function PassphraseField(options: Presence & { max: number; min?: number }): PropertyDecorator {
   const min = options.min ?? 1;
   return field(options, { type: 'string', format: 'password', minLength: min, maxLength: options.max }, [
-    IsString({ message: 'must be a text' }),
-    Length(min, options.max, { message: `must have ${min} to ${options.max} characters` }),
+    IsString({ message: say`must be a text` }),
+    Length(min, options.max, { message: () => say`must have ${min} to ${options.max} characters` }),
     noNul(),
   ]);
 }
@@ -63,8 +64,8 @@ export function PassphraseField(options: Presence & { max: number; min?: number 
 /** The text of a file, every character as it came: a signature covers it. */
 export function FileTextField(options: Presence & { max: number }): PropertyDecorator {
   return field(options, { type: 'string', minLength: 1, maxLength: options.max }, [
-    IsString({ message: 'must be a text' }),
-    Length(1, options.max, { message: `must have 1 to ${options.max} characters` }),
+    IsString({ message: say`must be a text` }),
+    Length(1, options.max, { message: () => say`must have 1 to ${options.max} characters` }),
   ]);
 }
 
@@ -77,13 +78,13 @@ export function TextListField(
     { type: 'array', maxItems: options.maxItems, items: { type: 'string', maxLength: options.max } },
     [
       Transform(({ value }: { value: unknown }) => (Array.isArray(value) ? value.map(tidyText) : value)),
-      IsArray({ message: 'must be a list' }),
-      ArrayMaxSize(options.maxItems, { message: `must have at most ${options.maxItems} entries` }),
-      IsString({ each: true, message: 'must hold texts only' }),
-      Length(1, options.max, { each: true, message: `each entry must have 1 to ${options.max} characters` }),
+      IsArray({ message: say`must be a list` }),
+      ArrayMaxSize(options.maxItems, { message: () => say`must have at most ${options.maxItems} entries` }),
+      IsString({ each: true, message: say`must hold texts only` }),
+      Length(1, options.max, { each: true, message: () => say`each entry must have 1 to ${options.max} characters` }),
       noNul(true),
       ...(options.pattern
-        ? [Matches(options.pattern, { each: true, message: options.patternWords ?? 'has an entry of a wrong form' })]
+        ? [Matches(options.pattern, { each: true, message: options.patternWords ?? say`has an entry of a wrong form` })]
         : []),
     ],
   );
@@ -102,7 +103,7 @@ export function PatternField(
     },
     [
       Transform(({ value }: { value: unknown }) => tidyText(value)),
-      IsString({ message: 'must be a text' }),
+      IsString({ message: say`must be a text` }),
       Matches(options.pattern, { message: options.words }),
     ],
   );
@@ -121,7 +122,9 @@ export function DateField(options: Presence): PropertyDecorator {
       Transform(({ value }: { value: unknown }) => tidyText(value)),
       ValidateBy(
         { name: 'isEdtf', validator: { validate: (value: unknown) => typeof value === 'string' && isDate(value) } },
-        { message: 'must be a date such as 2021-04-12, 2021-04, 1994~ (about), 199X or 1993/1996, from 1700 to 2199' },
+        {
+          message: say`must be a date such as 2021-04-12, 2021-04, 1994~ (about), 199X or 1993/1996, from 1700 to 2199`,
+        },
       ),
     ],
   );
@@ -131,7 +134,7 @@ export function DateField(options: Presence): PropertyDecorator {
 export function IdField(options: Presence): PropertyDecorator {
   return field(options, { type: 'string', format: 'uuid' }, [
     Matches(/^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i, {
-      message: 'must be the id of a record',
+      message: say`must be the id of a record`,
     }),
   ]);
 }
@@ -142,18 +145,18 @@ export function IntegerField(options: Presence & { min: number; max: number }): 
     Transform(({ value }: { value: unknown }) =>
       typeof value === 'string' && /^-?\d{1,15}$/.test(value) ? Number(value) : value,
     ),
-    IsInt({ message: 'must be a whole number' }),
-    Min(options.min, { message: `must be at least ${options.min}` }),
-    Max(options.max, { message: `must be at most ${options.max}` }),
+    IsInt({ message: say`must be a whole number` }),
+    Min(options.min, { message: () => say`must be at least ${options.min}` }),
+    Max(options.max, { message: () => say`must be at most ${options.max}` }),
   ]);
 }
 
 /** A number. */
 export function NumberField(options: Presence & { min: number; max: number }): PropertyDecorator {
   return field(options, { type: 'number', minimum: options.min, maximum: options.max }, [
-    IsNumber({ allowInfinity: false, allowNaN: false }, { message: 'must be a number' }),
-    Min(options.min, { message: `must be at least ${options.min}` }),
-    Max(options.max, { message: `must be at most ${options.max}` }),
+    IsNumber({ allowInfinity: false, allowNaN: false }, { message: say`must be a number` }),
+    Min(options.min, { message: () => say`must be at least ${options.min}` }),
+    Max(options.max, { message: () => say`must be at most ${options.max}` }),
   ]);
 }
 
@@ -163,9 +166,9 @@ export function ShareField(options: Presence): PropertyDecorator {
     Transform(({ value }: { value: unknown }) =>
       typeof value === 'string' && /^\d(\.\d{1,20})?(e-\d{1,3})?$/i.test(value) ? Number(value) : value,
     ),
-    IsNumber({ allowInfinity: false, allowNaN: false }, { message: 'must be a number from 0 to 1, such as 0.0625' }),
-    Min(0, { message: 'must be at least 0' }),
-    Max(1, { message: 'must be at most 1' }),
+    IsNumber({ allowInfinity: false, allowNaN: false }, { message: say`must be a number from 0 to 1, such as 0.0625` }),
+    Min(0, { message: say`must be at least 0` }),
+    Max(1, { message: say`must be at most 1` }),
   ]);
 }
 
@@ -173,14 +176,14 @@ export function ShareField(options: Presence): PropertyDecorator {
 export function FlagField(options: Presence): PropertyDecorator {
   return field(options, { type: 'boolean' }, [
     Transform(({ value }: { value: unknown }) => (value === 'true' ? true : value === 'false' ? false : value)),
-    IsBoolean({ message: 'must be true or false' }),
+    IsBoolean({ message: say`must be true or false` }),
   ]);
 }
 
 /** One word of a closed vocabulary. */
 export function ChoiceField(choices: readonly string[], options: Presence): PropertyDecorator {
   return field(options, { type: 'string', enum: [...choices] }, [
-    IsIn(choices, { message: `must be one of ${choices.join(', ')}` }),
+    IsIn(choices, { message: () => say`must be one of ${choices.join(', ')}` }),
   ]);
 }
 
@@ -195,9 +198,9 @@ export function ChoiceListField(choices: readonly string[], options: Presence): 
     options,
     { type: 'array', maxItems: choices.length, uniqueItems: true, items: { type: 'string', enum: [...choices] } },
     [
-      IsArray({ message: 'must be a list' }),
-      ArrayUnique({ message: 'must hold each word once' }),
-      IsIn(choices, { each: true, message: `must hold only ${choices.join(', ')}` }),
+      IsArray({ message: say`must be a list` }),
+      ArrayUnique({ message: say`must hold each word once` }),
+      IsIn(choices, { each: true, message: () => say`must hold only ${choices.join(', ')}` }),
     ],
   );
 }
@@ -205,7 +208,7 @@ export function ChoiceListField(choices: readonly string[], options: Presence): 
 /** An instant, as RFC 3339 writes it: a day, a time and the offset from UTC. */
 export function InstantField(options: Presence): PropertyDecorator {
   return field(options, { type: 'string', format: 'date-time', example: '2026-03-01T12:00:00Z' }, [
-    IsString({ message: 'must be a text' }),
+    IsString({ message: say`must be a text` }),
     ValidateBy(
       {
         name: 'isInstant',
@@ -216,7 +219,7 @@ export function InstantField(options: Presence): PropertyDecorator {
             !Number.isNaN(Date.parse(value)),
         },
       },
-      { message: 'must be an instant such as 2026-03-01T12:00:00Z' },
+      { message: say`must be an instant such as 2026-03-01T12:00:00Z` },
     ),
   ]);
 }
@@ -224,8 +227,8 @@ export function InstantField(options: Presence): PropertyDecorator {
 /** One object, checked. */
 export function ObjectField(type: () => new () => object, options: Presence): PropertyDecorator {
   return field(options, { type: () => type() }, [
-    IsObject({ message: 'must be an object' }),
-    ValidateNested({ message: 'must be an object' }),
+    IsObject({ message: say`must be an object` }),
+    ValidateNested({ message: say`must be an object` }),
     Type(type),
   ]);
 }
@@ -240,12 +243,14 @@ export function ListField(
     // Nest takes a function for a lazy type only by its name, "type"; one that was passed in has another
     { type: () => type(), isArray: true, maxItems: options.max, ...(options.min ? { minItems: options.min } : {}) },
     [
-      IsArray({ message: 'must be a list' }),
-      ArrayMaxSize(options.max, { message: `must have at most ${options.max} entries` }),
-      ...(options.min ? [ArrayMinSize(options.min, { message: `must have at least ${options.min} entries` })] : []),
+      IsArray({ message: say`must be a list` }),
+      ArrayMaxSize(options.max, { message: () => say`must have at most ${options.max} entries` }),
+      ...(options.min
+        ? [ArrayMinSize(options.min, { message: () => say`must have at least ${options.min} entries` })]
+        : []),
       // the library would check a list within the list member by member and let it through
-      IsObject({ each: true, message: 'must hold objects' }),
-      ValidateNested({ each: true, message: 'must hold objects' }),
+      IsObject({ each: true, message: say`must hold objects` }),
+      ValidateNested({ each: true, message: say`must hold objects` }),
       Type(type),
     ],
   );
@@ -286,6 +291,6 @@ function noNul(each = false): PropertyDecorator {
     typeof value === 'string' && !value.includes('\0') && value.isWellFormed();
   return ValidateBy(
     { name: 'isStorable', validator: { validate: isStorable } },
-    { each, message: 'holds a character that cannot be stored' },
+    { each, message: say`holds a character that cannot be stored` },
   );
 }

@@ -2,6 +2,7 @@ import type { Readable } from 'node:stream';
 import { GetObjectCommand, HeadObjectCommand, PutObjectCommand, S3Client } from '@aws-sdk/client-s3';
 import type { BucketSettings } from './file-settings.ts';
 import { FileStore, missingFile, StoreProblem } from './file-store.ts';
+import { say } from './say.ts';
 
 /** Files in a bucket that speaks the protocol of S3, each under its hash. */
 export class BucketStore extends FileStore {
@@ -29,7 +30,7 @@ export class BucketStore extends FileStore {
         new PutObjectCommand({ Bucket: this.#bucket, Key: hash, Body: bytes, ContentLength: bytes.length }),
       );
     } catch (error) {
-      throw new StoreProblem('The file could not be stored. Nothing was written; try again in a moment.', error);
+      throw new StoreProblem(say`The file could not be stored. Nothing was written; try again in a moment.`, error);
     }
   }
 
@@ -40,7 +41,7 @@ export class BucketStore extends FileStore {
       return body as Readable; // under Node it is always a stream of this kind
     } catch (error) {
       if (isMissing(error)) throw missingFile();
-      throw new StoreProblem('The file could not be read. Try again in a moment.', error);
+      throw new StoreProblem(say`The file could not be read. Try again in a moment.`, error);
     }
   }
 
@@ -50,7 +51,7 @@ export class BucketStore extends FileStore {
       return true;
     } catch (error) {
       if (isMissing(error)) return false;
-      throw new StoreProblem('The place where files are kept does not answer. Try again in a moment.', error);
+      throw new StoreProblem(say`The place where files are kept does not answer. Try again in a moment.`, error);
     }
   }
 }

@@ -3,6 +3,7 @@ import { access, mkdir, open, rename, rm, type FileHandle } from 'node:fs/promis
 import { dirname, join } from 'node:path';
 import type { Readable } from 'node:stream';
 import { FileStore, missingFile, StoreProblem } from './file-store.ts';
+import { say } from './say.ts';
 
 /**
  * Files in a folder, spread over 256 folders by the first characters of their hash. Only the user of the service may look into it. A file is there
@@ -23,7 +24,7 @@ export class FolderStore extends FileStore {
       await rename(arriving, place);
       await forceToDisk(dirname(place));
     } catch (error) {
-      throw new StoreProblem('The file could not be stored. Nothing was written; try again in a moment.', error);
+      throw new StoreProblem(say`The file could not be stored. Nothing was written; try again in a moment.`, error);
     }
   }
 
@@ -33,7 +34,7 @@ export class FolderStore extends FileStore {
       return file.createReadStream();
     } catch (error) {
       if (isMissing(error)) throw missingFile();
-      throw new StoreProblem('The file could not be read. Try again in a moment.', error);
+      throw new StoreProblem(say`The file could not be read. Try again in a moment.`, error);
     }
   }
 

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { Readable } from 'node:stream';
 import { Problem } from './problem.ts';
+import { say } from './say.ts';
 
 /**
  * Keeps bytes under the SHA-256 of what they are, so that nothing is ever overwritten and the same file lies there once. What is no
@@ -34,7 +35,9 @@ export class StoreProblem extends Problem {
 
 /** Where a file was put once and is gone. */
 export function missingFile(): StoreProblem {
-  return new StoreProblem('The register names this file, but it is not where files are kept. Tell an administrator.');
+  return new StoreProblem(
+    say`The register names this file, but it is not where files are kept. Tell an administrator.`,
+  );
 }
 
 function codeOf(error: Error): string {

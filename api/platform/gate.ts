@@ -1,11 +1,12 @@
 import { Problem } from './problem.ts';
+import { say } from './say.ts';
 
 /** 503: too much of the same work is being done already. */
 export class BusyProblem extends Problem {
   override readonly headers = { 'Retry-After': '5' };
 
   constructor() {
-    super('busy', 503, 'Not now', 'The service is busy with work of this kind. Try again in 5 seconds.');
+    super('busy', 503, say`Not now`, say`The service is busy with work of this kind. Try again in 5 seconds.`);
   }
 }
 

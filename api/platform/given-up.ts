@@ -1,5 +1,6 @@
 import type { Request } from 'express';
 import { Problem } from './problem.ts';
+import { say } from './say.ts';
 
 /**
  * A signal that ends a computation once the connection of a request closes before its answer was sent; it is given at once where that
@@ -18,6 +19,6 @@ export function signalOf({ res }: Request): AbortSignal {
 /** 503: nobody waited for the answer any more. */
 export class GivenUpProblem extends Problem {
   constructor() {
-    super('unavailable', 503, 'Given up', 'The connection was closed, and the computation was given up.');
+    super('unavailable', 503, say`Given up`, say`The connection was closed, and the computation was given up.`);
   }
 }

@@ -3,6 +3,7 @@ import { ApiOkResponse, ApiOperation, ApiServiceUnavailableResponse, ApiTags } f
 import { DataSource } from 'typeorm';
 import { ForAnyone } from './for-anyone.ts';
 import { Problem } from './problem.ts';
+import { say } from './say.ts';
 
 /** For those who watch the service. */
 @ApiTags('health')
@@ -27,7 +28,7 @@ export class HealthController {
     try {
       await this.dataSource.query('select 1');
     } catch {
-      throw new Problem('unavailable', 503, 'Not now', 'The database does not answer.');
+      throw new Problem('unavailable', 503, say`Not now`, say`The database does not answer.`);
     }
     return { status: 'up' };
   }

@@ -15,9 +15,12 @@ import { serveDocument } from './openapi.ts';
 import { securityHeaders } from './security-headers.ts';
 import { Problem } from './problem.ts';
 import { ProblemFilter } from './problem.filter.ts';
+import { ReadersWordsInterceptor } from './readers-words.interceptor.ts';
+import { answeringIn } from './say.ts';
 import type { Settings } from './settings.ts';
 import { limitConnections, TimeLimitInterceptor } from './time-limits.ts';
 import { validationPipe } from './validation.ts';
+import { say } from './say.ts';
 
 /** Sets an application up the way the service and its tests both run it. */
 export function configureHttp(app: NestExpressApplication, settings: Settings, log: Logger): void {
@@ -41,6 +44,7 @@ export function configureHttp(app: NestExpressApplication, settings: Settings, l
   app.useGlobalFilters(new ProblemFilter());
   app.useGlobalInterceptors(
     app.get(TimeLimitInterceptor),
+    new ReadersWordsInterceptor(),
     new EtagInterceptor(),
     new JournalEntryInterceptor(),
     app.get(IdempotencyInterceptor),
@@ -59,7 +63,11 @@ function openRequest(isBehindProxy: boolean): (request: Request, response: Respo
     const context: RequestContext = { requestId };
     response.locals['context'] = context;
     response.setHeader('X-Request-Id', requestId);
-    answering(context, next);
+    response.vary('Accept-Language');
+    answeringIn(
+      (languages) => request.acceptsLanguages(languages),
+      () => answering(context, next),
+    );
   };
 }
 
@@ -68,14 +76,14 @@ function refuseOtherSites(publicUrl: string | null) {
   return (request: Request, _response: Response, next: NextFunction): void => {
     const isChange = !['GET', 'HEAD', 'OPTIONS'].includes(request.method);
     if (isChange && isFromOtherSite(request, publicUrl))
-      next(new Problem('forbidden', 403, 'Not from there', 'Pages of other sites may not change the register.'));
+      next(new Problem('forbidden', 403, say`Not from there`, say`Pages of other sites may not change the register.`));
     else if (isChange && isFromNowhere(request))
       next(
         new Problem(
           'forbidden',
           403,
-          'Not from there',
-          'A change with a cookie must say which page it comes from (Origin). Programs send a token instead: make one under Club, My account.',
+          say`Not from there`,
+          say`A change with a cookie must say which page it comes from (Origin). Programs send a token instead: make one under Club, My account.`,
         ),
       );
     else next();
@@ -121,8 +129,8 @@ export function answerOnlyToThisMachine(publicUrl: string | null) {
         new Problem(
           'misdirected',
           421,
-          'Not under that name',
-          'This service answers to localhost and to addresses only. To offer it under a name, set PUBLIC_URL to the address that members open.',
+          say`Not under that name`,
+          say`This service answers to localhost and to addresses only. To offer it under a name, set PUBLIC_URL to the address that members open.`,
         ),
       );
   };

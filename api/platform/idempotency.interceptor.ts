@@ -14,6 +14,7 @@ import { DataSource } from 'typeorm';
 import { currentRequest } from './acting.ts';
 import { ConflictProblem, InvalidProblem, StillAtWorkProblem } from './problem.ts';
 import { keepAnswer, keyedRequest, shownOnceStatus, type KeyedRequest } from './transaction.ts';
+import { say } from './say.ts';
 
 /** A key that was claimed this long ago by a request that never ended (a crash) may be claimed again. */
 const abandonedAfter = '2 minutes';
@@ -57,7 +58,7 @@ export class IdempotencyInterceptor implements NestInterceptor {
     const isRepeatable = ['POST', 'PATCH'].includes(request.method);
     if (!isRepeatable || key === undefined || keeper === null || says(unkeptKey)) return next.handle();
     if (typeof key !== 'string' || !/^[\x21-\x7e]{1,200}$/.test(key)) {
-      const detail = 'Idempotency-Key must have 1 to 200 printable characters without spaces.';
+      const detail = say`Idempotency-Key must have 1 to 200 printable characters without spaces.`;
       throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
     }
     const response = http.getResponse<Response>();
@@ -111,12 +112,12 @@ export class IdempotencyInterceptor implements NestInterceptor {
       [keeperId, key],
     );
     if (stored && stored.request_hash !== hash) {
-      const detail = 'This Idempotency-Key was used for another request. Use a new key for a new request.';
+      const detail = say`This Idempotency-Key was used for another request. Use a new key for a new request.`;
       throw new InvalidProblem(detail, [{ pointer: '/Idempotency-Key', detail }]);
     }
     if (stored?.status === shownOnceStatus)
       throw new ConflictProblem(
-        'This was done, and its answer held a secret that is shown once. Revoke what was made, and make another under a new key.',
+        say`This was done, and its answer held a secret that is shown once. Revoke what was made, and make another under a new key.`,
       );
     if (!stored || stored.status === null) throw new StillAtWorkProblem();
     return stored;

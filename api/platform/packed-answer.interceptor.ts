@@ -8,6 +8,7 @@ import {
   type NestInterceptor,
 } from '@nestjs/common';
 import type { Request, Response } from 'express';
+import { inReadersWords } from './say.ts';
 import { mergeMap, type Observable } from 'rxjs';
 
 const pack = promisify(gzip);
@@ -30,7 +31,7 @@ export class PackedAnswer implements NestInterceptor {
         // an answer that is kept, to be given again under its key, is kept as it is
         const isKept = request.headers['idempotency-key'] !== undefined;
         if (isKept || request.acceptsEncodings('gzip') === false) return answer;
-        const text = JSON.stringify(answer);
+        const text = JSON.stringify(inReadersWords(answer));
         if (text.length < WORTH_PACKING) return answer;
         const packed = await pack(text, { level: 5 });
         response.setHeader('Content-Encoding', 'gzip');

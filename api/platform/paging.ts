@@ -2,6 +2,7 @@ import { applyDecorators } from '@nestjs/common';
 import { ApiExtraModels, ApiOkResponse, getSchemaPath } from '@nestjs/swagger';
 import { IntegerField, FlagField, TextField } from './fields.ts';
 import { InvalidProblem } from './problem.ts';
+import { say } from './say.ts';
 
 /** What every list takes. */
 export class PageQuery {
@@ -40,7 +41,7 @@ export function decodeCursor(sort: string, count: number, text: string): CursorV
       (value) => value === null || (typeof value === 'string' && !value.includes('\0')) || Number.isFinite(value),
     );
   if (isOurs) return (parsed as CursorValue[]).slice(1);
-  const detail = 'This is not the `next` of a page of this list in this order. Start again without `after`.';
+  const detail = say`This is not the \`next\` of a page of this list in this order. Start again without \`after\`.`;
   throw new InvalidProblem(detail, [{ pointer: '/after', detail }]);
 }
 

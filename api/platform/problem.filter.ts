@@ -4,6 +4,8 @@ import { currentRequest } from './acting.ts';
 import { databaseProblem } from './database-problem.ts';
 import { Problem } from './problem.ts';
 import { routeOf } from './route.ts';
+import { inReadersWords } from './say.ts';
+import { say } from './say.ts';
 
 /** Turns whatever was thrown into a problem document (RFC 9457). Nothing of a stack or of SQL ever leaves. */
 @Catch()
@@ -28,7 +30,7 @@ export class ProblemFilter implements ExceptionFilter {
       .status(problem.status)
       .set(problem.headers)
       .type('application/problem+json')
-      .send(JSON.stringify(problemDocument(problem, request.originalUrl)));
+      .send(JSON.stringify(inReadersWords(problemDocument(problem, request.originalUrl))));
   }
 }
 
@@ -54,12 +56,12 @@ export function asProblem(thrown: unknown): Problem {
   const known = status === null ? undefined : frameworkProblems[status];
   if (status !== null && known) return new Problem(known.slug, status, known.title, known.detail);
   if (status !== null && status >= 400 && status < 500)
-    return new Problem('malformed', status, 'Not understood', 'The request could not be understood.');
+    return new Problem('malformed', status, say`Not understood`, say`The request could not be understood.`);
   return new Problem(
     'internal',
     500,
-    'Something broke here',
-    'The service failed to answer. It was noted; nothing was half written.',
+    say`Something broke here`,
+    say`The service failed to answer. It was noted; nothing was half written.`,
   );
 }
 
@@ -75,19 +77,19 @@ function statusOf(thrown: unknown): number | null {
 const frameworkProblems: Record<number, { slug: string; title: string; detail: string }> = {
   400: {
     slug: 'malformed',
-    title: 'Not understood',
-    detail: 'The request could not be read: the body is no valid JSON, or the address is no valid address.',
+    title: say`Not understood`,
+    detail: say`The request could not be read: the body is no valid JSON, or the address is no valid address.`,
   },
-  404: { slug: 'not-found', title: 'Not found', detail: 'There is nothing at this address.' },
-  413: { slug: 'too-large', title: 'Too large', detail: 'The request is larger than this address takes.' },
+  404: { slug: 'not-found', title: say`Not found`, detail: say`There is nothing at this address.` },
+  413: { slug: 'too-large', title: say`Too large`, detail: say`The request is larger than this address takes.` },
   415: {
     slug: 'unsupported-media-type',
-    title: 'Not a type that is read here',
-    detail: 'Send the body in a type that this address reads.',
+    title: say`Not a type that is read here`,
+    detail: say`Send the body in a type that this address reads.`,
   },
   503: {
     slug: 'unavailable',
-    title: 'Not now',
-    detail: 'The service is starting, stopping or without its database. Try again shortly.',
+    title: say`Not now`,
+    detail: say`The service is starting, stopping or without its database. Try again shortly.`,
   },
 };

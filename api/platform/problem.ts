@@ -1,3 +1,4 @@
+import { say } from './say.ts';
 /** One thing that is wrong: where it stands (a JSON pointer, or the row and column of a sheet) and what to do about it. */
 export interface ProblemError {
   readonly pointer?: string;
@@ -36,21 +37,21 @@ export class Problem extends Error {
 /** 404: there is no such record. `what` is a word of the trade ("animal", "clutch"). */
 export class NotFoundProblem extends Problem {
   constructor(what: string, id: string) {
-    super('not-found', 404, 'Not found', `There is no ${what} with the id ${id}.`);
+    super('not-found', 404, say`Not found`, say`There is no ${what} with the id ${id}.`);
   }
 }
 
 /** 422: the request says something that the register cannot take; each error names its field. */
 export class InvalidProblem extends Problem {
   constructor(detail: string, errors: readonly ProblemError[], extra?: Record<string, unknown>) {
-    super('invalid', 422, 'Not valid', detail, errors, extra);
+    super('invalid', 422, say`Not valid`, detail, errors, extra);
   }
 }
 
 /** 409: a rule of the register stands against it as things are now. */
 export class ConflictProblem extends Problem {
   constructor(detail: string, extra?: Record<string, unknown>, errors?: readonly ProblemError[]) {
-    super('conflict', 409, 'Against a rule', detail, errors, extra);
+    super('conflict', 409, say`Against a rule`, detail, errors, extra);
   }
 }
 
@@ -59,18 +60,23 @@ export class StillAtWorkProblem extends Problem {
   override readonly headers = { 'Retry-After': '2' };
 
   constructor() {
-    super('still-at-work', 409, 'Still at work', 'The same request is still being worked on. Ask again in a moment.');
+    super(
+      'still-at-work',
+      409,
+      say`Still at work`,
+      say`The same request is still being worked on. Ask again in a moment.`,
+    );
   }
 }
 
 /** 409: an animal would become its own ancestor. `members` name the animals of the loop, in order, `advice` says what to do. */
 export class LoopProblem extends Problem {
-  constructor(members: readonly string[], advice = 'Check which of these parents is wrong.') {
+  constructor(members: readonly string[], advice = say`Check which of these parents is wrong.`) {
     super(
       'loop',
       409,
-      'An animal cannot be its own ancestor',
-      `That would close a loop in the lineage: ${[...members, members[0] ?? ''].join(' → ')}. ${advice}`,
+      say`An animal cannot be its own ancestor`,
+      say`That would close a loop in the lineage: ${[...members, members[0] ?? ''].join(' → ')}. ${advice}`,
       undefined,
       { members },
     );
@@ -83,8 +89,8 @@ export class StaleProblem extends Problem {
     super(
       'stale',
       412,
-      'Changed meanwhile',
-      'Somebody changed this record after you read it. Look at it again, then decide.',
+      say`Changed meanwhile`,
+      say`Somebody changed this record after you read it. Look at it again, then decide.`,
       undefined,
       {
         current,
@@ -99,8 +105,8 @@ export class PreconditionRequiredProblem extends Problem {
     super(
       'precondition-required',
       428,
-      'If-Match is needed',
-      'Send the ETag of the record that you read in the If-Match header.',
+      say`If-Match is needed`,
+      say`Send the ETag of the record that you read in the If-Match header.`,
     );
   }
 }

@@ -4,6 +4,7 @@ import { EventStreams } from './event-streams.ts';
 import type { Progress } from './long-task.ts';
 import { Problem } from './problem.ts';
 import { asProblem, problemDocument } from './problem.filter.ts';
+import { inReadersWords, say } from './say.ts';
 
 /** Seconds that the work behind a stream may take: who watches its progress waits longer than a single answer may. */
 const STREAM_SECONDS = 600;
@@ -19,8 +20,8 @@ class StreamTooSlowProblem extends Problem {
     super(
       'too-slow',
       503,
-      'It took too long',
-      `This was not done within ${STREAM_SECONDS} seconds and was given up; nothing was written. Ask for less.`,
+      say`It took too long`,
+      say`This was not done within ${STREAM_SECONDS} seconds and was given up; nothing was written. Ask for less.`,
     );
   }
 }
@@ -51,7 +52,7 @@ export class ProgressStream {
     }
     const leaving = whenClosed(response);
     try {
-      response.json(await work(leaving.signal));
+      response.json(inReadersWords(await work(leaving.signal)));
     } catch (error) {
       // nobody is there to be told, and nothing went wrong
       if (!leaving.signal.aborted) throw error;
@@ -96,7 +97,7 @@ function isGone(response: Response): boolean {
 
 function sendEvent(response: Response, name: string, data: object): void {
   // JSON holds no line breaks, so that one line is the whole of it
-  send(response, `event: ${name}\ndata: ${JSON.stringify(data)}\n\n`);
+  send(response, `event: ${name}\ndata: ${JSON.stringify(inReadersWords(data))}\n\n`);
 }
 
 function send(response: Response, text: string): void {

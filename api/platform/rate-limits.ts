@@ -3,6 +3,7 @@ import { RateLimiterPostgres, RateLimiterRes } from 'rate-limiter-flexible';
 import { DataSource } from 'typeorm';
 import { Metrics } from './metrics.ts';
 import { Problem } from './problem.ts';
+import { say } from './say.ts';
 
 /** How much of something one keeper, address or name may do in a span of time. */
 export interface Allowance {
@@ -20,12 +21,12 @@ export class TooManyProblem extends Problem {
 
   constructor(seconds: number) {
     const wait =
-      seconds > 90 ? `${Math.ceil(seconds / 60)} minutes` : seconds === 1 ? 'a second' : `${seconds} seconds`;
+      seconds > 90 ? `${Math.ceil(seconds / 60)} minutes` : seconds === 1 ? say`a second` : say`${seconds} seconds`;
     super(
       'too-many',
       429,
-      'Too much at once',
-      `That was more than is allowed in so short a time. Try again in ${wait}.`,
+      say`Too much at once`,
+      say`That was more than is allowed in so short a time. Try again in ${wait}.`,
     );
     this.headers = { 'Retry-After': String(seconds) };
   }

@@ -12,6 +12,7 @@ import { Reflector } from '@nestjs/core';
 import { throwError, timeout, type Observable } from 'rxjs';
 import { currentRequest } from './acting.ts';
 import { Problem } from './problem.ts';
+import { say } from './say.ts';
 
 /** Seconds that the work for one request may take, where its route says nothing else. */
 export const usualSeconds = 60;
@@ -29,8 +30,8 @@ class TooSlowProblem extends Problem {
     super(
       'too-slow',
       503,
-      'It took too long',
-      `This was not done within ${seconds} seconds and was given up; nothing of it was written. Ask for less, or try again later.`,
+      say`It took too long`,
+      say`This was not done within ${seconds} seconds and was given up; nothing of it was written. Ask for less, or try again later.`,
     );
   }
 }

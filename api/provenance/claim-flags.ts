@@ -3,6 +3,7 @@ import { claimCauses } from './claim-causes.ts';
 import { listed, named, type Flag, type Rule } from './flag-words.ts';
 import type { Claimant, NamedRecord } from './label-findings.ts';
 import { claimsNaming } from './standing.ts';
+import { say } from '../platform/say.ts';
 
 /** Accepted evidence contradicts what is claimed: of this label it breaks it, of another it is worth knowing. */
 export const disputedClaim: Rule = (findings) => {
@@ -14,8 +15,8 @@ export const disputedClaim: Rule = (findings) => {
     'disputed-claim',
     isOwn ? 'breaks' : 'worth-knowing',
     disputed,
-    (names) => `Accepted papers contradict what is claimed of ${names}.`,
-    (names) => `A second review of the papers against ${names}, or a claim that agrees with them.`,
+    (names) => say`Accepted papers contradict what is claimed of ${names}.`,
+    (names) => say`A second review of the papers against ${names}, or a claim that agrees with them.`,
   );
 };
 
@@ -23,13 +24,13 @@ export const disputedClaim: Rule = (findings) => {
 export const labelChanged: Rule = ({ label, relabelled }) => {
   if (relabelled.length === 0) return null;
   const from = [...new Set(relabelled.flatMap(({ from }) => (from === null ? [] : [`“${from}”`])))];
-  const others = from.length > 0 ? from.slice(0, 4).join(', ') : 'another label';
+  const others = from.length > 0 ? from.slice(0, 4).join(', ') : say`another label`;
   return {
     code: 'label-changed',
     severity: 'breaks',
-    detail: `It is kept as “${label?.name ?? ''}”, but ${listed(relabelled)} came or hatched under ${others}, and no accepted document says why.`,
+    detail: say`It is kept as “${label?.name ?? ''}”, but ${listed(relabelled)} came or hatched under ${others}, and no accepted document says why.`,
     records: named(relabelled),
-    clearedBy: `An accepted document that names ${label?.name ?? 'the label'} for ${listed(relabelled)}, or the old label back.`,
+    clearedBy: say`An accepted document that names ${label?.name ?? say`the label`} for ${listed(relabelled)}, or the old label back.`,
   };
 };
 
@@ -39,9 +40,9 @@ export const outsideRange: Rule = (findings) =>
     'outside-range',
     'breaks',
     claimCauses['outside-range'](findings),
-    (names) => `The place that is claimed of ${names} lies in a country where the species is not known to live.`,
+    (names) => say`The place that is claimed of ${names} lies in a country where the species is not known to live.`,
     (names) =>
-      `Correct the country of the place for ${names}, or the native range in the species profile, whichever is wrong.`,
+      say`Correct the country of the place for ${names}, or the native range in the species profile, whichever is wrong.`,
   );
 
 /**
@@ -55,8 +56,8 @@ export const exportRoute: Rule = (findings) => {
     route.some(({ source }) => source?.kind === 'wild-collection') ? 'weakens' : 'worth-knowing',
     route,
     (names) =>
-      `The country of export of ${names} is not the country of the place claimed. Trade through a third country is common.`,
-    (names) => `A paper that follows ${names} from the place to the country of export.`,
+      say`The country of export of ${names} is not the country of the place claimed. Trade through a third country is common.`,
+    (names) => say`A paper that follows ${names} from the place to the country of export.`,
   );
 };
 
@@ -67,8 +68,8 @@ export const dateConflict: Rule = (findings) =>
     'weakens',
     claimCauses['date-conflict'](findings),
     (names) =>
-      `A paper on ${names} is dated so that it cannot tell of these animals: issued after they came, or years before.`,
-    (names) => `Correct the date of the paper or of ${names}, or withdraw the paper.`,
+      say`A paper on ${names} is dated so that it cannot tell of these animals: issued after they came, or years before.`,
+    (names) => say`Correct the date of the paper or of ${names}, or withdraw the paper.`,
   );
 
 /** Papers are there, but they name the country of export and no place. */
@@ -77,8 +78,8 @@ export const countryOnly: Rule = (findings) =>
     'country-only',
     'weakens',
     claimCauses['country-only'](findings),
-    (names) => `The papers on ${names} name the country of export, and no place.`,
-    (names) => `A paper that names the place itself for ${names}.`,
+    (names) => say`The papers on ${names} name the country of export, and no place.`,
+    (names) => say`A paper that names the place itself for ${names}.`,
   );
 
 function flag(

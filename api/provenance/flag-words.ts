@@ -1,5 +1,6 @@
 import type { FlagCode, FlagSeverity } from '../../shared/vocabulary.ts';
 import type { LabelFindings, NamedRecord } from './label-findings.ts';
+import { say } from '../platform/say.ts';
 
 /** What the audit holds against a label, what caused it, and what would clear it. */
 export interface Flag {
@@ -31,22 +32,22 @@ export function named(records: readonly NamedRecord[]): NamedRecord[] {
 export function listed(records: readonly NamedRecord[]): string {
   const names = [...new Set(records.filter(({ id }) => id !== '').map(({ name }) => name))];
   const unnamed = records.filter(({ id }) => id === '').length;
-  if (names.length === 0) return 'its founders';
+  if (names.length === 0) return say`its founders`;
   if (names.length > 4 || unnamed > 0) {
     const shown = names.slice(0, 3);
-    return `${shown.join(', ')} and ${names.length - shown.length + unnamed} more`;
+    return say`${shown.join(', ')} and ${names.length - shown.length + unnamed} more`;
   }
-  return names.length === 1 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  return names.length === 1 ? (names[0] ?? '') : say`${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 
 /** A number of things. */
 export function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : noun === 'clutch' ? 'es' : 's'}`;
+  return say`${count} ${`${noun}${count === 1 ? '' : noun === 'clutch' ? 'es' : 's'}`}`;
 }
 
 /** A share in words: one decimal, but never 0 % or 100 % where it is not quite. */
 export function percent(share: number): string {
-  if (share > 0 && share < 0.0005) return 'less than 0.1 %';
-  if (share < 1 - ROUNDING && share > 0.9995) return 'more than 99.9 %';
+  if (share > 0 && share < 0.0005) return say`less than 0.1 %`;
+  if (share < 1 - ROUNDING && share > 0.9995) return say`more than 99.9 %`;
   return `${Number((100 * share).toFixed(1))} %`;
 }

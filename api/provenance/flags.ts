@@ -2,6 +2,7 @@ import type { FlagSeverity } from '../../shared/vocabulary.ts';
 import { countryOnly, dateConflict, disputedClaim, exportRoute, labelChanged, outsideRange } from './claim-flags.ts';
 import { counted, listed, named, percent, ROUNDING, type Flag, type Rule } from './flag-words.ts';
 import type { LabelFindings } from './label-findings.ts';
+import { say, together } from '../platform/say.ts';
 
 export { FLAG_RECORDS_MOST, type Flag } from './flag-words.ts';
 
@@ -14,16 +15,19 @@ export function auditLabel(findings: LabelFindings): Flag[] {
 const labelBeyondEvidence: Rule = ({ label, tracedShare, untraced }) => {
   if (label?.kind !== 'locality' || tracedShare.least >= 1 - ROUNDING) return null;
   const { expected, least } = tracedShare;
-  const atLeast = expected - least > ROUNDING ? `, and it may be as little as ${percent(least)}` : '';
+  const traced =
+    expected - least > ROUNDING
+      ? say`${percent(expected)} comes from founders whose papers name it too, and it may be as little as ${percent(least)}.`
+      : say`${percent(expected)} comes from founders whose papers name it too.`;
   return {
     code: 'label-beyond-evidence',
     severity: 'weakens',
     detail:
       expected > ROUNDING
-        ? `“${label.name}” names a place. ${percent(expected)} comes from founders whose papers name it too${atLeast}.`
-        : `“${label.name}” names a place, but the register holds no papers that name it for any of its founders.`,
+        ? say`“${label.name}” names a place. ${traced}`
+        : say`“${label.name}” names a place, but the register holds no papers that name it for any of its founders.`,
     records: named(untraced),
-    clearedBy: `Papers that name ${label.name} for ${listed(untraced)}: a permit or a field note, or two papers that agree.`,
+    clearedBy: say`Papers that name ${label.name} for ${listed(untraced)}: a permit or a field note, or two papers that agree.`,
   };
 };
 
@@ -31,14 +35,14 @@ const labelBeyondEvidence: Rule = ({ label, tracedShare, untraced }) => {
 const mixedLabels: Rule = ({ label, labelCount, founderLabels }) => {
   if (labelCount < 2) return null;
   const parts = founderLabels.map(({ label, share }) =>
-    label === null ? `labels of private sources ${percent(share)}` : `“${label}” ${percent(share)}`,
+    label === null ? say`labels of private sources ${percent(share)}` : say`“${label}” ${percent(share)}`,
   );
   return {
     code: 'mixed-labels',
     severity: severityUnder(label),
-    detail: `Its founders came in under ${labelCount} different labels: ${parts.slice(0, 6).join(', ')}${parts.length > 6 ? ', …' : ''}.`,
+    detail: say`Its founders came in under ${labelCount} different labels: ${together(parts.slice(0, 6), (some) => some.join(', '))}${parts.length > 6 ? ', …' : ''}.`,
     records: named(founderLabels.flatMap(({ sources }) => sources)),
-    clearedBy: 'Papers that show these labels to mean the same; or else keep its young under no single label.',
+    clearedBy: say`Papers that show these labels to mean the same; or else keep its young under no single label.`,
   };
 };
 
@@ -49,8 +53,8 @@ const outsideLine: Rule = ({ label, outsiders, crossedLines }) => {
   const share = outsiders.reduce((sum, outsider) => sum + outsider.share, 0);
   const detail =
     crossedLines.length > 1
-      ? `Its parents belong to different lines: ${crossedLines.join(', ')}. The young would belong to none of them alone.`
-      : `${percent(share)} of it came in through ${counted(outsiders.length, 'ancestor')} of another line than ${label?.name ?? 'its own'}: ${lines.slice(0, 6).join(', ')}.`;
+      ? say`Its parents belong to different lines: ${crossedLines.join(', ')}. The young would belong to none of them alone.`
+      : say`${percent(share)} of it came in through ${counted(outsiders.length, 'ancestor')} of another line than ${label?.name ?? say`its own`}: ${lines.slice(0, 6).join(', ')}.`;
   return {
     code: 'outside-line',
     severity: severityUnder(label),
@@ -58,8 +62,8 @@ const outsideLine: Rule = ({ label, outsiders, crossedLines }) => {
     records: named(outsiders),
     clearedBy:
       crossedLines.length > 1
-        ? 'Choose parents of one line, or record the young as a line of its own, of the kind cross.'
-        : `Correct the line or the parents of ${listed(outsiders)} if they are recorded wrong; blood that did come in stays in.`,
+        ? say`Choose parents of one line, or record the young as a line of its own, of the kind cross.`
+        : say`Correct the line or the parents of ${listed(outsiders)} if they are recorded wrong; blood that did come in stays in.`,
   };
 };
 
@@ -70,9 +74,12 @@ const originGap: Rule = ({ gaps }) => {
   return {
     code: 'origin-gap',
     severity: 'weakens',
-    detail: `Nobody knows where ${share > 1 - ROUNDING ? 'it' : `${percent(share)} of it`} came from: ${listed(gaps)}.`,
+    detail:
+      share > 1 - ROUNDING
+        ? say`Nobody knows where it came from: ${listed(gaps)}.`
+        : say`Nobody knows where ${percent(share)} of it came from: ${listed(gaps)}.`,
     records: named(gaps),
-    clearedBy: `A source, or parents, for ${listed(gaps)}: ask whoever kept or passed them on.`,
+    clearedBy: say`A source, or parents, for ${listed(gaps)}: ask whoever kept or passed them on.`,
   };
 };
 
@@ -84,13 +91,15 @@ const parentsUncertain: Rule = ({ uncertainClutches, isProposalUncertain }) => {
     code: 'parents-uncertain',
     severity: 'worth-knowing',
     detail: isProposalUncertain
-      ? `More than one pair may be the parents of the young${uncertainClutches.length > 0 ? `, and so it is in ${counted(uncertainClutches.length, 'clutch')} further up` : ''}.`
-      : `More than one pair may be the parents in ${counted(count, 'clutch')}: ${listed(uncertainClutches)}.`,
+      ? uncertainClutches.length > 0
+        ? say`More than one pair may be the parents of the young, and so it is in ${counted(uncertainClutches.length, 'clutch')} further up.`
+        : say`More than one pair may be the parents of the young.`
+      : say`More than one pair may be the parents in ${counted(count, 'clutch')}: ${listed(uncertainClutches)}.`,
     records: named(uncertainClutches),
     clearedBy:
       uncertainClutches.length > 0
-        ? `A genetic test of the candidates of ${listed(uncertainClutches)}, or a note of who was seen with the eggs.`
-        : 'House a single pair, or note who is seen with the eggs.',
+        ? say`A genetic test of the candidates of ${listed(uncertainClutches)}, or a note of who was seen with the eggs.`
+        : say`House a single pair, or note who is seen with the eggs.`,
   };
 };
 

@@ -7,6 +7,7 @@ import { acknowledgementKind } from './acknowledgements/acknowledgement.queries.
 import { claimKind } from './claims/claims.service.ts';
 import { evidenceKind } from './evidence/evidence.service.ts';
 import { photographKind } from './photographs/photographs.service.ts';
+import { say } from '../platform/say.ts';
 
 const claims = claimKind as unknown as AnyKind;
 const evidence = evidenceKind as unknown as AnyKind;
@@ -16,7 +17,7 @@ const acknowledgements = acknowledgementKind as unknown as AnyKind;
 /** Evidence that was reviewed stays as it was reviewed. */
 const undoUnreviewed: Undo = async (manager, entry) => {
   if (entry.after?.['review'] !== 'pending')
-    throw new ConflictProblem('This evidence was reviewed as it is. Withdraw it instead.');
+    throw new ConflictProblem(say`This evidence was reviewed as it is. Withdraw it instead.`);
   await undoOf(evidence).changed(manager, entry);
 };
 
@@ -29,14 +30,14 @@ export const provenanceKinds: readonly JournalKind[] = [
   recordKind(
     'claim',
     claims,
-    { columns: 'r.value as name', title: ({ name }) => `claim of “${name ?? ''}”` },
-    { hidden: 'a private claim' },
+    { columns: 'r.value as name', title: ({ name }) => say`claim of “${name ?? ''}”` },
+    { hidden: say`a private claim` },
   ),
   recordKind(
     'evidence',
     evidence,
-    { columns: 'r.reference as name', title: ({ name }) => `evidence “${name ?? ''}”` },
-    { hidden: 'private evidence', undo: { changed: undoUnreviewed } },
+    { columns: 'r.reference as name', title: ({ name }) => say`evidence “${name ?? ''}”` },
+    { hidden: say`private evidence`, undo: { changed: undoUnreviewed } },
   ),
   recordKind(
     'photograph',
@@ -44,9 +45,9 @@ export const provenanceKinds: readonly JournalKind[] = [
     {
       columns: 'r.view, (select i.number::text from individual i where i.id = r.individual_id) as number',
       title: ({ view, number }) =>
-        `photograph of ${view === 'other' ? '' : `the ${view ?? ''} of `}${formatRegistryNumber(number ?? '')}`,
+        say`photograph of ${view === 'other' ? '' : say`the ${view ?? ''} of `}${formatRegistryNumber(number ?? '')}`,
     },
-    { hidden: 'a private photograph' },
+    { hidden: say`a private photograph` },
   ),
   recordKind(
     'flag_acknowledgement',
@@ -55,8 +56,8 @@ export const provenanceKinds: readonly JournalKind[] = [
       columns:
         'r.code, (select l.name from line l where l.id = r.line_id) as line, (select i.number::text from individual i where i.id = r.individual_id) as number',
       title: ({ code, line, number }) =>
-        `acknowledgement of ${code ?? ''} of ${number === null || number === undefined ? `the line ${line ?? ''}` : formatRegistryNumber(number)}`,
+        say`acknowledgement of ${code ?? ''} of ${number === null || number === undefined ? say`the line ${line ?? ''}` : formatRegistryNumber(number)}`,
     },
-    { hidden: 'a private acknowledgement', words: { recordIds: countOfCauses } },
+    { hidden: say`a private acknowledgement`, words: { recordIds: countOfCauses } },
   ),
 ];

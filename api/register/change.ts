@@ -7,6 +7,7 @@ import { noteChange } from './kept/note-change.ts';
 import { tableOf, type KindWord } from './kind-words.ts';
 import type { Kept, WithdrawableRecord } from './record.ts';
 import { seenOf } from './seen-records.ts';
+import { say } from '../platform/say.ts';
 
 /** A kind of record as the change functions need to know it. */
 export interface Kind<
@@ -89,7 +90,7 @@ export async function lockForAdding<Entity extends WithdrawableRecord & Kept>(
 function refuseWithdrawn<Entity extends WithdrawableRecord & Kept>(kind: Kind<Entity>, record: Entity): Entity {
   refuseMerged(record);
   if (record.withdrawnAt !== null)
-    throw new ConflictProblem(`This ${kind.word} was withdrawn. Restore it before you change it.`);
+    throw new ConflictProblem(say`This ${kind.word} was withdrawn. Restore it before you change it.`);
   return record;
 }
 
@@ -97,7 +98,7 @@ function refuseWithdrawn<Entity extends WithdrawableRecord & Kept>(kind: Kind<En
 export function refuseMerged(record: object): void {
   if ('mergedIntoId' in record && record.mergedIntoId !== null)
     throw new ConflictProblem(
-      'This record was merged into another one of the same animal. Change that one, or undo the merging first.',
+      say`This record was merged into another one of the same animal. Change that one, or undo the merging first.`,
     );
 }
 

@@ -2,6 +2,7 @@ import { isCertainlyBefore } from '../../shared/edtf.ts';
 import { clutchWarnings } from './warnings/clutch-warnings.ts';
 import type { ClutchFacts, IndividualFacts, Warning } from './warnings/facts.ts';
 import { individualWarnings } from './warnings/individual-warnings.ts';
+import { say } from '../platform/say.ts';
 
 /**
  * What looks implausible in a clutch, measured against the species profiles: age of its parents at laying, a parent that had
@@ -34,7 +35,7 @@ export function impossibleInClutch(facts: Pick<ClutchFacts, 'laid' | 'parents'>)
   return facts.parents
     .filter((parent) => parent.hatched !== null && isCertainlyBefore(laid, parent.hatched))
     .map((parent) => ({
-      detail: `The clutch was laid before its ${parent.role === 'either' ? 'possible parent' : parent.role} ${parent.name} hatched. Check both dates and the parent.`,
+      detail: say`The clutch was laid before its ${parent.role === 'either' ? say`possible parent` : parent.role} ${parent.name} hatched. Check both dates and the parent.`,
       fields: ['laid', 'parents'],
     }));
 }
@@ -43,6 +44,6 @@ export function impossibleInClutch(facts: Pick<ClutchFacts, 'laid' | 'parents'>)
 export function impossibleInIndividual(facts: Pick<IndividualFacts, 'laid' | 'hatched'>): Impossibility[] {
   if (!facts.laid || !facts.hatched || !isCertainlyBefore(facts.hatched, facts.laid)) return [];
   return [
-    { detail: 'The animal hatched before its clutch was laid. Check both dates.', fields: ['hatched', 'clutch'] },
+    { detail: say`The animal hatched before its clutch was laid. Check both dates.`, fields: ['hatched', 'clutch'] },
   ];
 }

@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { seenIn } from './seen-records.ts';
 import { InvalidProblem } from '../platform/problem.ts';
+import { say } from '../platform/say.ts';
 
 const words = {
   species: 'species',
@@ -30,8 +31,8 @@ export async function requireStanding(
   );
   if (row && !row.withdrawn) return;
   const detail = row
-    ? `This ${words[table]} was withdrawn. Restore it first, or choose another.`
-    : `There is no ${words[table]} with this id.`;
+    ? say`This ${words[table]} was withdrawn. Restore it first, or choose another.`
+    : say`There is no ${words[table]} with this id.`;
   throw new InvalidProblem(detail, [{ pointer, detail }]);
 }
 
@@ -53,7 +54,7 @@ export async function holdStanding(
     .filter(({ withdrawn }) => withdrawn)
     .map(({ id }) => ({
       pointer: pointerOf(ids.indexOf(id)),
-      detail: `This ${words[table]} was withdrawn a moment ago. Look again, then choose another or restore it.`,
+      detail: say`This ${words[table]} was withdrawn a moment ago. Look again, then choose another or restore it.`,
     }));
-  if (errors.length > 0) throw new InvalidProblem('Some records stand no longer; each is named below.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`Some records stand no longer; each is named below.`, errors);
 }

@@ -7,6 +7,7 @@ import type { KindWord } from './kind-words.ts';
 import type { RecordKind } from './kept/kept-form.queries.ts';
 import { seenIn } from './seen-records.ts';
 import { clutchTitle, sourceTitle } from './titles.ts';
+import { say } from '../platform/say.ts';
 
 /** A record that stands in the way, as a problem document names it. */
 export interface Dependant {
@@ -123,7 +124,7 @@ async function ask(manager: EntityManager, questions: readonly string[], id: str
   return rows.map((row, place) =>
     row.isSeen
       ? { kind: row.kind, id: row.id, name: nameOf(row), isPrivate: false }
-      : { kind: row.kind, id: `private-${place + 1}`, name: 'a private record', isPrivate: true },
+      : { kind: row.kind, id: `private-${place + 1}`, name: say`a private record`, isPrivate: true },
   );
 }
 
@@ -135,11 +136,11 @@ export function nameOf(row: DependantRow): string {
   if (row.kind === 'source') return sourceTitle({ kind: (row.name ?? 'unknown') as SourceKind, date: row.date });
   if (row.kind === 'observation')
     return row.date === null
-      ? `${row.name ?? 'note'} without a date`
-      : `${row.name ?? 'note'} of ${dateInWords(row.date)}`;
+      ? say`${row.name ?? 'note'} without a date`
+      : say`${row.name ?? 'note'} of ${dateInWords(row.date)}`;
   if (row.kind === 'merge')
-    return `${formatRegistryNumber(row.name ?? '')} merged into ${formatRegistryNumber(row.code ?? '')}`;
-  if (row.kind === 'transfer') return row.name === null ? 'departure from the club' : `transfer to ${row.name}`;
-  if (row.kind === 'claim') return `claim of “${row.name ?? ''}”`;
+    return say`${formatRegistryNumber(row.name ?? '')} merged into ${formatRegistryNumber(row.code ?? '')}`;
+  if (row.kind === 'transfer') return row.name === null ? say`departure from the club` : say`transfer to ${row.name}`;
+  if (row.kind === 'claim') return say`claim of “${row.name ?? ''}”`;
   return row.name ?? '';
 }

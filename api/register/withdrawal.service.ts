@@ -9,6 +9,7 @@ import { sayOfChange } from './kept/note-change.ts';
 import { present } from './present.ts';
 import type { Kept, WithdrawableRecord } from './record.ts';
 import { dependantsOf, missingBeneath } from './withdrawal.queries.ts';
+import { say } from '../platform/say.ts';
 
 type Versioned = { readonly version: number };
 
@@ -54,12 +55,15 @@ export async function withdrawRecord<Entity extends WithdrawableRecord & Kept>(
   // nothing can become dependent on the record while the lock is held
   await lockPedigree(manager);
   const record = await lockForChange(manager, kind, id, match);
-  if (record.withdrawnAt !== null) throw new ConflictProblem(`This ${kind.word} is withdrawn already.`);
+  if (record.withdrawnAt !== null) throw new ConflictProblem(say`This ${kind.word} is withdrawn already.`);
   const dependants = await dependantsOf(manager, kind.word, id);
   if (dependants.length > 0)
-    throw new ConflictProblem(`Other records need this ${kind.word}. Withdraw them first, or change what they say.`, {
-      dependants,
-    });
+    throw new ConflictProblem(
+      say`Other records need this ${kind.word}. Withdraw them first, or change what they say.`,
+      {
+        dependants,
+      },
+    );
   await writeChange(manager, kind, record, { withdrawnAt: new Date(), withdrawnReason: reason } as never);
   sayOfChange(manager, id, { reason });
 }
@@ -73,11 +77,11 @@ export async function restoreRecord<Entity extends WithdrawableRecord & Kept>(
 ): Promise<void> {
   await lockPedigree(manager);
   const record = await lockForChange(manager, kind, id, match);
-  if (record.withdrawnAt === null) throw new ConflictProblem(`This ${kind.word} is not withdrawn.`);
+  if (record.withdrawnAt === null) throw new ConflictProblem(say`This ${kind.word} is not withdrawn.`);
   refuseMerged(record);
   const missing = await missingBeneath(manager, kind.word, id);
   if (missing.length > 0)
-    throw new ConflictProblem(`This ${kind.word} needs records that are withdrawn. Restore them first.`, {
+    throw new ConflictProblem(say`This ${kind.word} needs records that are withdrawn. Restore them first.`, {
       dependants: missing,
     });
   await writeChange(manager, kind, record, { withdrawnAt: null, withdrawnReason: null } as never);

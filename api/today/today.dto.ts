@@ -1,4 +1,5 @@
 import { ChoiceField, IntegerField, PatternField } from '../platform/fields.ts';
+import { say } from '../platform/say.ts';
 
 /** Whose animals and clutches are looked at. */
 export const holdings = ['mine', 'club'] as const;
@@ -8,7 +9,7 @@ export type Holding = (typeof holdings)[number];
 export class TodayQuery {
   @PatternField({
     pattern: /^(1[7-9]|2[01])\d{2}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/,
-    words: 'must be a day such as 2026-11-26, from 1700 to 2199',
+    words: say`must be a day such as 2026-11-26, from 1700 to 2199`,
     optional: true,
     description: 'The day by the calendar where the tanks stand, YYYY-MM-DD; today in UTC if left out.',
     example: '2026-11-26',

@@ -12,6 +12,7 @@ import type { ToldAnimal } from './foreign-keys.ts';
 import { ForeignCodes, ForeignRowProblem, foreignRows, type ForeignRows } from './foreign-rows.ts';
 import { readStanding, withStanding, type ForeignStanding } from './foreign-standing.ts';
 import type { BelievedRegister } from './other-registers.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** What a sheet of another register would bring. */
 export interface ForeignPlan {
@@ -71,7 +72,7 @@ function rowsOf(sheet: SheetDocument, name: string, codes: ForeignCodes, standin
     );
   } catch (error) {
     if (!(error instanceof ForeignRowProblem)) throw error;
-    throw new InvalidProblem('This sheet cannot be taken in.', [{ pointer: '/file', detail: error.message }]);
+    throw new InvalidProblem(say`This sheet cannot be taken in.`, [{ pointer: '/file', detail: error.message }]);
   }
 }
 
@@ -80,5 +81,5 @@ function refusal(problems: ProblemList, about: (row: number) => string | null): 
     const ref = about(row);
     return { pointer: '/file', detail: ref === null ? detail : `${ref}: ${detail}` };
   });
-  return new InvalidProblem('This sheet cannot be taken in; nothing was stored.', errors);
+  return new InvalidProblem(say`This sheet cannot be taken in; nothing was stored.`, errors);
 }

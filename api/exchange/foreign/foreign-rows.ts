@@ -2,6 +2,7 @@ import { parseRegistryNumber } from '../../../shared/registry-number.ts';
 import type { SheetClutch, SheetDocument, SheetSource } from '../../../shared/sheet/sheet-document.ts';
 import { headerOf, sheetColumns, type SheetColumn } from '../../../shared/register-sheet.ts';
 import type { ToldAnimal } from './foreign-keys.ts';
+import { say } from '../../platform/say.ts';
 
 /** What a sheet of another register would be as a register sheet: a header and a row for each animal that is not known here yet. */
 export interface ForeignRows {
@@ -61,7 +62,7 @@ export function foreignRows(
   };
   for (const { number, ref } of all)
     if (number !== null && parseRegistryNumber(number) === null)
-      throw new ForeignRowProblem(`"${number}", the number of ${ref}, is no registry number.`);
+      throw new ForeignRowProblem(say`"${number}", the number of ${ref}, is no registry number.`);
   const animals = all.filter((animal) => !isKnown(animal));
   const rowOf = (animal: ToldAnimal): Cells => {
     const clutch = clutches.get(animal.clutch ?? '');
@@ -104,7 +105,7 @@ function groupOf({ pairs, ref }: SheetClutch, codeOf: (ref: string) => string): 
   const isEven = told.every(({ probability }) => Math.abs(probability * told.length - 1) < 1e-9);
   if (!isWhole || !isEven)
     throw new ForeignRowProblem(
-      `The clutch ${ref} has joint odds that differ between its pairs, which cannot be taken in. Enter these animals by hand.`,
+      say`The clutch ${ref} has joint odds that differ between its pairs, which cannot be taken in. Enter these animals by hand.`,
     );
   return members.map(codeOf).join('/');
 }

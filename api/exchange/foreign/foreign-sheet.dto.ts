@@ -7,12 +7,13 @@ import {
   VisibilityField,
 } from '../../platform/fields.ts';
 import type { Visibility } from '../../../shared/vocabulary.ts';
+import { say } from '../../platform/say.ts';
 
 /** An animal of a sheet that the register knows already. */
 export class KnownHere {
   @PatternField({
     pattern: /^a[1-9]\d{0,5}$/,
-    words: 'must be a ref of the sheet, such as a2',
+    words: say`must be a ref of the sheet, such as a2`,
     description: 'Its ref on the sheet.',
     example: 'a3',
   })
@@ -29,7 +30,7 @@ export class ForeignSheetRequest {
 
   @PatternField({
     pattern: /^[A-Za-z0-9]{1,8}$/,
-    words: 'must have 1 to 8 letters and digits without accents',
+    words: say`must have 1 to 8 letters and digits without accents`,
     optional: true,
     description:
       'Short for the other register, put before its numbers to make codes: 1 to 8 letters and digits without accents. The initials of its name if left out.',

@@ -20,6 +20,7 @@ import type { ForeignSheetView } from './foreign-sheet.view.ts';
 import { viewOf } from './foreign-sheet-views.ts';
 import { genuineSheet, type GenuineSheet } from './genuine-sheet.ts';
 import { noteForeignRecords, readMade } from './recognised.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** Takes the animals of provenance sheets of other registers in, with their ancestors. */
 @Injectable()
@@ -39,7 +40,9 @@ export class ForeignSheetsService {
       const { genuine, found } = await this.#understand(manager, keeper, request);
       const { plan } = found;
       if (plan === null)
-        throw new ConflictProblem('Every animal of this sheet is in the register already; nothing is to be taken in.');
+        throw new ConflictProblem(
+          say`Every animal of this sheet is in the register already; nothing is to be taken in.`,
+        );
       const view = viewOf(genuine, found, found.known);
       const sha256 = createHash('sha256').update(request.file).digest('hex');
       const warnings = view.warnings.map(({ ref, detail }) => ({ row: 1, column: ref ?? '', detail }));
@@ -106,8 +109,8 @@ async function knownHere(
   const told = animalsOf(sheet);
   const missing = known.findIndex(({ ref }) => !told.has(ref));
   if (missing >= 0)
-    throw new InvalidProblem('The sheet has no such animal.', [
-      { pointer: `/known/${missing}/ref`, detail: 'Give a ref that stands on the sheet, such as a2.' },
+    throw new InvalidProblem(say`The sheet has no such animal.`, [
+      { pointer: `/known/${missing}/ref`, detail: say`Give a ref that stands on the sheet, such as a2.` },
     ]);
   const found = await resolveIndividuals(
     manager,

@@ -3,6 +3,7 @@ import type { SheetDocument } from '../../../shared/sheet/sheet-document.ts';
 import { verifySheet } from '../../../shared/sheet/verify-sheet.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
 import { isOwnKey, readBelieved, type BelievedRegister } from './other-registers.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** A sheet whose signature was found to be good. */
 export interface GenuineSheet {
@@ -28,7 +29,7 @@ export async function genuineSheet(manager: EntityManager, file: string): Promis
     outcome !== 'unknown-key'
       ? words
       : (await isOwnKey(manager, kid ?? ''))
-        ? 'This register issued the sheet itself: its animals are here already.'
-        : `${words} A registrar can add the register that it comes from with its keys, once somebody there has named them.`;
-  throw new InvalidProblem('This sheet is not taken in.', [{ pointer: '/file', detail }]);
+        ? say`This register issued the sheet itself: its animals are here already.`
+        : say`${words} A registrar can add the register that it comes from with its keys, once somebody there has named them.`;
+  throw new InvalidProblem(say`This sheet is not taken in.`, [{ pointer: '/file', detail }]);
 }

@@ -12,6 +12,7 @@ import type { MoreKeysRequest, NewOtherRegisterRequest } from './other-register.
 import { OtherRegister } from './other-register.entity.ts';
 import type { OtherRegisterView } from './other-register.view.ts';
 import { findOtherRegister } from './other-registers.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** Registers of other clubs: registrars say by which keys their sheets are believed. */
 @Injectable()
@@ -46,7 +47,7 @@ export class OtherRegistersService {
     return inTransaction(this.dataSource, async (manager) => {
       const register = await lock(manager, id);
       if (register.withdrawnAt !== null)
-        throw new ConflictProblem('This register is not believed any more. Restore it first.');
+        throw new ConflictProblem(say`This register is not believed any more. Restore it first.`);
       await refuseKeysOfOthers(manager, id, read);
       const told = new Map([...register.keys, ...read].map((key) => [key.kid, key]));
       await manager.update(OtherRegister, { id }, { keys: [...told.values()] });
@@ -63,7 +64,8 @@ export class OtherRegistersService {
   withdraw(id: string, reason: string): Promise<OtherRegisterView> {
     return inTransaction(this.dataSource, async (manager) => {
       const register = await lock(manager, id);
-      if (register.withdrawnAt !== null) throw new ConflictProblem('This register is not believed any more already.');
+      if (register.withdrawnAt !== null)
+        throw new ConflictProblem(say`This register is not believed any more already.`);
       const at = new Date();
       await manager.update(OtherRegister, { id }, { withdrawnAt: at, withdrawnReason: reason });
       const after = { withdrawnAt: at.toISOString(), withdrawnReason: reason };
@@ -76,7 +78,7 @@ export class OtherRegistersService {
   restore(id: string): Promise<OtherRegisterView> {
     return inTransaction(this.dataSource, async (manager) => {
       const register = await lock(manager, id);
-      if (register.withdrawnAt === null) throw new ConflictProblem('This register is believed.');
+      if (register.withdrawnAt === null) throw new ConflictProblem(say`This register is believed.`);
       await refuseKeysOfOthers(manager, id, register.keys);
       await manager.update(OtherRegister, { id }, { withdrawnAt: null, withdrawnReason: null });
       const before = { withdrawnAt: register.withdrawnAt.toISOString(), withdrawnReason: register.withdrawnReason };
@@ -100,17 +102,17 @@ const kidsOf = (keys: readonly SheetKey[]): string[] => keys.map(({ kid }) => ki
 
 async function keysIn(text: string): Promise<SheetKey[]> {
   const refuse = (detail: string): never => {
-    throw new InvalidProblem('These keys cannot be read.', [{ pointer: '/keys', detail }]);
+    throw new InvalidProblem(say`These keys cannot be read.`, [{ pointer: '/keys', detail }]);
   };
   let value: unknown;
   try {
     value = JSON.parse(text);
   } catch {
-    refuse('This is no JSON. Take the file of keys from the well-known address of the other register as it is.');
+    refuse(say`This is no JSON. Take the file of keys from the well-known address of the other register as it is.`);
   }
   try {
     const keys = await readPublishedKeys(value);
-    return keys.length > 0 ? keys : refuse('There is no key in this file.');
+    return keys.length > 0 ? keys : refuse(say`There is no key in this file.`);
   } catch (error) {
     if (!(error instanceof ShapeProblem)) throw error;
     return refuse(error.message);
@@ -125,7 +127,7 @@ async function lockRegisters(manager: EntityManager): Promise<void> {
 async function lock(manager: EntityManager, id: string): Promise<OtherRegister> {
   await lockRegisters(manager);
   const found = isId(id) ? await manager.findOneBy(OtherRegister, { id }) : null;
-  return present(found, () => new NotFoundProblem('other register', id));
+  return present(found, () => new NotFoundProblem(say`other register`, id));
 }
 
 async function refuseKeysOfOthers(manager: EntityManager, id: string | null, keys: readonly SheetKey[]): Promise<void> {
@@ -134,9 +136,9 @@ async function refuseKeysOfOthers(manager: EntityManager, id: string | null, key
      where o.withdrawn_at is null and o.id is distinct from $1 and k ->> 'kid' = any($2::text[]) limit 1`,
     [id, kidsOf(keys)],
   );
-  if (other) throw new ConflictProblem(`The key ${other.kid} is one of ${other.name}, which is known already.`);
+  if (other) throw new ConflictProblem(say`The key ${other.kid} is one of ${other.name}, which is known already.`);
 }
 
 async function shown(manager: EntityManager, id: string): Promise<OtherRegisterView> {
-  return present(await findOtherRegister(manager, id), () => new NotFoundProblem('other register', id));
+  return present(await findOtherRegister(manager, id), () => new NotFoundProblem(say`other register`, id));
 }

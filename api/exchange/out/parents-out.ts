@@ -1,4 +1,5 @@
 import type { SheetCandidate, SheetPair } from './sheet-animals.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** What a sheet says of the parents of a clutch. */
 export interface ParentsOut {
@@ -66,6 +67,6 @@ function pairsOut(pairs: readonly SheetPair[], nameOf: NameOf): { parents: strin
   const isGroup = pairs.length === all && areEqual;
   return {
     parents: [...names].sort(compare).join('/'),
-    note: isGroup ? '' : `odds of the parents: ${told.sort(compare).join(', ')}`,
+    note: isGroup ? '' : say`odds of the parents: ${told.sort(compare).join(', ')}`,
   };
 }

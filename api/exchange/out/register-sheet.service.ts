@@ -14,6 +14,7 @@ import {
   withAncestors,
 } from './sheet-animals.queries.ts';
 import { writeSheet } from './write-sheet.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most animals of one sheet, ancestors included. */
 export const SHEET_ANIMALS_MOST = 50_000;
@@ -59,13 +60,13 @@ async function idsOf(manager: EntityManager, query: RegisterSheetQuery): Promise
     .map((text) => ({ text: text.trim(), pointer: '/animals' }))
     .filter(({ text }) => text !== '');
   if (named.length > PICKED_MOST) {
-    const detail = `Name at most ${PICKED_MOST} animals, or use the filters of the register.`;
+    const detail = say`Name at most ${PICKED_MOST} animals, or use the filters of the register.`;
     throw new InvalidProblem(detail, [{ pointer: '/animals', detail }]);
   }
   return [...new Set((await resolveIndividuals(manager, named)).map(({ id }) => id))];
 }
 
 function tooMany(): InvalidProblem {
-  const detail = `A sheet holds at most ${SHEET_ANIMALS_MOST} animals, their ancestors included. Choose fewer: one line, one keeper, or some years.`;
+  const detail = say`A sheet holds at most ${SHEET_ANIMALS_MOST} animals, their ancestors included. Choose fewer: one line, one keeper, or some years.`;
   return new InvalidProblem(detail, [{ detail, pointer: '' }]);
 }

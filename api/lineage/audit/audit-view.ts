@@ -21,6 +21,7 @@ import type {
 } from './line-audit.view.ts';
 import { flagWords, lineTold, recordOf, type FlagWords } from './line-findings.ts';
 import type { OpenQuestion, QuestionKind } from './open-questions.ts';
+import { say } from '../../platform/say.ts';
 
 const recordOfQuestion: Readonly<Record<QuestionKind, NamedKind>> = {
   'undocumented-source': 'source',
@@ -111,11 +112,11 @@ function acknowledgedView(flag: CarriedFlag, parts: AuditParts): Pick<LineFlagVi
 
 function flagView(flag: CarriedFlag, words: FlagWords, parts: AuditParts): Omit<LineFlagView, Acknowledged> {
   const { audit } = parts;
-  const living = `${flag.living} of ${audit.living} living animals`;
+  const living = say`${flag.living} of ${audit.living} living animals`;
   return {
     code: flag.code,
     severity: words.severity,
-    detail: `${living} carry it, and ${flag.members} of all ${audit.members} members.`,
+    detail: say`${living} carry it, and ${flag.members} of all ${audit.members} members.`,
     members: flag.members,
     living: flag.living,
     causes: flag.causes.map((cause) => causeView(cause, parts)),
@@ -173,10 +174,10 @@ function removalView({ audit: { removal }, names, known, snapshot }: AuditParts)
 function questionView({ kind, number, settles }: OpenQuestion, label: string, names: RecordNames): OpenQuestionView {
   const record = names.record(recordOfQuestion[kind], number);
   const asked: Readonly<Record<QuestionKind, string>> = {
-    'undocumented-source': `Which papers name where ${record.name} came from, and is it ${label}?`,
-    'unknown-origin': `Where did ${record.name} come from?`,
-    'unknown-parent': `Who is the unknown parent of the ${record.name}?`,
-    'uncertain-clutch': `Which of the candidates are the parents of the ${record.name}?`,
+    'undocumented-source': say`Which papers name where ${record.name} came from, and is it ${label}?`,
+    'unknown-origin': say`Where did ${record.name} come from?`,
+    'unknown-parent': say`Who is the unknown parent of the ${record.name}?`,
+    'uncertain-clutch': say`Which of the candidates are the parents of the ${record.name}?`,
   };
   return { kind, record, question: asked[kind], settles: Math.min(1, settles) };
 }

@@ -22,6 +22,7 @@ import { GivenUpProblem } from '../../platform/given-up.ts';
 import { founderVerdicts } from './founder-verdicts.ts';
 import { membersCsv } from './members-csv.ts';
 import type { LineAuditView } from './line-audit.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most keepers that an audit names. */
 const KEEPERS_MOST = 100;
@@ -85,7 +86,7 @@ export class LineAuditService {
   /** What the lineage says of a line; `isEach` for every member too. Errors as for `get`. */
   async audit(id: string, isEach: boolean, signal?: AbortSignal): Promise<Audited> {
     const { manager } = this.dataSource;
-    const line = present(await findLine(manager, id), () => new NotFoundProblem('line', id));
+    const line = present(await findLine(manager, id), () => new NotFoundProblem(say`line`, id));
     const [found, known] = await Promise.all([
       findAuditedMembers(manager, line.id),
       readKnownFlagsOfLine(manager, line.id),

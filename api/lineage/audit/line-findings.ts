@@ -7,6 +7,7 @@ import type { LineView } from '../../register/lines/line.view.ts';
 import type { CarriedFlag, CauseOfFlag } from './audit-line.ts';
 import type { AuditParts } from './audit-view.ts';
 import { claimantOf } from './founder-verdicts.ts';
+import { say } from '../../platform/say.ts';
 
 /** What a flag weighs, and what would clear it. */
 export interface FlagWords {
@@ -20,7 +21,7 @@ export function flagWords(parts: Omit<AuditParts, 'keepers'>): (flag: CarriedFla
   return (flag) => {
     const judged = { ...findings, claimants: claimantsOf(flag, parts) };
     const found = auditLabel(judged).find(({ code }) => code === flag.code);
-    return found ?? { severity: 'weakens', clearedBy: 'See the flags of the animals that carry it.' };
+    return found ?? { severity: 'weakens', clearedBy: say`See the flags of the animals that carry it.` };
   };
 }
 
@@ -44,7 +45,7 @@ function findingsOf({ line, audit, names, facts }: Omit<AuditParts, 'keepers'>):
     labelCount: labels.length > 0 ? Math.max(2, labels.length) : 0,
     founderLabels: labels.map((source) => ({ label: null, share: source.share, sources: [source] })),
     gaps: causes('origin-gap').map((gap) =>
-      gap.kind === 'clutch' ? { ...gap, name: `an unknown parent of the ${gap.name}` } : gap,
+      gap.kind === 'clutch' ? { ...gap, name: say`an unknown parent of the ${gap.name}` } : gap,
     ),
     outsiders: causes('outside-line').map((outsider) => ({ ...outsider, line: '' })),
     crossedLines: [],

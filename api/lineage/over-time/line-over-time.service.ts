@@ -15,6 +15,7 @@ import { lineOverTimeView } from './columns-over-time.ts';
 import type { LineOverTimeQuery } from './line-over-time.dto.ts';
 import type { LineOverTimeView } from './line-over-time.view.ts';
 import { readKeepersOf } from './over-time-keepers.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most members that a drawing holds: what a browser lays out in a second or two. */
 const MEMBERS_MOST = 20_000;
@@ -34,17 +35,17 @@ export class LineOverTimeService {
    */
   async get(id: string, query: LineOverTimeQuery): Promise<LineOverTimeView> {
     const { manager } = this.dataSource;
-    const line = present(await findLine(manager, id), () => new NotFoundProblem('line', id));
+    const line = present(await findLine(manager, id), () => new NotFoundProblem(say`line`, id));
     const filters = Object.assign(new IndividualQuery(), query, { lineId: line.id });
     const found = await findSetMembers(manager, filters);
-    if (found.count > MEMBERS_MOST) throw tooLarge(`${found.count} animals`);
+    if (found.count > MEMBERS_MOST) throw tooLarge(say`${found.count} animals`);
     // read afterwards, so that it knows every animal found
     const snapshot = await this.snapshots.current();
     const { members } = await numberMembers(snapshot, found);
     const number = snapshot.graph.lines.findIndex((node) => node.id === line.id);
     const drawn = new AnimalsOverTime(snapshot, number, members);
     await drawn.gather((animals) => this.#seenAmong(manager, snapshot, animals));
-    if (drawn.isTooMuch) throw tooLarge('so many ancestors or candidate parents');
+    if (drawn.isTooMuch) throw tooLarge(say`so many ancestors or candidate parents`);
     const ids = drawn.animals.map((animal) => snapshot.idOf(animal));
     const [names, kept] = await Promise.all([
       RecordNames.read(manager, snapshot.graph, wantedBy(snapshot, drawn)),
@@ -77,9 +78,9 @@ function wantedBy({ graph }: LineageSnapshot, { animals, clutches }: AnimalsOver
 
 function tooLarge(what: string): InvalidProblem {
   const limit = MEMBERS_MOST.toLocaleString('en').replace(',', ' ');
-  const detail = 'Choose fewer years, with hatchedFrom and hatchedTo.';
+  const detail = say`Choose fewer years, with hatchedFrom and hatchedTo.`;
   return new InvalidProblem(
-    `The line has ${what}, more than the ${limit} that can be drawn at once. Choose a shorter time: years of hatching from and to.`,
+    say`The line has ${what}, more than the ${limit} that can be drawn at once. Choose a shorter time: years of hatching from and to.`,
     [
       { pointer: '/hatchedFrom', detail },
       { pointer: '/hatchedTo', detail },

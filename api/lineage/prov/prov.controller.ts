@@ -5,6 +5,7 @@ import { ApiProblems } from '../../platform/api-problems.ts';
 import { provStatements, type ProvDocument } from './prov-document.ts';
 import { ProvQuery } from './prov.dto.ts';
 import { ProvService } from './prov.service.ts';
+import { AsItStands } from '../../platform/readers-words.interceptor.ts';
 
 const attributes = {
   type: 'object',
@@ -31,6 +32,7 @@ const document = {
 };
 
 @ApiTags('lineage')
+@AsItStands()
 @Controller('individuals/:id/provenance')
 export class ProvController {
   constructor(@Inject(ProvService) private readonly provenance: ProvService) {}

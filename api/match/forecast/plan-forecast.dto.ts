@@ -1,6 +1,7 @@
 import { ArrayMinSize } from 'class-validator';
 import { ChoiceListField, FlagField, IntegerField, ListField, TextField } from '../../platform/fields.ts';
 import { courseKinds, type CourseKind } from './forecast-courses.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most pairs of one plan. */
 export const PAIRS_MOST = 300;
@@ -28,7 +29,7 @@ export class PlanForecastRequest {
     description:
       'What is compared; all three if left out. plan: these pairs, their young paired again with least kinship; today: the groups and pairs of the line that stand in the register now; random: the breeders of the plan and their young, mated at random.',
   })
-  @ArrayMinSize(1, { message: 'must name at least one course' })
+  @ArrayMinSize(1, { message: say`must name at least one course` })
   courses: CourseKind[] = [...courseKinds];
 
   @IntegerField({ min: 1, max: 10, optional: true, description: 'Generations that are bred, 1 to 10; 5 if left out.' })

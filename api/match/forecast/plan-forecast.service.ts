@@ -21,6 +21,7 @@ import { resolvePairs } from './planned-pairs.ts';
 import type { ForecastLimits } from './register-forecast.ts';
 import { readHousedAnimals } from './standing-groups.queries.ts';
 import { standingGroups, type StandingGroups } from './standing-groups.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most that one forecast may take: what a request for JSON has time for, and an ancestry of some hundred megabytes of genes. */
 const LIMITS: ForecastLimits = { clutches: 50_000, cost: 5e10 };
@@ -64,7 +65,7 @@ export class PlanForecastService {
    */
   async answer({ keeper, request, response }: Asked, id: string, body: PlanForecastRequest): Promise<void> {
     const { manager } = this.dataSource;
-    const line = present(await findLine(manager, id), () => new NotFoundProblem('line', id));
+    const line = present(await findLine(manager, id), () => new NotFoundProblem(say`line`, id));
     refuseWithoutPairs(body);
     const housed = body.courses.includes('today') ? await readHousedAnimals(manager, line.id) : [];
     // read afterwards, so that it knows every animal found
@@ -116,14 +117,14 @@ export class PlanForecastService {
       case 'too many ancestors':
         throw tooMuch(
           '/pairs',
-          `These breeders descend from more than ${LIMITS.clutches} clutches, which is more than genes can be dropped through. Ask for fewer pairs.`,
+          say`These breeders descend from more than ${LIMITS.clutches} clutches, which is more than genes can be dropped through. Ask for fewer pairs.`,
         );
       case 'too many replicates':
         throw tooMuch(
           outcome.most < REPLICATES_LEAST ? '/pairs' : '/replicates',
           outcome.most < REPLICATES_LEAST
-            ? 'So many breeders and generations are too much for one answer. Ask for fewer pairs, generations, young or loci.'
-            : `So many replicates are too much for this plan. Ask for ${outcome.most} at most, or for fewer generations, young or loci.`,
+            ? say`So many breeders and generations are too much for one answer. Ask for fewer pairs, generations, young or loci.`
+            : say`So many replicates are too much for this plan. Ask for ${outcome.most} at most, or for fewer generations, young or loci.`,
         );
     }
   }
@@ -136,7 +137,7 @@ function refuseWithoutPairs({ pairs, courses }: PlanForecastRequest): void {
   if (pairs.length > 0 || needy === undefined) return;
   throw tooMuch(
     '/pairs',
-    `Name at least one pair: the course "${needy}" is that of a plan. Without one only "today" can be asked for.`,
+    say`Name at least one pair: the course "${needy}" is that of a plan. Without one only "today" can be asked for.`,
   );
 }
 
@@ -149,12 +150,12 @@ function missingToday({ groups, idle }: StandingGroups): MissingCourseView[] {
   if (groups.length === 0)
     return because(
       idle === 0
-        ? 'No living animals of this line that you may see live in a pairing of the register. Enter your pairings to compare with them.'
-        : 'No pairing of the register holds living males and females of this line that you may see.',
+        ? say`No living animals of this line that you may see live in a pairing of the register. Enter your pairings to compare with them.`
+        : say`No pairing of the register holds living males and females of this line that you may see.`,
     );
   if (dams(groups) > GROUP_DAMS_MOST)
     return because(
-      `The pairings of this line hold more than ${GROUP_DAMS_MOST} dams, too many to be bred in one answer.`,
+      say`The pairings of this line hold more than ${GROUP_DAMS_MOST} dams, too many to be bred in one answer.`,
     );
   return [];
 }

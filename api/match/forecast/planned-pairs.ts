@@ -6,6 +6,7 @@ import { seenAmong } from '../../lineage/seen-animals.queries.ts';
 import { InvalidProblem, type ProblemError } from '../../platform/problem.ts';
 import type { ProposedPair } from './breeding-scheme.ts';
 import type { PlannedPairRequest } from './plan-forecast.dto.ts';
+import { say } from '../../platform/say.ts';
 
 /** How strictly pairs are taken. */
 interface PairRules {
@@ -47,11 +48,11 @@ export async function resolvePairs(
     else if (own.length === 0)
       errors.push({
         pointer: `/pairs/${place}`,
-        detail: `This pair is the same as the one at /pairs/${first}. Name each pair once.`,
+        detail: say`This pair is the same as the one at /pairs/${first}. Name each pair once.`,
       });
     return pair;
   });
-  if (errors.length > 0) throw new InvalidProblem('Some of the pairs cannot be taken; each is named below.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`Some of the pairs cannot be taken; each is named below.`, errors);
   return resolved;
 }
 
@@ -69,18 +70,21 @@ function unfit(
   rules: PairRules,
 ): ProblemError[] {
   const error = (detail: string): ProblemError[] => [{ pointer, detail }];
-  if (number < 0) return error(`There is no animal with the id or registry number ${text}.`);
+  if (number < 0) return error(say`There is no animal with the id or registry number ${text}.`);
   if (!isLiving(graph, number))
-    return error(`${text} died, left the club, was withdrawn, or nobody knows whether it lives. Name one that lives.`);
+    return error(
+      say`${text} died, left the club, was withdrawn, or nobody knows whether it lives. Name one that lives.`,
+    );
   const recorded = sexOf(graph, number);
-  if (recorded === 'unsexed') return error(`${text} is not sexed. Record its sex first: a plan pairs sexed animals.`);
+  if (recorded === 'unsexed')
+    return error(say`${text} is not sexed. Record its sex first: a plan pairs sexed animals.`);
   if (recorded !== sex)
     return error(
-      `${text} is recorded as ${recorded}. Name it as the ${sex === 'male' ? 'dam' : 'sire'}, or correct its sex.`,
+      say`${text} is recorded as ${recorded}. Name it as the ${sex === 'male' ? 'dam' : 'sire'}, or correct its sex.`,
     );
   if (!rules.crossLines && graph.lineOf[number] !== rules.line)
     return error(
-      `${text} does not belong to this line: the young would be a cross. Ask for \`crossLines\` if that is meant.`,
+      say`${text} does not belong to this line: the young would be a cross. Ask for \`crossLines\` if that is meant.`,
     );
   return [];
 }

@@ -4,6 +4,7 @@ import { chooseGroup, choices, CHOICES_MOST } from './group-choice.ts';
 import { GroupFigures } from './group-scores.ts';
 import type { GroupRequest } from './groups.dto.ts';
 import type { GroupScoreView } from './groups.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** The best group of a size. */
 export interface BestGroup {
@@ -29,18 +30,18 @@ export function bestGroup(
   const { males: sires, females: dams, weight, inbreedingTo } = request;
   if (sires === undefined || dams === undefined) return { group: null, why: null };
   const short = [
-    ...(males.length < sires ? [`${counted(males.length, 'male')} of ${sires}`] : []),
-    ...(females.length < dams ? [`${counted(females.length, 'female')} of ${dams}`] : []),
+    ...(males.length < sires ? [say`${counted(males.length, 'male')} of ${sires}`] : []),
+    ...(females.length < dams ? [say`${counted(females.length, 'female')} of ${dams}`] : []),
   ];
   if (short.length > 0) {
-    const why = `Only ${short.join(' and ')} among these animals may breed. Name more, or ask for a smaller group.`;
+    const why = say`Only ${short.join(' and ')} among these animals may breed. Name more, or ask for a smaller group.`;
     return { group: null, why };
   }
   const figures = new GroupFigures(snapshot, males, females, weight);
   const chosen = chooseGroup(figures, sires, dams, weight, inbreedingTo);
   const score = chosen && figures.score(chosen.males, chosen.females);
   if (!chosen || !score) {
-    const why = `Every group of ${sires}.${dams} of these animals has a pair whose young would have F above the limit of ${percent(inbreedingTo)}. Name others, ask for a smaller group, or raise the limit.`;
+    const why = say`Every group of ${sires}.${dams} of these animals has a pair whose young would have F above the limit of ${percent(inbreedingTo)}. Name others, ask for a smaller group, or raise the limit.`;
     return { group: null, why };
   }
   const at = (animals: readonly number[], places: readonly number[]): number[] =>
@@ -59,17 +60,17 @@ export function requireSize(request: GroupRequest, males: number, females: numbe
   const { males: wantedMales, females: wantedFemales } = request;
   if ((wantedMales === undefined) !== (wantedFemales === undefined)) {
     const missing = wantedMales === undefined ? 'males' : 'females';
-    throw new InvalidProblem('The size of the group is only half said.', [
+    throw new InvalidProblem(say`The size of the group is only half said.`, [
       {
         pointer: `/${missing}`,
-        detail: `must be given too, so that it is known how many ${missing} the group shall have`,
+        detail: say`must be given too, so that it is known how many ${missing} the group shall have`,
       },
     ]);
   }
   if (wantedMales === undefined || wantedFemales === undefined) return;
   if (Math.min(choices(males, wantedMales), choices(females, wantedFemales)) > CHOICES_MOST)
-    throw new InvalidProblem('There are too many ways to choose this group.', [
-      { pointer: '/individuals', detail: 'must name fewer animals, or ask for a smaller group' },
+    throw new InvalidProblem(say`There are too many ways to choose this group.`, [
+      { pointer: '/individuals', detail: say`must name fewer animals, or ask for a smaller group` },
     ]);
 }
 

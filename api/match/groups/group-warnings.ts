@@ -4,6 +4,7 @@ import type { ExclusionReason } from '../breeders.ts';
 import { percent, warnedAbove } from './best-group.ts';
 import type { GroupRequest } from './groups.dto.ts';
 import type { GroupScoreView } from './groups.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most animals that a warning names. */
 const NAMED_MOST = 6;
@@ -21,15 +22,18 @@ interface Known {
 /** What stands against an animal, of one and of several. */
 const notFit: Partial<Record<ExclusionReason, readonly [string, string]>> = {
   'not-living': [
-    'died, left the club, or nobody knows whether it lives',
-    'died, left the club, or nobody knows whether they live',
+    say`died, left the club, or nobody knows whether it lives`,
+    say`died, left the club, or nobody knows whether they live`,
   ],
-  'keeper-left': ['belongs to a keeper who has left the club', 'belong to keepers who have left the club'],
+  'keeper-left': [say`belongs to a keeper who has left the club`, say`belong to keepers who have left the club`],
   'too-young': [
-    'is younger than the least age at which its species matures',
-    'are younger than the least age at which their species matures',
+    say`is younger than the least age at which its species matures`,
+    say`are younger than the least age at which their species matures`,
   ],
-  'beyond-lifespan': ['is older than its species is known to live', 'are older than their species is known to live'],
+  'beyond-lifespan': [
+    say`is older than its species is known to live`,
+    say`are older than their species is known to live`,
+  ],
 };
 
 /**
@@ -44,20 +48,20 @@ export function groupWarnings(
   pairsAbove: number,
 ): string[] {
   const { graph } = snapshot;
-  const lines = [...new Set(members.map((animal) => graph.lines[graph.lineOf[animal] ?? -1]?.name ?? 'no line'))];
+  const lines = [...new Set(members.map((animal) => graph.lines[graph.lineOf[animal] ?? -1]?.name ?? say`no line`))];
   const named = (some: readonly number[]): string => {
     const told = some.slice(0, NAMED_MOST).map((animal) => names.record('individual', animal).name);
     const more = some.length - told.length;
-    return listed(more > 0 ? [...told, `${more} more`] : told);
+    return listed(more > 0 ? [...told, say`${more} more`] : told);
   };
   const withDispute = members.filter((animal) => disputed.has(animal));
   return [
     ...(lines.length > 1
-      ? [`Young of this group may be crosses of ${listed(lines)}, and belong to none of them.`]
+      ? [say`Young of this group may be crosses of ${listed(lines)}, and belong to none of them.`]
       : []),
     ...(score && pairsAbove > 0 ? [relatedInWords(pairsAbove, score.pairs, warnedAbove(request))] : []),
     ...(withDispute.length > 0
-      ? [`The label of ${named(withDispute)} is disputed: the young would carry that on.`]
+      ? [say`The label of ${named(withDispute)} is disputed: the young would carry that on.`]
       : []),
     ...Object.entries(notFit).flatMap(([reason, [one, several]]) => {
       const some = members.filter((animal) => excluded.get(animal) === reason);
@@ -70,12 +74,13 @@ function relatedInWords(above: number, of: number, limit: number): string {
   const pairs =
     above === of
       ? of === 1
-        ? 'The pair is'
-        : `All ${of} pairs are`
-      : `${above} of ${of} pairs ${above === 1 ? 'is' : 'are'}`;
-  const how = limit === HALF_SIBS ? 'closer related than half-sibs' : `related above the limit of ${percent(limit)}`;
-  return `${pairs} ${how}, and nobody can keep them from breeding in one tank.`;
+        ? say`The pair is`
+        : say`All ${of} pairs are`
+      : say`${above} of ${of} pairs ${above === 1 ? 'is' : 'are'}`;
+  const how =
+    limit === HALF_SIBS ? say`closer related than half-sibs` : say`related above the limit of ${percent(limit)}`;
+  return say`${pairs} ${how}, and nobody can keep them from breeding in one tank.`;
 }
 
 const listed = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1] ?? ''}`;
+  names.length < 2 ? names.join('') : say`${names.slice(0, -1).join(', ')} and ${names[names.length - 1] ?? ''}`;

@@ -1,5 +1,6 @@
 import { ArrayMinSize, ArrayUnique } from 'class-validator';
 import { FlagField, IntegerField, NumberField, ShareField, TextListField } from '../../platform/fields.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most animals that a group, or the list that one is chosen from, may have. */
 export const GROUP_MOST = 60;
@@ -11,8 +12,8 @@ export class GroupRequest {
     maxItems: GROUP_MOST,
     description: `Ids or registry numbers of 2 to ${GROUP_MOST} different animals that live together, or might.`,
   })
-  @ArrayMinSize(2, { message: 'must name at least two animals' })
-  @ArrayUnique({ message: 'must name each animal once' })
+  @ArrayMinSize(2, { message: say`must name at least two animals` })
+  @ArrayUnique({ message: say`must name each animal once` })
   individuals: string[];
 
   @IntegerField({

@@ -15,6 +15,7 @@ import { groupWarnings } from './group-warnings.ts';
 import type { GroupRequest } from './groups.dto.ts';
 import type { GroupMemberView, GroupView } from './groups.view.ts';
 import { kinshipRows } from './kinship-rows.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most animals that are tried as additions. */
 const TRIED_MOST = 400;
@@ -179,10 +180,9 @@ function requireOneLine({ graph }: LineageSnapshot, members: readonly number[], 
   const first = graph.lineOf[members[0] ?? -1] ?? -1;
   const strangers = members.flatMap((animal, place) => (graph.lineOf[animal] === first ? [] : [place]));
   if (crossLines || strangers.length === 0) return;
-  const detail =
-    'This animal belongs to another line than the first: their young would be a cross. Ask for `crossLines` if that is meant.';
+  const detail = say`This animal belongs to another line than the first: their young would be a cross. Ask for \`crossLines\` if that is meant.`;
   throw new InvalidProblem(
-    'The animals belong to several lines.',
+    say`The animals belong to several lines.`,
     strangers.map((place) => ({ pointer: `/individuals/${place}`, detail })),
   );
 }

@@ -22,6 +22,7 @@ import type { KeptPlanView } from './kept-plan.view.ts';
 import { readKept, viewOf } from './kept-plans.service.ts';
 import { readPairsToday, type PairToday } from './pairs-today.ts';
 import { placedRows } from './placed-rows.ts';
+import { say } from '../../platform/say.ts';
 
 /** How often the register may change between looking at it and writing before the keeper is asked to try again. */
 const TRIES = 3;
@@ -57,7 +58,7 @@ export class AcceptPairsService {
         if (!(error instanceof RegisterMoved)) throw error;
       }
     }
-    throw new ConflictProblem('The register is being changed at this moment. Try again shortly.');
+    throw new ConflictProblem(say`The register is being changed at this moment. Try again shortly.`);
   }
 }
 
@@ -112,22 +113,22 @@ async function acceptPairs(
 function requireDay({ moveOut: isMoving, joined }: AcceptPairsRequest): string | null {
   if (!isMoving) return null;
   if (typeof joined === 'string') return joined;
-  const detail = 'Say from when the two are housed together: that is the day on which they leave where they live.';
+  const detail = say`Say from when the two are housed together: that is the day on which they leave where they live.`;
   throw new InvalidProblem(detail, [{ pointer: '/joined', detail }]);
 }
 
 function refuseDecided(pairs: readonly PairToday[]): void {
   const errors = pairs.flatMap(({ row }, index): ProblemError[] => {
     if (row.state === 'proposed') return [];
-    const pairing = row.isPairingSeen ? ` and is the pairing “${row.pairingName ?? ''}”` : '';
+    const pairing = row.isPairingSeen ? say` and is the pairing “${row.pairingName ?? ''}”` : '';
     const detail =
       row.state === 'declined'
-        ? `Pair ${row.place + 1} was declined. Put it back first.`
-        : `Pair ${row.place + 1} was accepted already${pairing}.`;
+        ? say`Pair ${row.place + 1} was declined. Put it back first.`
+        : say`Pair ${row.place + 1} was accepted already${pairing}.`;
     return [{ pointer: `/pairs/${index}`, detail }];
   });
   const [first] = errors;
-  if (first) throw new ConflictProblem(errors.length === 1 ? first.detail : 'Some pairs are decided.', {}, errors);
+  if (first) throw new ConflictProblem(errors.length === 1 ? first.detail : say`Some pairs are decided.`, {}, errors);
 }
 
 function refuseUnfit(pairs: readonly PairToday[], snapshot: LineageSnapshot, allow: readonly PlanLeave[]): void {
@@ -140,23 +141,24 @@ function refuseUnfit(pairs: readonly PairToday[], snapshot: LineageSnapshot, all
         : [
             {
               pointer,
-              detail: `${pair.warnings[place] ?? ''} Leave the pair out, or ask for it by ${leave} in allow.`,
+              detail: say`${pair.warnings[place] ?? ''} Leave the pair out, or ask for it by ${leave} in allow.`,
             },
           ],
     );
     return [...stopping, ...asking];
   });
   if (errors.length > 0)
-    throw new InvalidProblem('Some pairs cannot be accepted as they are today; each is named below.', errors);
+    throw new InvalidProblem(say`Some pairs cannot be accepted as they are today; each is named below.`, errors);
 }
 
 function whatStops({ changes, male, female, row }: PairToday, snapshot: LineageSnapshot): string[] {
   const unseen = [male, female].filter(({ now }) => now === undefined);
-  if (unseen.length > 0) return ['There is an animal in this pair that you may not see. Its keeper has to accept it.'];
+  if (unseen.length > 0)
+    return [say`There is an animal in this pair that you may not see. Its keeper has to accept it.`];
   const stops = changes.filter((one) => one.stops).map(({ text }) => text);
   const isCurrent = [row.maleId, row.femaleId].every((id) => snapshot.isCurrent(snapshot.find(id)));
   if (stops.length === 0 && !isCurrent)
-    return ['The figures of this pair are being computed anew. Try again in a moment.'];
+    return [say`The figures of this pair are being computed anew. Try again in a moment.`];
   return stops;
 }
 
@@ -166,16 +168,17 @@ function usualName(plan: KeptPlan, { row, male, female }: PairToday, names: Anim
   const [one, other] = [names.refOf(row.maleId), names.refOf(row.femaleId)];
   return isOpen
     ? `${one.code ?? one.number ?? ''} × ${other.code ?? other.number ?? ''}`
-    : `${plan.name.slice(0, 100)}, pair ${row.place + 1}`;
+    : say`${plan.name.slice(0, 100)}, pair ${row.place + 1}`;
 }
 
 function housedElsewhere(error: unknown, index: number, { male, female }: PairToday): ConflictProblem | null {
   const problem = databaseProblem(error);
   if (!(problem instanceof ConflictProblem) || problem.errors === undefined) return null;
   const living = [male, female].flatMap(({ name, livesIn }) =>
-    livesIn.map((pairing) => `${name} lives in “${pairing.name}”.`),
+    livesIn.map((pairing) => say`${name} lives in “${pairing.name}”.`),
   );
-  const where = living.length > 0 ? living.join(' ') : `${male.name} or ${female.name} lives elsewhere at that time.`;
+  const where =
+    living.length > 0 ? living.join(' ') : say`${male.name} or ${female.name} lives elsewhere at that time.`;
   const detail = `${where} Say when it left there, let the two join later, or let them move out (moveOut).`;
   return new ConflictProblem(detail, {}, [{ pointer: `/pairs/${index}`, detail }]);
 }

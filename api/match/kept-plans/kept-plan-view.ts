@@ -17,6 +17,7 @@ import type {
 } from './kept-plan.view.ts';
 import { readPairsToday, type KeptAnswer, type PairToday } from './pairs-today.ts';
 import { conditionsOf } from './plan-conditions.ts';
+import { say } from '../../platform/say.ts';
 
 /** Tells a kept plan as it was, with what became of it and what the register changed under it, as far as whoever asks may see it. */
 export async function keptPlanView(
@@ -126,10 +127,10 @@ function sinceView(snapshot: LineageSnapshot, kept: KeptAnswer, pairs: readonly 
   const unmet = conditions.filter(({ isMet }) => !isMet);
   const word = wordFor(snapshot.revision.number !== kept.record.asOf.revision, changed.length > 0, unmet.length > 0);
   const sentences = {
-    unchanged: 'The register has not changed since.',
-    holds: 'The register has changed since, but nothing that concerns the open pairs of this plan.',
-    differs: `The register has changed since: ${changed.length === 1 ? 'one open pair is not as it was' : `${changed.length} open pairs are not as they were`}. The plan still meets its assumptions.`,
-    broken: `The plan no longer holds. ${unmet.map(({ detail }) => detail).join(' ')}`,
+    unchanged: say`The register has not changed since.`,
+    holds: say`The register has changed since, but nothing that concerns the open pairs of this plan.`,
+    differs: say`The register has changed since: ${changed.length === 1 ? say`one open pair is not as it was` : say`${changed.length} open pairs are not as they were`}. The plan still meets its assumptions.`,
+    broken: say`The plan no longer holds. ${unmet.map(({ detail }) => detail).join(' ')}`,
   };
   return { word, sentence: sentences[word], conditions, asOf: snapshot.asOf };
 }

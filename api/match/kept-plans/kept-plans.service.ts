@@ -23,6 +23,7 @@ import { keptPlanView } from './kept-plan-view.ts';
 import type { KeptPlanView } from './kept-plan.view.ts';
 import type { KeptAnswer } from './pairs-today.ts';
 import { placedRows } from './placed-rows.ts';
+import { say } from '../../platform/say.ts';
 
 /** Keeps plans for lines. */
 @Injectable()
@@ -102,7 +103,7 @@ export class KeptPlansService {
     const are = pairs.map(({ male, female }) => key(male, female));
     if (were.length === are.length && are.every((one) => were.includes(one))) return;
     throw new ConflictProblem(
-      'The plan comes out with other pairs by now than you were shown, since the register changed. Nothing was kept: make the plan again, look at it, then keep it.',
+      say`The plan comes out with other pairs by now than you were shown, since the register changed. Nothing was kept: make the plan again, look at it, then keep it.`,
       { pairs, asOf: record.asOf },
     );
   }
@@ -153,7 +154,7 @@ async function store(
  * @throws NotFoundProblem where there is none or it may not be seen
  */
 export async function viewOf(manager: EntityManager, snapshot: LineageSnapshot, id: string): Promise<KeptPlanView> {
-  const item = present(await findKeptPlan(manager, id), () => new NotFoundProblem('plan', id));
+  const item = present(await findKeptPlan(manager, id), () => new NotFoundProblem(say`plan`, id));
   return keptPlanView(manager, snapshot, item, await readKept(manager, id));
 }
 
@@ -165,8 +166,8 @@ export async function readKept(manager: EntityManager, id: string): Promise<Kept
 
 function refusePaired({ state, place, isPairingSeen, isPairingWithdrawn, pairingName }: PairRow): void {
   if (state !== 'accepted' || isPairingWithdrawn) return;
-  const name = isPairingSeen ? `“${pairingName ?? ''}”` : 'that may not be seen';
+  const name = isPairingSeen ? `“${pairingName ?? ''}”` : say`that may not be seen`;
   throw new ConflictProblem(
-    `Pair ${place + 1} became the pairing ${name}. Undo the accepting, or withdraw that pairing first.`,
+    say`Pair ${place + 1} became the pairing ${name}. Undo the accepting, or withdraw that pairing first.`,
   );
 }

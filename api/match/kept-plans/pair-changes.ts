@@ -5,6 +5,7 @@ import type { RecordedAnimal } from '../plan/plan-record.ts';
 import type { PlanLeave } from '../plan/plan.dto.ts';
 import type { Side } from '../plan/reasons.ts';
 import type { AnimalNow } from './animals-now.queries.ts';
+import { say, together } from '../../platform/say.ts';
 
 /** What can be otherwise than when a plan was made. */
 export const pairChangeKinds = [
@@ -62,8 +63,8 @@ const change = (
 
 const ended = {
   died: 'died',
-  gone: 'left the club',
-  unknown: 'may live or not: nobody knows',
+  gone: say`left the club`,
+  unknown: say`may live or not: nobody knows`,
   alive: 'lives',
 } as const;
 
@@ -77,9 +78,9 @@ export function changesOfAnimal(facts: AnimalFacts, keeperThen: string): PairCha
 
 function withdrawn(facts: AnimalFacts, { isMerged, mergedInto }: AnimalNow): PairChange {
   const { name } = facts;
-  if (!isMerged) return change('withdrawn', facts, `${name} was withdrawn from the register.`, { stops: true });
-  const into = mergedInto === null ? 'another record' : formatRegistryNumber(mergedInto);
-  const text = `${name} was merged into ${into}, which is the same animal. Make the plan anew with that one.`;
+  if (!isMerged) return change('withdrawn', facts, say`${name} was withdrawn from the register.`, { stops: true });
+  const into = mergedInto === null ? say`another record` : formatRegistryNumber(mergedInto);
+  const text = say`${name} was merged into ${into}, which is the same animal. Make the plan anew with that one.`;
   return change('merged', facts, text, { stops: true, after: mergedInto === null ? null : into });
 }
 
@@ -88,7 +89,11 @@ function hindrances(facts: AnimalFacts, now: AnimalNow): PairChange[] {
   const stop = (kind: PairChangeKind, text: string): PairChange[] => [change(kind, facts, text, { stops: true })];
   if (now.sex !== side)
     return [
-      change('sex', facts, `${name} is recorded as ${now.sex} by now.`, { before: side, after: now.sex, stops: true }),
+      change('sex', facts, say`${name} is recorded as ${now.sex} by now.`, {
+        before: side,
+        after: now.sex,
+        stops: true,
+      }),
     ];
   switch (reason) {
     case 'not-living':
@@ -100,11 +105,11 @@ function hindrances(facts: AnimalFacts, now: AnimalNow): PairChange[] {
         }),
       ];
     case 'keeper-left':
-      return stop('keeper-left', `The keeper of ${name} has left the club.`);
+      return stop('keeper-left', say`The keeper of ${name} has left the club.`);
     case 'too-young':
-      return stop('too-young', `${name} is younger than its species matures, by what is recorded now.`);
+      return stop('too-young', say`${name} is younger than its species matures, by what is recorded now.`);
     case 'beyond-lifespan':
-      return stop('beyond-lifespan', `${name} is older than its species is known to live: check whether it does.`);
+      return stop('beyond-lifespan', say`${name} is older than its species is known to live: check whether it does.`);
     default:
       return [];
   }
@@ -115,14 +120,14 @@ function moves(facts: AnimalFacts, now: AnimalNow, keeperThen: string): PairChan
   const changes: PairChange[] = [];
   if (now.keeperId !== then.keeperId)
     changes.push(
-      change('keeper', facts, `${name} was kept by ${keeperThen} and is kept by ${now.keeper}.`, {
+      change('keeper', facts, say`${name} was kept by ${keeperThen} and is kept by ${now.keeper}.`, {
         before: keeperThen,
         after: now.keeper,
       }),
     );
   if (now.lineId !== (then.line?.id ?? null)) {
-    const [before, after] = [then.line?.name ?? 'no line', now.line ?? 'no line'];
-    changes.push(change('line', facts, `${name} was of ${before} and is of ${after}.`, { before, after }));
+    const [before, after] = [then.line?.name ?? say`no line`, now.line ?? say`no line`];
+    changes.push(change('line', facts, say`${name} was of ${before} and is of ${after}.`, { before, after }));
   }
   return changes;
 }
@@ -131,15 +136,15 @@ function news(facts: AnimalFacts, name: string): PairChange[] {
   const { then, isDisputed, hasBred, housedSince } = facts;
   return [
     ...(isDisputed && !then.isDisputed
-      ? [change('label', facts, `The label of ${name} is disputed by now.`, { after: 'disputed' })]
+      ? [change('label', facts, say`The label of ${name} is disputed by now.`, { after: 'disputed' })]
       : []),
     ...(!isDisputed && then.isDisputed
-      ? [change('label', facts, `The label of ${name} is not disputed any more.`, { before: 'disputed' })]
+      ? [change('label', facts, say`The label of ${name} is not disputed any more.`, { before: 'disputed' })]
       : []),
     ...housedSince.map((pairing) =>
-      change('housed', facts, `${name} lives in “${pairing}” by now.`, { after: pairing }),
+      change('housed', facts, say`${name} lives in “${pairing}” by now.`, { after: pairing }),
     ),
-    ...(hasBred && !then.isProven ? [change('bred', facts, `${name} has bred since.`)] : []),
+    ...(hasBred && !then.isProven ? [change('bred', facts, say`${name} has bred since.`)] : []),
   ];
 }
 
@@ -153,13 +158,13 @@ export function changeOfInbreeding(then: InbreedingRange, now: InbreedingRange |
     differs(then.expected, now.expected) || differs(then.least, now.least) || differs(then.greatest, now.greatest);
   if (!isOther) return [];
   const [before, after] = [rangeInWords(then), rangeInWords(now)];
-  const text = `F of the young was ${before} and is ${after}.`;
+  const text = say`F of the young was ${before} and is ${after}.`;
   return [{ kind: 'inbreeding', animalId: null, before, after, text, stops: false }];
 }
 
 /** F as a number with its range, such as "0.125" or "0.125 (0 to 0.25)". */
 export function rangeInWords({ expected, least, greatest }: InbreedingRange): string {
-  const range = differs(least, greatest) ? ` (${figure(least)} to ${figure(greatest)})` : '';
+  const range = differs(least, greatest) ? say` (${figure(least)} to ${figure(greatest)})` : '';
   return `${figure(expected)}${range}`;
 }
 
@@ -178,7 +183,7 @@ export function neededLeaves(
   line: { readonly id: string; readonly name: string },
   inbreedingTo: number,
 ): NeededLeave[] {
-  const lines = two.map(({ now }) => ({ id: now?.lineId ?? null, name: now?.line ?? 'no line' }));
+  const lines = two.map(({ now }) => ({ id: now?.lineId ?? null, name: now?.line ?? say`no line` }));
   const isForeign = lines.some(({ id }) => id !== line.id);
   const [one, other] = lines.map(({ name }) => name);
   const isCross = lines[0]?.id !== lines[1]?.id;
@@ -190,8 +195,8 @@ export function neededLeaves(
           {
             leave: 'cross-lines' as const,
             warning: isCross
-              ? `The young would be a cross of ${one} and ${other}, and belong to neither.`
-              : `The two are of ${one}: their young would not be of ${line.name}.`,
+              ? say`The young would be a cross of ${one} and ${other}, and belong to neither.`
+              : say`The two are of ${one}: their young would not be of ${line.name}.`,
           },
         ]
       : []),
@@ -199,7 +204,7 @@ export function neededLeaves(
       ? [
           {
             leave: 'above-limit' as const,
-            warning: `F of the young would be ${figure(inbreeding?.expected ?? 0)}, above the limit of the plan, ${inbreedingTo}.`,
+            warning: say`F of the young would be ${figure(inbreeding?.expected ?? 0)}, above the limit of the plan, ${inbreedingTo}.`,
           },
         ]
       : []),
@@ -207,7 +212,7 @@ export function neededLeaves(
       ? [
           {
             leave: 'disputed' as const,
-            warning: `The label of the ${disputed.join(' and of the ')} is disputed: the young would carry that on.`,
+            warning: say`The label of the ${together(disputed, (names) => names.join(' / '))} is disputed: the young would carry that on.`,
           },
         ]
       : []),

@@ -18,6 +18,7 @@ import {
   type AnimalFacts,
   type PairChange,
 } from './pair-changes.ts';
+import { say } from '../../platform/say.ts';
 
 /** A kept plan as it was read. */
 export interface KeptAnswer {
@@ -159,14 +160,14 @@ class TodayReader {
     const { species } = this.breeding;
     const [one, other] = [species.get(maleId), species.get(femaleId)];
     if (one === undefined || other === undefined || one === other) return [];
-    const text = 'The two are recorded as of two species by now.';
+    const text = say`The two are recorded as of two species by now.`;
     return [{ kind: 'species', animalId: null, before: null, after: null, text, stops: true }];
   }
 }
 
 function lostPairing({ state, isPairingSeen, isPairingWithdrawn, pairingName }: PairRow): PairChange[] {
   if (state !== 'accepted' || !isPairingSeen || !isPairingWithdrawn) return [];
-  const text = `The pairing “${pairingName ?? ''}” that it became was withdrawn. Put the pair back to accept it again.`;
+  const text = say`The pairing “${pairingName ?? ''}” that it became was withdrawn. Put the pair back to accept it again.`;
   return [{ kind: 'pairing-withdrawn', animalId: null, before: null, after: null, text, stops: false }];
 }
 

@@ -10,6 +10,7 @@ import { readKeeperNames, readKeeperRegions } from './keeper-names.queries.ts';
 import { noLabel, youngLabel } from '../young-label.ts';
 import type { PossibleMateView } from './mates.view.ts';
 import type { RankedMate } from './rank-mates.ts';
+import { say } from '../../platform/say.ts';
 
 /** What the young of an animal with each of some mates would be. */
 export async function mateViews(
@@ -66,13 +67,13 @@ function warningsFor(
 ): string[] {
   const { lineOf, lines } = snapshot.graph;
   const isCross = lineOf[animal] !== lineOf[mate];
-  const named = (line: number | undefined): string => lines[line ?? -1]?.name ?? 'no line';
+  const named = (line: number | undefined): string => lines[line ?? -1]?.name ?? say`no line`;
   return [
     ...(isCross
-      ? [`The young would be a cross of ${named(lineOf[animal])} and ${named(lineOf[mate])}, and belong to neither.`]
+      ? [say`The young would be a cross of ${named(lineOf[animal])} and ${named(lineOf[mate])}, and belong to neither.`]
       : []),
-    ...(isDisputed ? ['The label of this animal is disputed: the young would carry that on.'] : []),
-    ...(sex === 'unsexed' ? ['Its sex is not known yet: it may turn out to be no mate.'] : []),
-    ...(age === null ? ['Its hatching date is not recorded: check that it is grown.'] : []),
+    ...(isDisputed ? [say`The label of this animal is disputed: the young would carry that on.`] : []),
+    ...(sex === 'unsexed' ? [say`Its sex is not known yet: it may turn out to be no mate.`] : []),
+    ...(age === null ? [say`Its hatching date is not recorded: check that it is grown.`] : []),
   ];
 }

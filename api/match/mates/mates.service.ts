@@ -14,6 +14,7 @@ import { mateViews } from './mate-views.ts';
 import type { MatesQuery } from './mates.dto.ts';
 import { mateExclusions, type ExcludedMatesView, type MateExclusion, type MatesView } from './mates.view.ts';
 import { compare, livingLine, rankMates, type Rank, type RankedMate } from './rank-mates.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most living animals that are looked at as mates at once. */
 const CONSIDERED_MOST = 5000;
@@ -111,8 +112,8 @@ function candidatesFor(snapshot: LineageSnapshot, animal: number, query: MatesQu
   const own = graph.lineOf[animal] ?? -1;
   const line = query.lineId === undefined ? own : graph.lines.findIndex(({ id }) => id === query.lineId);
   if (query.lineId !== undefined && line < 0)
-    throw new InvalidProblem('This line is not known.', [
-      { pointer: '/lineId', detail: `There is no line with the id ${query.lineId}.` },
+    throw new InvalidProblem(say`This line is not known.`, [
+      { pointer: '/lineId', detail: say`There is no line with the id ${query.lineId}.` },
     ]);
   const sex = sexOf(graph, animal);
   const fits = (other: number): boolean =>
@@ -127,10 +128,10 @@ function candidatesFor(snapshot: LineageSnapshot, animal: number, query: MatesQu
   // the dead of a whole club are nobody's news: only the living of other lines come into question
   else for (let other = 0; other < snapshot.size; other++) if (isLiving(graph, other)) consider(other);
   if (living.length > CONSIDERED_MOST)
-    throw new InvalidProblem('Too many animals come into question.', [
+    throw new InvalidProblem(say`Too many animals come into question.`, [
       {
         pointer: isOfAll ? '/crossLines' : '/lineId',
-        detail: `${living.length} animals come into question, at most ${CONSIDERED_MOST} are looked at. ${isOfAll ? 'Choose one line by lineId.' : 'Ask for a plan of the line instead.'}`,
+        detail: say`${living.length} animals come into question, at most ${CONSIDERED_MOST} are looked at. ${isOfAll ? say`Choose one line by lineId.` : say`Ask for a plan of the line instead.`}`,
       },
     ]);
   return [...living, ...dead.slice(-DEAD_MOST)];
@@ -153,18 +154,20 @@ function matesBehind(mates: readonly RankedMate[], [first, second, serial]: read
 }
 
 const ownCautions: Partial<Record<MateExclusion, string>> = {
-  'not-living': 'This animal died, left the club, or nobody knows whether it lives.',
-  'keeper-left': 'The keeper of this animal has left the club.',
-  'too-young': 'This animal is younger than the least age at which its species matures.',
-  'beyond-lifespan': 'This animal is older than its species is known to live: check whether it still does.',
+  'not-living': say`This animal died, left the club, or nobody knows whether it lives.`,
+  'keeper-left': say`The keeper of this animal has left the club.`,
+  'too-young': say`This animal is younger than the least age at which its species matures.`,
+  'beyond-lifespan': say`This animal is older than its species is known to live: check whether it still does.`,
 };
 
 function cautionsFor(reason: MateExclusion | undefined, own: Breeder | undefined): string[] {
   const caution = reason === undefined ? undefined : ownCautions[reason];
   return [
     ...(caution === undefined ? [] : [caution]),
-    ...(own?.sex === 'unsexed' ? ['The sex of this animal is not known yet: these may turn out to be no mates.'] : []),
-    ...(own?.isDisputed === true ? ['The label of this animal is disputed: its young would carry that on.'] : []),
+    ...(own?.sex === 'unsexed'
+      ? [say`The sex of this animal is not known yet: these may turn out to be no mates.`]
+      : []),
+    ...(own?.isDisputed === true ? [say`The label of this animal is disputed: its young would carry that on.`] : []),
   ];
 }
 

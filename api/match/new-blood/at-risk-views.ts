@@ -6,6 +6,7 @@ import type { AtRisk } from './at-risk-search.ts';
 import type { AtRiskView } from './at-risk.view.ts';
 import { beginningView } from './beginning-view.ts';
 import { CarrierTeller, type Judged } from './carrier-views.ts';
+import { say } from '../../platform/say.ts';
 
 /** What a list of things at risk is told from. */
 export interface AtRiskTold {
@@ -58,19 +59,19 @@ export async function atRiskViews(
 }
 
 function whyAtRisk({ kind, breeders, living, isFew, onlySex, founders }: AtRisk, mostCarriers: number): string[] {
-  const what = { line: 'are of it', source: 'carry genes of it', founder: 'carry genes of it' }[kind];
+  const what = { line: say`are of it`, source: say`carry genes of it`, founder: say`carry genes of it` }[kind];
   const sexWords = onlySex === 'male' ? 'males' : 'females';
   const few =
     breeders === 0
-      ? `No living animal that may breed is left, and ${living} that may not.`
+      ? say`No living animal that may breed is left, and ${living} that may not.`
       : breeders === 1
-        ? `One living animal that may breed is left.`
-        : `${breeders} living animals that may breed ${what}, and ${mostCarriers} count as few.`;
+        ? say`One living animal that may breed is left.`
+        : say`${breeders} living animals that may breed ${what}, and ${mostCarriers} count as few.`;
   return [
     ...(isFew ? [few] : []),
-    ...(onlySex !== null && breeders > 1 ? [`All ${breeders} that may breed and ${what} are ${sexWords}.`] : []),
+    ...(onlySex !== null && breeders > 1 ? [say`All ${breeders} that may breed and ${what} are ${sexWords}.`] : []),
     ...(founders && founders.left < founders.recorded
-      ? [`Of its ${founders.recorded} founders ${founders.recorded - founders.left} left nothing that lives.`]
+      ? [say`Of its ${founders.recorded} founders ${founders.recorded - founders.left} left nothing that lives.`]
       : []),
   ];
 }

@@ -14,6 +14,7 @@ import { atRiskViews } from './at-risk-views.ts';
 import type { Judged } from './carrier-views.ts';
 import type { AtRiskQuery } from './at-risk.dto.ts';
 import type { AtRiskListView } from './at-risk.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most living animals that are looked at at once. */
 const LIVING_MOST = 100_000;
@@ -80,8 +81,8 @@ const urgencyOf = ([breeders = 0, copies = 0, kind = 0, number = 0]: readonly nu
 export function requireLine({ graph }: LineageSnapshot, lineId: string): number {
   const line = graph.lines.findIndex(({ id }) => id === lineId.toLowerCase());
   if (line >= 0) return line;
-  const detail = 'There is no line with this id.';
-  throw new InvalidProblem('This line is not known.', [{ pointer: '/lineId', detail }]);
+  const detail = say`There is no line with this id.`;
+  throw new InvalidProblem(say`This line is not known.`, [{ pointer: '/lineId', detail }]);
 }
 
 function livingOf(snapshot: LineageSnapshot, line: number): number[] {
@@ -93,8 +94,8 @@ function livingOf(snapshot: LineageSnapshot, line: number): number[] {
   if (line >= 0) snapshot.membersOfLine(line).forEach(consider);
   else for (let animal = 0; animal < snapshot.size; animal++) consider(animal);
   if (living.length <= LIVING_MOST) return living;
-  const detail = `${living.length} animals live, at most ${LIVING_MOST} are looked at. Ask for one line by lineId.`;
-  throw new InvalidProblem('Too many animals come into question.', [{ pointer: '/lineId', detail }]);
+  const detail = say`${living.length} animals live, at most ${LIVING_MOST} are looked at. Ask for one line by lineId.`;
+  throw new InvalidProblem(say`Too many animals come into question.`, [{ pointer: '/lineId', detail }]);
 }
 
 /** What each animal counts as; one that may not be seen as a breeder of either sex, so that nothing of it is told. */

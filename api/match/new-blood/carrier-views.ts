@@ -13,6 +13,7 @@ import { readKeeperNames } from '../mates/keeper-names.queries.ts';
 import { readKeepersOf } from './carriers.queries.ts';
 import type { CarrierView } from './carrier.view.ts';
 import type { Carrier } from './descendants.ts';
+import { say } from '../../platform/say.ts';
 
 /** Living animals, and what speaks against breeding from them; private ones are in neither list. */
 export interface Judged {
@@ -102,16 +103,16 @@ const day = (text: string | null): string | null => (text === null || text.endsW
 
 /** Why one animal may not breed, said of it alone. */
 export const ownWords: Partial<Record<ExcludedAnimal['reason'], string>> = {
-  'keeper-left': 'Its keeper has left the club.',
-  'too-young': 'It is younger than the least age at which its species matures.',
-  'beyond-lifespan': 'It is older than its species is known to live: check whether it still does.',
+  'keeper-left': say`Its keeper has left the club.`,
+  'too-young': say`It is younger than the least age at which its species matures.`,
+  'beyond-lifespan': say`It is older than its species is known to live: check whether it still does.`,
 };
 
 /** What a keeper must know before breeding from an animal that may breed. */
 export function breedingWarnings(breeder: Breeder | undefined, isUnsexed: boolean): string[] {
   return [
-    ...(breeder?.isDisputed === true ? ['Its label is disputed: its young would carry that on.'] : []),
-    ...(isUnsexed ? ['Its sex is not known yet.'] : []),
-    ...(breeder?.age === null ? ['Its hatching date is not recorded: check that it is grown.'] : []),
+    ...(breeder?.isDisputed === true ? [say`Its label is disputed: its young would carry that on.`] : []),
+    ...(isUnsexed ? [say`Its sex is not known yet.`] : []),
+    ...(breeder?.age === null ? [say`Its hatching date is not recorded: check that it is grown.`] : []),
   ];
 }

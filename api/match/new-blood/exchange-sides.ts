@@ -6,6 +6,7 @@ import { InvalidProblem, type ProblemError } from '../../platform/problem.ts';
 import { carriesDispute } from '../disputed-labels.ts';
 import { readKeepersOf, readSpeciesOf } from './carriers.queries.ts';
 import { HOLDING_MOST, type ExchangeRequest, type ExchangeSideRequest } from './exchange.dto.ts';
+import { say } from '../../platform/say.ts';
 
 /** One of two that exchange; animals by dense numbers, in the order of registry numbers. */
 export interface ResolvedSide {
@@ -51,10 +52,10 @@ export async function resolveExchange(
     await resolveAnimals(manager, snapshot, namedIn(request.give, 'give')),
     await resolveAnimals(manager, snapshot, namedIn(request.take, 'take')),
   ];
-  refuse('The two sides overlap.', overlap(request, found));
-  refuse('Some animals are not where they should come from; each is named below.', [
-    ...misplaced('give', request.give, give, found.one, 'the first side'),
-    ...misplaced('take', request.take, take, found.other, 'the other side'),
+  refuse(say`The two sides overlap.`, overlap(request, found));
+  refuse(say`Some animals are not where they should come from; each is named below.`, [
+    ...misplaced('give', request.give, give, found.one, say`the first side`),
+    ...misplaced('take', request.take, take, found.other, say`the other side`),
   ]);
   await refuseStrangers(manager, snapshot, exchanged, request);
   refuseDisputed(snapshot, request, give, take);
@@ -65,9 +66,9 @@ function requireSaid(request: ExchangeRequest): void {
   const errors = sides.flatMap((name): ProblemError[] => {
     const { keeperId, individuals } = request[name];
     if ((keeperId === undefined) !== (individuals === undefined)) return [];
-    return [{ pointer: `/${name}`, detail: 'Name either a keeper by keeperId or animals by individuals.' }];
+    return [{ pointer: `/${name}`, detail: say`Name either a keeper by keeperId or animals by individuals.` }];
   });
-  refuse('Who exchanges is not said.', errors);
+  refuse(say`Who exchanges is not said.`, errors);
 }
 
 async function resolveSide(
@@ -82,8 +83,11 @@ async function resolveSide(
     const animals = await resolveAnimals(manager, snapshot, named);
     const dead = named.filter((_, place) => !isLiving(snapshot.graph, animals[place] ?? -1));
     refuse(
-      'Some animals do not live; each is named below.',
-      dead.map(({ text, pointer }) => ({ pointer, detail: `${text} does not live, or nobody knows. Leave it out.` })),
+      say`Some animals do not live; each is named below.`,
+      dead.map(({ text, pointer }) => ({
+        pointer,
+        detail: say`${text} does not live, or nobody knows. Leave it out.`,
+      })),
     );
     return { keeperId: null, animals: bySerial(snapshot, animals) };
   }
@@ -96,14 +100,14 @@ async function resolveSide(
   const animals = living.filter((animal) => keeperOf.get(snapshot.idOf(animal)) === keeper);
   const pointer = `/${name}/keeperId`;
   if (animals.length === 0)
-    refuse('A keeper has nothing to exchange.', [
-      { pointer, detail: 'This keeper has no living animal of this line that you may see.' },
+    refuse(say`A keeper has nothing to exchange.`, [
+      { pointer, detail: say`This keeper has no living animal of this line that you may see.` },
     ]);
   if (animals.length > HOLDING_MOST)
-    refuse('Too many animals come into question.', [
+    refuse(say`Too many animals come into question.`, [
       {
         pointer,
-        detail: `This keeper has ${animals.length} living animals of this line, at most ${HOLDING_MOST} are looked at. Name them by individuals.`,
+        detail: say`This keeper has ${animals.length} living animals of this line, at most ${HOLDING_MOST} are looked at. Name them by individuals.`,
       },
     ]);
   return { keeperId: keeper, animals: bySerial(snapshot, animals) };
@@ -115,11 +119,11 @@ function bySerial({ graph }: LineageSnapshot, animals: readonly number[]): numbe
 
 function overlap({ one, other }: ExchangeRequest, found: Record<SideName, ResolvedSide>): ProblemError[] {
   if (one.keeperId !== undefined && found.one.keeperId === found.other.keeperId)
-    return [{ pointer: '/other/keeperId', detail: 'This is the same keeper as the first. Name another one.' }];
+    return [{ pointer: '/other/keeperId', detail: say`This is the same keeper as the first. Name another one.` }];
   const own = new Set(found.one.animals);
   if (!found.other.animals.some((animal) => own.has(animal))) return [];
   const pointer = other.individuals === undefined ? '/other/keeperId' : '/other/individuals';
-  return [{ pointer, detail: 'Some animals of this side belong to the first side, too. Name each animal once.' }];
+  return [{ pointer, detail: say`Some animals of this side belong to the first side, too. Name each animal once.` }];
 }
 
 function misplaced(
@@ -133,7 +137,7 @@ function misplaced(
   return animals.flatMap((animal, place) =>
     own.has(animal)
       ? []
-      : [{ pointer: `/${name}/${place}`, detail: `${texts[place]} is no living animal of ${sideWords}.` }],
+      : [{ pointer: `/${name}/${place}`, detail: say`${texts[place]} is no living animal of ${sideWords}.` }],
   );
 }
 
@@ -151,16 +155,16 @@ async function refuseStrangers(
     numbers.map((number) => snapshot.idOf(number)),
   );
   refuse(
-    'Some animals cannot be exchanged; each is named below.',
+    say`Some animals cannot be exchanged; each is named below.`,
     named.flatMap(({ text, pointer }, place): ProblemError[] => {
       const number = numbers[place] ?? -1;
       if (speciesOf.get(snapshot.idOf(number)) !== speciesId)
-        return [{ pointer, detail: `${text} is of another species than the line. Leave it out.` }];
+        return [{ pointer, detail: say`${text} is of another species than the line. Leave it out.` }];
       if (snapshot.graph.lineOf[number] === line || request.allow.includes('cross-lines')) return [];
       return [
         {
           pointer,
-          detail: `${text} is not of this line: its young here would be crosses. Leave it out, or ask for it by cross-lines in allow.`,
+          detail: say`${text} is not of this line: its young here would be crosses. Leave it out, or ask for it by cross-lines in allow.`,
         },
       ];
     }),
@@ -181,13 +185,13 @@ function refuseDisputed(
         ? [
             {
               pointer: `/${name}/${place}`,
-              detail: `The label of ${request[name][place]} is disputed. Settle it, or ask for it by disputed in allow.`,
+              detail: say`The label of ${request[name][place]} is disputed. Settle it, or ask for it by disputed in allow.`,
             },
           ]
         : [],
     );
   };
-  refuse('Some labels are disputed; each is named below.', [...disputed('give', give), ...disputed('take', take)]);
+  refuse(say`Some labels are disputed; each is named below.`, [...disputed('give', give), ...disputed('take', take)]);
 }
 
 function refuse(detail: string, errors: readonly ProblemError[]): void {

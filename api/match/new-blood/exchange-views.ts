@@ -13,6 +13,7 @@ import { holdingView } from './holding-view.ts';
 import type { HoldingMeasures } from './holding.ts';
 import { movingCautions } from './moving-cautions.ts';
 import { MovingTeller } from './moving-animals.ts';
+import { say } from '../../platform/say.ts';
 
 /** Animals and founders that are named in each list. */
 const NAMED_MOST = 12;
@@ -160,24 +161,25 @@ class ExchangeTeller {
 
 function outcomeWarnings(had: HoldingView, has: HoldingView, gain: number | null): string[] {
   return [
-    ...(has.animals === 0 ? ['No animal of the line would be left.'] : []),
-    ...(has.animals > 0 && had.males > 0 && has.males === 0 ? ['No male of the line would be left.'] : []),
-    ...(has.animals > 0 && had.females > 0 && has.females === 0 ? ['No female of the line would be left.'] : []),
-    ...(gain !== null && gain < -1e-12 ? ['The animals would be less diverse than before.'] : []),
+    ...(has.animals === 0 ? [say`No animal of the line would be left.`] : []),
+    ...(has.animals > 0 && had.males > 0 && has.males === 0 ? [say`No male of the line would be left.`] : []),
+    ...(has.animals > 0 && had.females > 0 && has.females === 0 ? [say`No female of the line would be left.`] : []),
+    ...(gain !== null && gain < -1e-12 ? [say`The animals would be less diverse than before.`] : []),
     ...(has.unknown > had.unknown + 1e-12
-      ? ['More of the genes would come from parents nobody knows, who count as unrelated for want of knowledge.']
+      ? [say`More of the genes would come from parents nobody knows, who count as unrelated for want of knowledge.`]
       : []),
   ];
 }
 
 function outcomeWords({ tried, helping }: ExchangeFigures): string {
   if (tried === 0)
-    return 'There is no animal on both sides that may be exchanged for another; see who is left out, and why.';
-  const all = tried === 1 ? 'The only exchange of one animal for one' : `Of ${tried} exchanges of one animal for one`;
-  if (tried === 1) return helping === 1 ? `${all} would help both.` : `${all} would not help both: leave it.`;
+    return say`There is no animal on both sides that may be exchanged for another; see who is left out, and why.`;
+  const all =
+    tried === 1 ? say`The only exchange of one animal for one` : say`Of ${tried} exchanges of one animal for one`;
+  if (tried === 1) return helping === 1 ? say`${all} would help both.` : say`${all} would not help both: leave it.`;
   return helping === 0
-    ? `${all} none would help both: leave the animals where they are.`
-    : `${all} ${helping} would help both.`;
+    ? say`${all} none would help both: leave the animals where they are.`
+    : say`${all} ${helping} would help both.`;
 }
 
 function notProposed(excluded: readonly ExcludedAnimal[], names: RecordNames): NotProposedView[] {

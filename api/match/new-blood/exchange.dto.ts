@@ -7,6 +7,7 @@ import {
   ObjectField,
   TextListField,
 } from '../../platform/fields.ts';
+import { say } from '../../platform/say.ts';
 
 /** What an exchange does only where it is asked for. */
 export const exchangeLeaves = ['cross-lines', 'disputed', 'unsexed'] as const;
@@ -30,8 +31,8 @@ export class ExchangeSideRequest {
     optional: true,
     description: `Ids or registry numbers of 1 to ${HOLDING_MOST} living animals. Either this or \`keeperId\`.`,
   })
-  @ArrayMinSize(1, { message: 'must name at least one animal' })
-  @ArrayUnique({ message: 'must name each animal once' })
+  @ArrayMinSize(1, { message: say`must name at least one animal` })
+  @ArrayUnique({ message: say`must name each animal once` })
   individuals?: string[];
 }
 
@@ -52,7 +53,7 @@ export class ExchangeRequest {
     optional: true,
     description: 'Ids or registry numbers of animals that the first side gives to the other.',
   })
-  @ArrayUnique({ message: 'must name each animal once' })
+  @ArrayUnique({ message: say`must name each animal once` })
   give: string[] = [];
 
   @TextListField({
@@ -61,7 +62,7 @@ export class ExchangeRequest {
     optional: true,
     description: 'Ids or registry numbers of animals that the first side takes from the other.',
   })
-  @ArrayUnique({ message: 'must name each animal once' })
+  @ArrayUnique({ message: say`must name each animal once` })
   take: string[] = [];
 
   @IntegerField({

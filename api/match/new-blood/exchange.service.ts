@@ -14,6 +14,7 @@ import { resolveExchange, type ResolvedExchange, type ResolvedSide } from './exc
 import { exchangeView } from './exchange-views.ts';
 import type { ExchangeRequest } from './exchange.dto.ts';
 import type { ExchangeView } from './exchange.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** Answers what an exchange between two does for both. */
 @Injectable()
@@ -51,8 +52,8 @@ export class ExchangeService {
 }
 
 function unknownLine(): InvalidProblem {
-  return new InvalidProblem('This line is not known.', [
-    { pointer: '/lineId', detail: 'There is no line with this id.' },
+  return new InvalidProblem(say`This line is not known.`, [
+    { pointer: '/lineId', detail: say`There is no line with this id.` },
   ]);
 }
 

@@ -10,6 +10,7 @@ import { carriesDispute } from '../disputed-labels.ts';
 import { ageView, hatchedOf, ownWords } from './carrier-views.ts';
 import { readHoused } from './carriers.queries.ts';
 import type { MovingAnimalView } from './exchange.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** Tells of animals that would go to another keeper what is to be known before. */
 export class MovingTeller {
@@ -58,11 +59,11 @@ export class MovingTeller {
       housed,
       warnings: [
         ...this.#crossing(animal),
-        ...(this.known.disputed.has(animal) ? ['Its label is disputed: its young would carry that on.'] : []),
-        ...(sexOf(graph, animal) === 'unsexed' ? ['Its sex is not known yet.'] : []),
-        ...(age === null ? ['Its hatching date is not recorded: check how old it is.'] : []),
+        ...(this.known.disputed.has(animal) ? [say`Its label is disputed: its young would carry that on.`] : []),
+        ...(sexOf(graph, animal) === 'unsexed' ? [say`Its sex is not known yet.`] : []),
+        ...(age === null ? [say`Its hatching date is not recorded: check how old it is.`] : []),
         ...this.#breeding(animal),
-        ...(housed ? ['It lives in a pairing now, and would have to be taken out of it.'] : []),
+        ...(housed ? [say`It lives in a pairing now, and would have to be taken out of it.`] : []),
       ],
     };
   }
@@ -77,7 +78,7 @@ export class MovingTeller {
   #crossing(animal: number): string[] {
     const { lineOf, lines } = this.snapshot.graph;
     if (lineOf[animal] === this.line) return [];
-    const [own, here] = [lines[lineOf[animal] ?? -1]?.name ?? 'no line', lines[this.line]?.name ?? ''];
-    return [`It belongs to ${own}: with animals of ${here} its young would be crosses, and belong to neither.`];
+    const [own, here] = [lines[lineOf[animal] ?? -1]?.name ?? say`no line`, lines[this.line]?.name ?? ''];
+    return [say`It belongs to ${own}: with animals of ${here} its young would be crosses, and belong to neither.`];
   }
 }

@@ -7,6 +7,7 @@ import type { MateExclusion } from '../mates/mates.view.ts';
 import { readKeepersOf } from './carriers.queries.ts';
 import type { ExchangedLine } from './exchange-sides.ts';
 import type { NewBloodQuery } from './new-blood.dto.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most living animals that are looked at. */
 const CONSIDERED_MOST = 5000;
@@ -40,7 +41,7 @@ export async function findNewBlood(
     snapshot,
     Array.from(snapshot.membersOfLine(line)).filter((animal) => isLiving(snapshot.graph, animal)),
   );
-  requireFew(living.length, 'of this line');
+  requireFew(living.length, say`of this line`);
   const ids = living.map((animal) => snapshot.idOf(animal));
   const keeperOf = keeperId === null ? null : await readKeepersOf(manager, ids);
   const isHeld = living.map((_, place) => keeperOf === null || keeperOf.get(ids[place] ?? '') === keeperId);
@@ -75,7 +76,7 @@ function livingElsewhere(snapshot: LineageSnapshot, line: number): number[] {
   const found: number[] = [];
   for (let animal = 0; animal < snapshot.size; animal++)
     if (graph.lineOf[animal] !== line && isLiving(graph, animal)) found.push(animal);
-  requireFew(found.length, 'of other lines');
+  requireFew(found.length, say`of other lines`);
   return bySerial(snapshot, found);
 }
 
@@ -83,9 +84,9 @@ function requireFew(count: number, words: string): void {
   if (count <= CONSIDERED_MOST) return;
   const pointer = words === 'of other lines' ? '/crossLines' : '';
   const remedy =
-    words === 'of other lines' ? 'Ask without crossLines.' : 'Ask for the mates of one animal of it instead.';
-  const detail = `${count} animals ${words} live, at most ${CONSIDERED_MOST} are looked at. ${remedy}`;
-  throw new InvalidProblem('Too many animals come into question.', [{ pointer, detail }]);
+    words === 'of other lines' ? say`Ask without crossLines.` : say`Ask for the mates of one animal of it instead.`;
+  const detail = say`${count} animals ${words} live, at most ${CONSIDERED_MOST} are looked at. ${remedy}`;
+  throw new InvalidProblem(say`Too many animals come into question.`, [{ pointer, detail }]);
 }
 
 function bySerial({ graph }: LineageSnapshot, animals: readonly number[]): number[] {

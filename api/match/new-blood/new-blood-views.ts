@@ -20,6 +20,7 @@ import { movingCautions } from './moving-cautions.ts';
 import type { NewBloodCandidates } from './new-blood-candidates.ts';
 import type { NewBloodOrder, NewBloodQuery } from './new-blood.dto.ts';
 import type { LackedFounderView, NewBloodAnimalView, NewBloodView } from './new-blood.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** Animals that are named for each reason why they are left out, founders that are lacking, and that one animal brings. */
 const EXCLUDED_MOST = 12;
@@ -141,9 +142,9 @@ class NewBloodTeller {
       warnings: [
         ...this.#crossing(animal),
         ...breedingWarnings(breeder, sex === 'unsexed'),
-        ...(housed ? ['It lives in a pairing now, and would have to be taken out of it.'] : []),
+        ...(housed ? [say`It lives in a pairing now, and would have to be taken out of it.`] : []),
         ...((gains.unknown[place] ?? 0) > 1e-12
-          ? ['Part of its genes comes from parents nobody knows, who count as unrelated for want of knowledge.']
+          ? [say`Part of its genes comes from parents nobody knows, who count as unrelated for want of knowledge.`]
           : []),
       ],
     };
@@ -178,8 +179,8 @@ class NewBloodTeller {
     const { line, snapshot } = this.told;
     const { lineOf, lines } = snapshot.graph;
     if (lineOf[animal] === line) return [];
-    const [own, here] = [lines[lineOf[animal] ?? -1]?.name ?? 'no line', lines[line]?.name ?? ''];
-    return [`It belongs to ${own}: with animals of ${here} its young would be crosses, and belong to neither.`];
+    const [own, here] = [lines[lineOf[animal] ?? -1]?.name ?? say`no line`, lines[line]?.name ?? ''];
+    return [say`It belongs to ${own}: with animals of ${here} its young would be crosses, and belong to neither.`];
   }
 
   #lacked({ founder, source, inLine, inHolding }: LackedFounder): LackedFounderView {

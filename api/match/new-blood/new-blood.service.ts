@@ -18,6 +18,7 @@ import { findNewBlood, type NewBloodCandidates } from './new-blood-candidates.ts
 import { newBloodView } from './new-blood-views.ts';
 import type { NewBloodOrder, NewBloodQuery } from './new-blood.dto.ts';
 import type { NewBloodView } from './new-blood.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** Answers who would bring new blood. */
 @Injectable()
@@ -38,7 +39,7 @@ export class NewBloodService {
    */
   async of(id: string, query: NewBloodQuery, actingId: string, signal: AbortSignal): Promise<NewBloodView> {
     const { manager } = this.dataSource;
-    const line = present(await findLine(manager, id), () => new NotFoundProblem('line', id));
+    const line = present(await findLine(manager, id), () => new NotFoundProblem(say`line`, id));
     const sort = query.sort ?? (query.of === 'line' ? 'young' : 'animal');
     const cursor = `new-blood ${query.of} ${sort}`;
     const from = query.after === undefined ? null : rankOf(decodeCursor(cursor, 3, query.after).map(Number));
@@ -75,8 +76,8 @@ export class NewBloodService {
 const rankOf = ([value = 0, rarity = 0, serial = 0]: readonly number[]): Rank => [value, rarity, serial];
 
 function unknownKeeper(): InvalidProblem {
-  return new InvalidProblem('This keeper is not known.', [
-    { pointer: '/keeperId', detail: 'There is no keeper with this id.' },
+  return new InvalidProblem(say`This keeper is not known.`, [
+    { pointer: '/keeperId', detail: say`There is no keeper with this id.` },
   ]);
 }
 

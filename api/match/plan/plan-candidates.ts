@@ -7,6 +7,7 @@ import { readProven } from '../../register/individuals/individual-details.querie
 import { findBreeders, type Breeder, type ExcludedAnimal } from '../breeders.ts';
 import { exclusionWords } from '../mates/exclusion-words.ts';
 import type { PlanRequest } from './plan.dto.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most animals that are looked at, and most pairs that the solver is given. */
 const CONSIDERED_MOST = 5000;
@@ -52,16 +53,16 @@ export async function findCandidates(
   const numberOf = ({ text }: NamedAnimal): number => mentioned.get(text) ?? -1;
   const chosen = named.filter(({ pointer }) => !/^\/(forbidden|uses)\//.test(pointer));
   refuse(
-    'Some animals cannot be in this plan; each is named below.',
+    say`Some animals cannot be in this plan; each is named below.`,
     chosen.flatMap(strangers(snapshot, planned, request, numberOf)),
   );
   const own = request.individuals === undefined ? livingOf(snapshot, planned.line) : [];
   const considered = [...new Set([...own, ...chosen.map(numberOf)])];
   const found = await findBreeders(manager, snapshot, considered, { disputed: request.allow.includes('disputed') });
   const misfits = found.breeders.filter(({ speciesId }) => speciesId !== planned.speciesId);
-  refuse('Some animals are of another species.', ofOtherSpecies(misfits, named, numberOf));
+  refuse(say`Some animals are of another species.`, ofOtherSpecies(misfits, named, numberOf));
   refuse(
-    'Some of the fixed pairs cannot be; each is named below.',
+    say`Some of the fixed pairs cannot be; each is named below.`,
     namelessFixed(snapshot, named, found.excluded, numberOf),
   );
   const proven = await readProven(
@@ -104,7 +105,7 @@ function strangers(
 ): (named: NamedAnimal) => ProblemError[] {
   return (named) => {
     if (graph.lineOf[numberOf(named)] === line || allow.includes('cross-lines')) return [];
-    const detail = `${named.text} is not of this line: its young would be a cross. Leave it out, or allow other lines.`;
+    const detail = say`${named.text} is not of this line: its young would be a cross. Leave it out, or allow other lines.`;
     return [{ pointer: named.pointer, detail }];
   };
 }
@@ -112,7 +113,7 @@ function strangers(
 function livingOf(snapshot: LineageSnapshot, line: number): number[] {
   const living = Array.from(snapshot.membersOfLine(line)).filter((animal) => isLiving(snapshot.graph, animal));
   if (living.length > CONSIDERED_MOST) {
-    const detail = `${living.length} animals of this line live, at most ${CONSIDERED_MOST} are looked at. Name those to choose among.`;
+    const detail = say`${living.length} animals of this line live, at most ${CONSIDERED_MOST} are looked at. Name those to choose among.`;
     throw new InvalidProblem(detail, [{ pointer: '/individuals', detail }]);
   }
   return living;
@@ -126,7 +127,7 @@ function ofOtherSpecies(
   const numbers = new Set(misfits.map(({ animal }) => animal));
   return named
     .filter((one) => numbers.has(numberOf(one)))
-    .map(({ text, pointer }) => ({ pointer, detail: `${text} is of another species than the line. Leave it out.` }));
+    .map(({ text, pointer }) => ({ pointer, detail: say`${text} is of another species than the line. Leave it out.` }));
 }
 
 /** What stands against the animals of fixed pairs themselves: that they may not breed, or are of the other sex. */
@@ -145,16 +146,18 @@ function namelessFixed(
       const side = pointer.endsWith('/male') ? 'male' : 'female';
       const sex = sexOf(snapshot.graph, number);
       if (sex !== side && sex !== 'unsexed')
-        return [{ pointer, detail: `${text} is recorded as ${sex}. Name it on the other side, or correct its sex.` }];
+        return [
+          { pointer, detail: say`${text} is recorded as ${sex}. Name it on the other side, or correct its sex.` },
+        ];
       const reason = reasonOf.get(number);
       if (reason === undefined || !pointer.startsWith('/fixed/')) return [];
-      return [{ pointer, detail: `${text} may not breed. ${exclusionWords[reason]}` }];
+      return [{ pointer, detail: say`${text} may not breed. ${exclusionWords[reason]}` }];
     });
 }
 
 function refuseTooMany(males: number, females: number): void {
   if (males * females <= PAIRS_MOST) return;
-  const detail = `${males} males and ${females} females may breed: ${males * females} pairs, of which at most ${PAIRS_MOST} are looked at. Name the animals to choose among.`;
+  const detail = say`${males} males and ${females} females may breed: ${males * females} pairs, of which at most ${PAIRS_MOST} are looked at. Name the animals to choose among.`;
   throw new InvalidProblem(detail, [{ pointer: '/individuals', detail }]);
 }
 

@@ -17,6 +17,7 @@ import type {
 } from './plan.view.ts';
 import { percent, whyChosen, whyLeftOut } from './reason-words.ts';
 import type { ChosenPair, LeftOut, MateRank, Side } from './reasons.ts';
+import { say } from '../../platform/say.ts';
 
 /** Animals that are named for each reason why they may not breed. */
 const NAMED_MOST = 12;
@@ -150,7 +151,7 @@ export class PlanTeller {
   #warnings({ male, female, kinship }: ChosenPair, greatest: number): string[] {
     const { inbreedingTo } = this.request;
     const two = [this.#candidate('male', male), this.#candidate('female', female)];
-    const [one, other] = two.map(({ line }) => line?.name ?? 'no line');
+    const [one, other] = two.map(({ line }) => line?.name ?? say`no line`);
     const isCross = new Set(two.map(({ line }) => line?.id)).size > 1;
     const names = (some: readonly RecordedAnimal[]): string =>
       some.map(({ id }) => this.names.nameOf(id)).join(' and ');
@@ -159,14 +160,16 @@ export class PlanTeller {
     const isAbove = kinship > inbreedingTo + ROUNDING;
     const mayBeAbove = !isAbove && greatest > inbreedingTo + ROUNDING;
     return [
-      ...(isCross ? [`The young would be a cross of ${one} and ${other}, and belong to neither.`] : []),
+      ...(isCross ? [say`The young would be a cross of ${one} and ${other}, and belong to neither.`] : []),
       ...(isAbove
-        ? [`F of the young would be above the limit of ${percent(inbreedingTo)}; the request fixed it.`]
+        ? [say`F of the young would be above the limit of ${percent(inbreedingTo)}; the request fixed it.`]
         : []),
-      ...(mayBeAbove ? ['Parents are uncertain: F of the young may turn out above the limit.'] : []),
-      ...(disputed.length > 0 ? [`The label of ${names(disputed)} is disputed: the young would carry that on.`] : []),
+      ...(mayBeAbove ? [say`Parents are uncertain: F of the young may turn out above the limit.`] : []),
+      ...(disputed.length > 0
+        ? [say`The label of ${names(disputed)} is disputed: the young would carry that on.`]
+        : []),
       ...(ageless.length > 0
-        ? [`The hatching date of ${names(ageless)} is not recorded: check that it is grown.`]
+        ? [say`The hatching date of ${names(ageless)} is not recorded: check that it is grown.`]
         : []),
     ];
   }
@@ -200,12 +203,12 @@ export class PlanTeller {
     const unknown = new Set(used.filter(({ isNothingKnown }) => isNothingKnown).map(({ id }) => id)).size;
     const percent = (plan.gap * 100).toPrecision(2);
     return [
-      ...(plan.isOptimal ? [] : [`Another plan may be better by up to ${percent} %: the time was over.`]),
+      ...(plan.isOptimal ? [] : [say`Another plan may be better by up to ${percent} %: the time was over.`]),
       ...(unknown > 0
-        ? [`Of ${unknown} animals in the plan no ancestor is known: they count as unrelated, which they may not be.`]
+        ? [say`Of ${unknown} animals in the plan no ancestor is known: they count as unrelated, which they may not be.`]
         : []),
-      ...(males.length === 0 || females.length === 0 ? ['One sex is missing.'] : []),
-      "Figures advise; the animals' welfare and the keeper's eye decide.",
+      ...(males.length === 0 || females.length === 0 ? [say`One sex is missing.`] : []),
+      say`Figures advise; the animals' welfare and the keeper's eye decide.`,
     ];
   }
 

@@ -19,6 +19,7 @@ import { planView } from './plan-view.ts';
 import type { PairRequest, PlanRequest } from './plan.dto.ts';
 import type { PlanView } from './plan.view.ts';
 import type { PlanCandidate, RegisterPlanInput } from './register-plan.ts';
+import { say } from '../../platform/say.ts';
 
 /** Weights under which every plan is measured, so that a slider can show what it does. */
 const WEIGHTS = [0, 0.25, 0.5, 1, 2, 4, 8];
@@ -55,7 +56,7 @@ export class PlanService {
     signal: AbortSignal,
   ): Promise<{ record: PlanRecord; request: PlanRequest }> {
     const { manager } = this.dataSource;
-    const { speciesId, id: lineId } = present(await findLine(manager, id), () => new NotFoundProblem('line', id));
+    const { speciesId, id: lineId } = present(await findLine(manager, id), () => new NotFoundProblem(say`line`, id));
     const snapshot = await this.snapshots.current();
     const line = snapshot.graph.lines.findIndex((node) => node.id === lineId);
     const planned: PlannedLine = { line, speciesId };
@@ -150,9 +151,14 @@ function keeperNumbers({ males, females }: Candidates, { keptTogether }: PlanReq
   const errors = keptTogether.flatMap((id, place) =>
     numbers.has(id)
       ? []
-      : [{ pointer: `/keptTogether/${place}`, detail: 'None of the animals that may breed belongs to this keeper.' }],
+      : [
+          {
+            pointer: `/keptTogether/${place}`,
+            detail: say`None of the animals that may breed belongs to this keeper.`,
+          },
+        ],
   );
-  if (errors.length > 0) throw new InvalidProblem('Some keepers have no animal here; each is named below.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`Some keepers have no animal here; each is named below.`, errors);
   return numbers;
 }
 

@@ -13,6 +13,7 @@ import { findAcknowledgement } from './acknowledgement.queries.ts';
 import type { AcknowledgementView } from './acknowledgement.view.ts';
 import { FlagAcknowledgement } from './flag-acknowledgement.entity.ts';
 import { KNOWN_CAUSES_MOST } from './known-flags.ts';
+import { say } from '../../platform/say.ts';
 
 /** A flag that an animal or line carries, with the ids of the records that cause it. */
 export interface CarriedNow {
@@ -38,7 +39,7 @@ export class AcknowledgementsService {
   async get(id: string): Promise<AcknowledgementView> {
     return present(
       await findAcknowledgement(this.dataSource.manager, id),
-      () => new NotFoundProblem('acknowledgement', id),
+      () => new NotFoundProblem(say`acknowledgement`, id),
     );
   }
 
@@ -65,7 +66,7 @@ export class AcknowledgementsService {
         reason: request.reason,
       });
       noteAdded(manager, 'flag_acknowledgement', id);
-      return present(await findAcknowledgement(manager, id), () => new NotFoundProblem('acknowledgement', id));
+      return present(await findAcknowledgement(manager, id), () => new NotFoundProblem(say`acknowledgement`, id));
     });
   }
 }
@@ -73,7 +74,7 @@ export class AcknowledgementsService {
 function subjectOf(request: NewAcknowledgementRequest): FlagSubject {
   const [only, ...more] = acknowledgedSubjects.filter((subject) => request[subject] !== undefined);
   if (only === undefined || more.length > 0) {
-    const detail = 'Say whose flag it is: exactly one of individualId and lineId.';
+    const detail = say`Say whose flag it is: exactly one of individualId and lineId.`;
     throw new InvalidProblem(detail, [{ pointer: '/individualId', detail }]);
   }
   const id = (request[only] ?? '').toLowerCase();
@@ -84,7 +85,7 @@ function requireFlag(flags: readonly CarriedNow[], code: FlagCode, table: FlagSu
   const flag = flags.find((carried) => carried.code === code);
   if (flag) return flag;
   const carried = flags.length === 0 ? 'none' : flags.map((other) => other.code).join(', ');
-  const what = table === 'line' ? 'No member of this line carries' : 'This animal does not carry';
-  const detail = `${what} the flag ${code} now. Carried are: ${carried}.`;
+  const what = table === 'line' ? say`No member of this line carries` : say`This animal does not carry`;
+  const detail = say`${what} the flag ${code} now. Carried are: ${carried}.`;
   throw new InvalidProblem(detail, [{ pointer: '/code', detail }]);
 }

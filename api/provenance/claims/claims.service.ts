@@ -15,6 +15,7 @@ import { claimSubjects, type ClaimChangeRequest, type NewClaimRequest } from './
 import { Claim } from './claim.entity.ts';
 import { findClaim } from './claim.queries.ts';
 import type { ClaimView } from './claim.view.ts';
+import { say } from '../../platform/say.ts';
 
 export const claimKind: Kind<Claim, ClaimView> = { word: 'claim', entity: Claim, find: findClaim };
 
@@ -42,7 +43,7 @@ export class ClaimsService {
 
   /** One claim; 404 where there is none. */
   async get(id: string): Promise<ClaimView> {
-    return present(await findClaim(this.dataSource.manager, id), () => new NotFoundProblem('claim', id));
+    return present(await findClaim(this.dataSource.manager, id), () => new NotFoundProblem(say`claim`, id));
   }
 
   /** Adds a claim of the acting keeper; 409 where the record has the same one, 422 unless it is about one record that stands. */
@@ -58,7 +59,7 @@ export class ClaimsService {
         ...dateColumns('statedOn', request.statedOn ?? null),
       });
       noteAdded(manager, 'claim', id);
-      return present(await findClaim(manager, id), () => new NotFoundProblem('claim', id));
+      return present(await findClaim(manager, id), () => new NotFoundProblem(say`claim`, id));
     });
   }
 
@@ -69,7 +70,7 @@ export class ClaimsService {
       const claim = await lockStanding(manager, claimKind, id, match);
       const statedOn = request.statedOn === undefined ? {} : dateColumns('statedOn', request.statedOn);
       await writeChange(manager, claimKind, claim, { ...sentFields(request, plainFields), ...statedOn });
-      return present(await findClaim(manager, id), () => new NotFoundProblem('claim', id));
+      return present(await findClaim(manager, id), () => new NotFoundProblem(say`claim`, id));
     });
   }
 }
@@ -78,7 +79,7 @@ export class ClaimsService {
 async function requireSubject(manager: EntityManager, request: NewClaimRequest): Promise<void> {
   const named = claimSubjects.filter((subject) => request[subject] !== undefined);
   if (named.length !== 1) {
-    const detail = 'Say what it is about: exactly one of sourceId, lineId and individualId.';
+    const detail = say`Say what it is about: exactly one of sourceId, lineId and individualId.`;
     throw new InvalidProblem(detail, [{ pointer: '/sourceId', detail }]);
   }
   for (const table of ['source', 'line', 'individual'] as const)

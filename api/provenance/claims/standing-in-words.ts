@@ -1,17 +1,18 @@
 import { evidenceKinds, type EvidenceKind, type Standing } from '../../../shared/vocabulary.ts';
 import { independent, standingOfClaim, type Bears, type ClaimStanding } from '../standing-of-claim.ts';
+import { say, together } from '../../platform/say.ts';
 
-/** What people call each kind of evidence. */
-const kindWords: Readonly<Record<EvidenceKind, string>> = {
-  'collecting-permit': 'collecting permit',
-  'export-permit': 'export permit',
-  'field-note': "collector's field note",
-  publication: 'publication',
-  'importers-list': "importer's list",
-  invoice: 'invoice',
-  letter: 'letter',
-  'other-document': 'document',
-  appearance: 'look at the animals',
+/** What people call one and several pieces of each kind of evidence. */
+const kindWords: Readonly<Record<EvidenceKind, (count: number) => string>> = {
+  'collecting-permit': (count) => (count === 1 ? say`a collecting permit` : say`${count} collecting permits`),
+  'export-permit': (count) => (count === 1 ? say`an export permit` : say`${count} export permits`),
+  'field-note': (count) => (count === 1 ? say`a collector's field note` : say`${count} collector's field notes`),
+  publication: (count) => (count === 1 ? say`a publication` : say`${count} publications`),
+  'importers-list': (count) => (count === 1 ? say`an importer's list` : say`${count} importer's lists`),
+  invoice: (count) => (count === 1 ? say`an invoice` : say`${count} invoices`),
+  letter: (count) => (count === 1 ? say`a letter` : say`${count} letters`),
+  'other-document': (count) => (count === 1 ? say`a document` : say`${count} documents`),
+  appearance: (count) => (count === 1 ? say`a look at the animals` : say`${count} looks at the animals`),
 };
 
 /** How well a claim stands and why, and what would raise it, in sentences that name no person and no paper. */
@@ -25,44 +26,47 @@ export function explainStanding(evidence: readonly Bears[]): ExplainedStanding {
   const found = standingOfClaim(evidence);
   const deciding = evidence.filter(({ id }) => found.decidedBy.includes(id));
   const waiting = evidence.filter(({ review, isWithdrawn }) => review === 'pending' && !isWithdrawn).length;
-  const because = `${wordOf(found.standing)}, because ${reasons[found.standing](deciding, evidence)}`;
-  const [raised] = [raisedBy[found.standing]];
+  const because = say`${wordOf(found.standing)}, because ${reasons[found.standing](deciding, evidence)}`;
+  const raised = raisedBy[found.standing];
+  if (raised === null || waiting === 0) return { ...found, because, raisedBy: raised };
   const pending =
-    waiting === 0
-      ? ''
-      : ` ${waiting === 1 ? 'One piece' : `${waiting} pieces`} of evidence wait${waiting === 1 ? 's' : ''} for a review.`;
-  return { ...found, because, raisedBy: raised === null ? null : raised + pending };
+    waiting === 1
+      ? say`One piece of evidence waits for a review.`
+      : say`${waiting} pieces of evidence wait for a review.`;
+  return { ...found, because, raisedBy: together([raised, pending], (sentences) => sentences.join(' ')) };
 }
 
 type Known = ClaimStanding['standing'];
 type Reason = (deciding: readonly Bears[], evidence: readonly Bears[]) => string;
 
 const reasons: Readonly<Record<Known, Reason>> = {
-  documented: (deciding) => `${listed(deciding)} ${deciding.length === 1 ? 'names' : 'name'} it.`,
+  documented: (deciding) =>
+    deciding.length === 1 ? say`${listed(deciding)} names it.` : say`${listed(deciding)} name it.`,
   corroborated: (deciding, evidence) =>
-    `${listed(deciding)} name it, ${independent(deciding, evidence)} of them independent of each other, and nothing contradicts it.`,
+    say`${listed(deciding)} name it, ${independent(deciding, evidence)} of them independent of each other, and nothing contradicts it.`,
   stated: (deciding, evidence) => {
     if (deciding.length === 0)
       return countryOnly(evidence)
-        ? 'its papers name only the country of export, so that it is somebody’s word.'
-        : 'it is somebody’s word, and no accepted document names it.';
+        ? say`its papers name only the country of export, so that it is somebody’s word.`
+        : say`it is somebody’s word, and no accepted document names it.`;
     return deciding.length === 1
-      ? `only ${listed(deciding)} names it.`
-      : `${listed(deciding)} name it, but nothing shows that they are independent of each other.`;
+      ? say`only ${listed(deciding)} names it.`
+      : say`${listed(deciding)} name it, but nothing shows that they are independent of each other.`;
   },
-  'by-looks': () => 'it was assigned from how the animals look.',
-  disputed: (deciding) => `${listed(deciding)} ${deciding.length === 1 ? 'contradicts' : 'contradict'} it.`,
+  'by-looks': () => say`it was assigned from how the animals look.`,
+  disputed: (deciding) =>
+    deciding.length === 1 ? say`${listed(deciding)} contradicts it.` : say`${listed(deciding)} contradict it.`,
 };
 
 const raisedBy: Readonly<Record<Known, string | null>> = {
   documented: null,
-  corroborated: 'A primary document that names it: a permit, a field note or a publication on that shipment.',
-  stated: 'A primary document that names it, or two documents of different issuers that agree.',
-  'by-looks': 'A document that names it: looks alone tell no place.',
-  disputed: 'A review that turns the contradicting evidence down; else a claim that agrees with it.',
+  corroborated: say`A primary document that names it: a permit, a field note or a publication on that shipment.`,
+  stated: say`A primary document that names it, or two documents of different issuers that agree.`,
+  'by-looks': say`A document that names it: looks alone tell no place.`,
+  disputed: say`A review that turns the contradicting evidence down; else a claim that agrees with it.`,
 };
 
-const wordOf = (standing: Standing): string => (standing === 'by-looks' ? 'by looks' : standing);
+const wordOf = (standing: Standing): string => (standing === 'by-looks' ? say`by looks` : standing);
 
 const countryOnly = (evidence: readonly Bears[]): boolean =>
   evidence.some(
@@ -74,10 +78,8 @@ const countryOnly = (evidence: readonly Bears[]): boolean =>
 function listed(documents: readonly Bears[]): string {
   const counts = new Map<EvidenceKind, number>();
   for (const { kind } of documents) counts.set(kind, (counts.get(kind) ?? 0) + 1);
-  const parts = [...counts].map(([kind, count]) => {
-    const word = kindWords[kind];
-    if (count === 1) return `${/^[aeiou]/u.test(word) ? 'an' : 'a'} ${word}`;
-    return kind === 'appearance' ? `${count} looks at the animals` : `${count} ${word}s`;
-  });
-  return parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1) ?? ''}`;
+  const parts = [...counts].map(([kind, count]) => kindWords[kind](count));
+  if (parts.length < 2) return parts[0] ?? '';
+  const first = together(parts.slice(0, -1), (words) => words.join(', '));
+  return say`${first} and ${parts.at(-1)}`;
 }

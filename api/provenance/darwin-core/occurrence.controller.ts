@@ -6,6 +6,7 @@ import { ApiProblems } from '../../platform/api-problems.ts';
 import { DARWIN_CORE, occurrenceTerms } from './darwin-core-terms.ts';
 import { OccurrenceQuery } from './occurrence.dto.ts';
 import { OccurrenceService } from './occurrence.service.ts';
+import { AsItStands } from '../../platform/readers-words.interceptor.ts';
 
 const numbers = ['decimalLatitude', 'decimalLongitude', 'coordinateUncertaintyInMeters'];
 
@@ -30,6 +31,7 @@ const linkedData = {
 };
 
 @ApiTags('claims')
+@AsItStands()
 @Controller('individuals/:id/occurrence')
 export class OccurrenceController {
   constructor(@Inject(OccurrenceService) private readonly occurrences: OccurrenceService) {}

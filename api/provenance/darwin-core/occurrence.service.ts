@@ -7,6 +7,7 @@ import { occurrenceOf } from './occurrence-terms.ts';
 import { findOccurrence } from './occurrence.queries.ts';
 import type { OccurrenceQuery } from './occurrence.dto.ts';
 import { simpleCsv } from './simple-csv.ts';
+import { say } from '../../platform/say.ts';
 
 /** An answer, and what it is. */
 export interface Told {
@@ -29,7 +30,7 @@ export class OccurrenceService {
   private async of(name: string): Promise<OccurrenceTerms> {
     const manager = this.dataSource.manager;
     const animal = await findOccurrence(manager, name);
-    if (!animal) throw new NotFoundProblem('animal', name);
+    if (!animal) throw new NotFoundProblem(say`animal`, name);
     const sourceIds = animal.sourceId === null ? [] : [animal.sourceId];
     return occurrenceOf(animal, await findClaimsAbout(manager, { individualIds: [animal.id], sourceIds }, 200));
   }

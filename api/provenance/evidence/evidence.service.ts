@@ -17,6 +17,7 @@ import type { EvidenceChangeRequest, NewEvidenceRequest, ReviewRequest } from '.
 import { Evidence } from './evidence.entity.ts';
 import { findEvidence } from './evidence.queries.ts';
 import type { EvidenceView } from './evidence.view.ts';
+import { say } from '../../platform/say.ts';
 
 export const evidenceKind: Kind<Evidence, EvidenceView> = { word: 'evidence', entity: Evidence, find: findEvidence };
 
@@ -30,7 +31,7 @@ export class EvidenceService {
 
   /** One piece of evidence; 404 where there is none. */
   async get(id: string): Promise<EvidenceView> {
-    return present(await findEvidence(this.dataSource.manager, id), () => new NotFoundProblem('evidence', id));
+    return present(await findEvidence(this.dataSource.manager, id), () => new NotFoundProblem(say`evidence`, id));
   }
 
   /** Adds evidence of the acting keeper, which waits for a review; 422 unless the claim stands. */
@@ -47,7 +48,7 @@ export class EvidenceService {
         ...dateColumns('dated', request.dated ?? null),
       });
       noteAdded(manager, 'evidence', id);
-      return present(await findEvidence(manager, id), () => new NotFoundProblem('evidence', id));
+      return present(await findEvidence(manager, id), () => new NotFoundProblem(say`evidence`, id));
     });
   }
 
@@ -59,7 +60,7 @@ export class EvidenceService {
       await requireOfClaim(manager, request.repeatsId, evidence.claimId, id);
       const dated = request.dated === undefined ? {} : dateColumns('dated', request.dated);
       await writeChange(manager, evidenceKind, evidence, { ...sentFields(request, plainFields), ...dated });
-      return present(await findEvidence(manager, id), () => new NotFoundProblem('evidence', id));
+      return present(await findEvidence(manager, id), () => new NotFoundProblem(say`evidence`, id));
     });
   }
 
@@ -72,10 +73,10 @@ export class EvidenceService {
       await lockPedigree(manager);
       const evidence = await lockSeen(manager, id);
       if (evidence.keeperId === reviewer.id)
-        throw new ForbiddenProblem('Nobody reviews their own evidence. Ask another registrar.');
+        throw new ForbiddenProblem(say`Nobody reviews their own evidence. Ask another registrar.`);
       if (!isMatch(match, evidence.version)) throw new StaleProblem(await findEvidence(manager, id));
       if (evidence.withdrawnAt !== null)
-        throw new ConflictProblem('This evidence was withdrawn. There is nothing to review.');
+        throw new ConflictProblem(say`This evidence was withdrawn. There is nothing to review.`);
       await noteChange(manager, 'evidence', id);
       await writeChange(manager, evidenceKind, evidence, {
         review: request.verdict,
@@ -84,7 +85,7 @@ export class EvidenceService {
         reviewReason: request.reason,
       });
       sayOfChange(manager, id, { action: 'reviewed', reason: request.reason });
-      return present(await findEvidence(manager, id), () => new NotFoundProblem('evidence', id));
+      return present(await findEvidence(manager, id), () => new NotFoundProblem(say`evidence`, id));
     });
   }
 }
@@ -94,7 +95,7 @@ export async function lockUnreviewed(manager: EntityManager, id: string, match: 
   const evidence = await lockStanding(manager, evidenceKind, id, match);
   if (evidence.review === 'pending') return evidence;
   throw new ConflictProblem(
-    'This evidence was reviewed as it is. Withdraw it and bring it again as it should be, so that it is reviewed anew.',
+    say`This evidence was reviewed as it is. Withdraw it and bring it again as it should be, so that it is reviewed anew.`,
   );
 }
 
@@ -107,7 +108,7 @@ async function lockSeen(manager: EntityManager, id: string): Promise<Evidence> {
         .andWhere(seenIn.evidence('e'))
         .getOne()
     : null;
-  return present(evidence, () => new NotFoundProblem('evidence', id));
+  return present(evidence, () => new NotFoundProblem(say`evidence`, id));
 }
 
 /** What evidence repeats is another one of the same claim, and does not repeat it in turn. */
@@ -124,6 +125,6 @@ async function requireOfClaim(
     throw new InvalidProblem(detail, [{ pointer: '/repeatsId', detail }]);
   };
   if (other.claimId !== claimId.toLowerCase())
-    refuse('This evidence is of another claim. Choose one of the same claim.');
-  if (other.id === ownId) refuse('Evidence cannot repeat itself.');
+    refuse(say`This evidence is of another claim. Choose one of the same claim.`);
+  if (other.id === ownId) refuse(say`Evidence cannot repeat itself.`);
 }

@@ -17,6 +17,7 @@ import { findEvidenceFile } from './evidence-file.queries.ts';
 import { FileIntake, noteFile } from './file-intake.service.ts';
 import type { ReceivedFile } from './received-file.ts';
 import type { ServedFile } from './serve-file.ts';
+import { say } from '../../platform/say.ts';
 
 /** The papers themselves, as files. */
 @Injectable()
@@ -30,7 +31,7 @@ export class EvidenceFilesService {
   /** The file of a piece of evidence; 404 where there is none, or whoever asks may not see it. */
   async get(id: string): Promise<ServedFile> {
     const found = await findEvidenceFile(this.dataSource.manager, id);
-    const { hash, mediaType } = present(found, () => new NotFoundProblem('evidence', id));
+    const { hash, mediaType } = present(found, () => new NotFoundProblem(say`evidence`, id));
     if (hash === null || mediaType === null) throw noFile();
     return {
       mediaType,
@@ -53,7 +54,7 @@ export class EvidenceFilesService {
       const evidence = await lockOwn(manager, id, match);
       await noteFile(manager, taken);
       await writeChange(manager, evidenceKind, evidence, { fileHash: taken.hash });
-      return present(await findEvidence(manager, id), () => new NotFoundProblem('evidence', id));
+      return present(await findEvidence(manager, id), () => new NotFoundProblem(say`evidence`, id));
     });
   }
 }
@@ -63,9 +64,9 @@ async function lockOwn(manager: EntityManager, id: string, match: VersionMatch):
   const evidence = await lockUnreviewed(manager, id, match);
   if (isOwn(evidence)) return evidence;
   throw new ForbiddenProblem(
-    'Only whoever brought this evidence can put the paper to it. Ask them, or bring your own.',
+    say`Only whoever brought this evidence can put the paper to it. Ask them, or bring your own.`,
   );
 }
 
 const noFile = (): Problem =>
-  new Problem('not-found', 404, 'Not found', 'This evidence has no file. It is known by its reference only.');
+  new Problem('not-found', 404, say`Not found`, say`This evidence has no file. It is known by its reference only.`);

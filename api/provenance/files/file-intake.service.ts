@@ -11,6 +11,7 @@ import { remakePicture } from './picture.ts';
 import { PictureTurns } from './picture-turns.ts';
 import type { ReceivedFile } from './received-file.ts';
 import { StoredFile } from './stored-file.entity.ts';
+import { say } from '../../platform/say.ts';
 
 const checkPdf = longTaskModule<Uint8Array, string | null>('./pdf-check.task.ts', import.meta.url);
 
@@ -43,7 +44,7 @@ export class FileIntake {
   private async pdf({ bytes, pointer }: ReceivedFile): Promise<Content> {
     const most = this.settings.documentBytes;
     if (bytes.length > most)
-      throw tooLarge('A PDF', most, 'Scan it with fewer points per inch, or divide it.', pointer);
+      throw tooLarge(say`A PDF`, most, say`Scan it with fewer points per inch, or divide it.`, pointer);
     const fault = await this.work.run(checkPdf, new Uint8Array(bytes));
     if (fault !== null) throw new InvalidProblem(fault, [{ pointer, detail: fault }]);
     return { bytes, mediaType: 'application/pdf', width: null, height: null };
@@ -53,7 +54,7 @@ export class FileIntake {
     const { bytes, pointer } = file;
     if (!pictureKinds.includes(kind)) throw wrongKind(whatInstead(kind, use), pointer);
     const most = this.settings.pictureBytes;
-    if (bytes.length > most) throw tooLarge('A picture', most, 'Save it smaller, then send that.', pointer);
+    if (bytes.length > most) throw tooLarge(say`A picture`, most, say`Save it smaller, then send that.`, pointer);
     try {
       return await this.turns.take(() => remakePicture(bytes, use));
     } catch (error) {
@@ -91,9 +92,9 @@ async function kindOf({ bytes }: ReceivedFile): Promise<string> {
 
 function whatInstead(kind: string, use: 'photograph' | 'paper'): string {
   if (/^image\/hei[cf]/.test(kind))
-    return 'HEIC cannot be read here. Save the picture as JPEG (on an iPhone: Settings, Camera, Formats, Most Compatible), then send that.';
-  const found = kind === '' ? '' : ` (it is ${kind})`;
+    return say`HEIC cannot be read here. Save the picture as JPEG (on an iPhone: Settings, Camera, Formats, Most Compatible), then send that.`;
+  const found = kind === '' ? '' : say` (it is ${kind})`;
   return use === 'photograph'
-    ? `This file is no picture that can be taken${found}. Send a photograph as JPEG, PNG or WebP.`
-    : `This file is neither a PDF nor a picture that can be taken${found}. Send a PDF, or a picture as JPEG, PNG or WebP.`;
+    ? say`This file is no picture that can be taken${found}. Send a photograph as JPEG, PNG or WebP.`
+    : say`This file is neither a PDF nor a picture that can be taken${found}. Send a PDF, or a picture as JPEG, PNG or WebP.`;
 }

@@ -1,5 +1,6 @@
 import { inflateRawSync } from 'node:zlib';
 import { readName, refusedDeed } from './pdf-names.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most bytes that the packed objects of one PDF may have together, unpacked. */
 const mostUnpacked = 64_000_000;
@@ -10,7 +11,7 @@ const mostStreams = 50_000;
 /** How far before a stream its dictionary may begin. */
 const longestDictionary = 16_384;
 
-const again = 'Open it, print it as a PDF anew, and send that.';
+const again = say`Open it, print it as a PDF anew, and send that.`;
 
 /**
  * Looks whether a file is a PDF and nothing but a paper: a PDF from its first byte to its last, that can be read without a passphrase,
@@ -24,18 +25,19 @@ export function faultOfPdf(bytes: Uint8Array): string | null {
 }
 
 function faultOfFrame(text: string): string | null {
-  if (!/^%PDF-[12]\.\d[\r\n\t ]/.test(text)) return `This PDF does not begin as one. ${again}`;
+  if (!/^%PDF-[12]\.\d[\r\n\t ]/.test(text)) return say`This PDF does not begin as one. ${again}`;
   if (!/\bstartxref\s{1,8}\d{1,10}\s{1,8}%%EOF[\s\0]{0,64}$/.test(text.slice(-1200)))
-    return `This PDF ends too early, or something hangs behind its end. ${again}`;
-  if (!/\d+\s+\d+\s+obj\b/.test(text)) return `This PDF holds no page. ${again}`;
+    return say`This PDF ends too early, or something hangs behind its end. ${again}`;
+  if (!/\d+\s+\d+\s+obj\b/.test(text)) return say`This PDF holds no page. ${again}`;
   return null;
 }
 
 /** Something else as well: an archive is read from its end, a page from wherever its first tag stands. */
 function faultOfDisguise(file: Buffer, text: string): string | null {
-  if (/<(?:!doctype\s+html|html|script|iframe|svg)[\s>]/i.test(text)) return `This PDF is a web page as well. ${again}`;
+  if (/<(?:!doctype\s+html|html|script|iframe|svg)[\s>]/i.test(text))
+    return say`This PDF is a web page as well. ${again}`;
   for (let at = text.indexOf('PK\x05\x06'); at !== -1; at = text.indexOf('PK\x05\x06', at + 4))
-    if (isEndOfArchive(file, at)) return `This PDF is an archive as well. ${again}`;
+    if (isEndOfArchive(file, at)) return say`This PDF is an archive as well. ${again}`;
   return null;
 }
 
@@ -49,19 +51,19 @@ function isEndOfArchive(file: Buffer, at: number): boolean {
 
 function faultOfDeeds(text: string): string | null {
   const deed = refusedDeed(text);
-  return deed === null ? null : `This PDF ${deed}. ${again}`;
+  return deed === null ? null : say`This PDF ${deed}. ${again}`;
 }
 
 function faultOfStreams(file: Buffer, text: string): string | null {
   let left = mostUnpacked;
   let streams = 0;
   for (const found of text.matchAll(/(?<!end)stream[^\r\n]{0,256}(?:\r\n|\n|\r)/g)) {
-    if (++streams > mostStreams) return `This PDF has too many parts. ${again}`;
+    if (++streams > mostStreams) return say`This PDF has too many parts. ${again}`;
     const dictionary = dictionaryBefore(text, found.index);
-    if (dictionary === null) return `This PDF is written in a way that cannot be checked. ${again}`;
+    if (dictionary === null) return say`This PDF is written in a way that cannot be checked. ${again}`;
     const packed = file.subarray(found.index + found[0].length);
     const unpacked = unpack(dictionary, packed, left);
-    if (unpacked === null) return `This PDF packs its parts in a way that cannot be checked. ${again}`;
+    if (unpacked === null) return say`This PDF packs its parts in a way that cannot be checked. ${again}`;
     left -= unpacked.length;
     const fault = faultOfDeeds(unpacked);
     if (fault !== null) return fault;

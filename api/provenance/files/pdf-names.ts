@@ -1,17 +1,18 @@
+import { say } from '../../platform/say.ts';
 /** What a PDF can do besides showing its pages, by the names that stand for it in the file, and what people call it. */
 const refused: Readonly<Record<string, string>> = {
-  Encrypt: 'is locked with a passphrase or against copying',
-  JavaScript: 'holds a script',
-  Rendition: 'holds a film or sound',
-  Launch: 'starts a program',
-  EmbeddedFile: 'holds another file',
-  EmbeddedFiles: 'holds another file',
-  FileAttachment: 'holds another file',
-  GoToE: 'holds another file',
-  RichMedia: 'holds a film or a program',
-  SubmitForm: 'sends a form away',
-  ImportData: 'fetches data from elsewhere',
-  XFA: 'holds a form with a program of its own',
+  Encrypt: say`is locked with a passphrase or against copying`,
+  JavaScript: say`holds a script`,
+  Rendition: say`holds a film or sound`,
+  Launch: say`starts a program`,
+  EmbeddedFile: say`holds another file`,
+  EmbeddedFiles: say`holds another file`,
+  FileAttachment: say`holds another file`,
+  GoToE: say`holds another file`,
+  RichMedia: say`holds a film or a program`,
+  SubmitForm: say`sends a form away`,
+  ImportData: say`fetches data from elsewhere`,
+  XFA: say`holds a form with a program of its own`,
 };
 
 const delimiter = '\\0\\t\\n\\f\\r ()<>\\[\\]{}/%';
@@ -24,7 +25,7 @@ const attachedFile = /\/EF\s*(<<|\d+\s+\d+\s+R)/;
 export function refusedDeed(text: string): string | null {
   const plain = plainName.exec(text)?.[1];
   if (plain !== undefined) return refused[plain] ?? null;
-  if (attachedFile.test(text)) return 'holds another file';
+  if (attachedFile.test(text)) return say`holds another file`;
   for (const [, name] of text.matchAll(escapedName)) {
     const deed = refused[readName(name ?? '')];
     if (deed !== undefined) return deed;

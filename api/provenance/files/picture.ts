@@ -1,5 +1,6 @@
 import sharp, { type Metadata, type Sharp } from 'sharp';
 import { FileFault } from './file-fault.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most pixels that a picture may have; what claims more is not decoded. */
 const mostPixels = 60_000_000;
@@ -63,11 +64,11 @@ function inFormat(picture: Sharp, format: string): Sharp {
 }
 
 async function metadataOf(bytes: Uint8Array): Promise<Metadata> {
-  if (bytes.length === 0) throw new FileFault('This picture is empty. Choose it again.');
+  if (bytes.length === 0) throw new FileFault(say`This picture is empty. Choose it again.`);
   const metadata = await opened(bytes).metadata().catch(tell);
   if ((metadata.pages ?? 1) > 1)
     throw new FileFault(
-      'This file holds several pictures, or one that moves. Save the one that matters as a picture of its own.',
+      say`This file holds several pictures, or one that moves. Save the one that matters as a picture of its own.`,
     );
   return metadata;
 }
@@ -81,9 +82,9 @@ function tell(error: unknown): never {
   const words = error instanceof Error ? error.message : '';
   if (/pixel limit/i.test(words))
     throw new FileFault(
-      `This picture has more than ${mostPixels / 1_000_000} million pixels. Save it smaller, then send that.`,
+      say`This picture has more than ${mostPixels / 1_000_000} million pixels. Save it smaller, then send that.`,
     );
   if (/timeout/i.test(words))
-    throw new FileFault(`This picture takes longer than ${mostSeconds} seconds to read. Save it as a plain JPEG.`);
-  throw new FileFault('This picture is damaged or ends too early. Open it, save it again as JPEG, and send that.');
+    throw new FileFault(say`This picture takes longer than ${mostSeconds} seconds to read. Save it as a plain JPEG.`);
+  throw new FileFault(say`This picture is damaged or ends too early. Open it, save it again as JPEG, and send that.`);
 }

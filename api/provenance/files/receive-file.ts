@@ -9,6 +9,7 @@ import { RateLimits } from '../../platform/rate-limits.ts';
 import { settingsKey, type Settings } from '../../platform/settings.ts';
 import { tooLarge, wrongKind } from './file-fault.ts';
 import type { FileRequest, ReceivedFile } from './received-file.ts';
+import { say } from '../../platform/say.ts';
 
 /** How many files one copy of the service takes in at a time; each is held in memory. */
 const filesAtOnce = 8;
@@ -51,7 +52,7 @@ export class ReceiveFile implements NestMiddleware<FileRequest, Response> {
     const leave = this.#gate.enter();
     response.once('close', leave);
     if ((request.headers['content-encoding'] ?? 'identity') !== 'identity')
-      throw wrongKind('The body is packed; send the file as it is.', '');
+      throw wrongKind(say`The body is packed; send the file as it is.`, '');
     const isForm = Boolean(request.is('multipart/form-data'));
     const pointer = isForm ? '/file' : '';
     if (Number(request.headers['content-length'] ?? 0) > this.#most + 20_000) throw largerThan(this.#most, pointer);
@@ -60,7 +61,7 @@ export class ReceiveFile implements NestMiddleware<FileRequest, Response> {
       throw wrongKind('Send a form (multipart/form-data) with the file as "file".', '');
     const bytes = isForm ? request.file?.buffer : await readBody(request, this.#most);
     if (bytes === undefined) throw noFile();
-    if (bytes.length === 0) throw invalid('This file is empty. Choose it again.', pointer);
+    if (bytes.length === 0) throw invalid(say`This file is empty. Choose it again.`, pointer);
     // a form's fields are checked as any body is; of a bare file nothing is left to check
     request.body = isForm ? { ...(request.body as object) } : {};
     return { bytes, pointer };
@@ -105,19 +106,19 @@ function asProblem(error: unknown, most: number): unknown {
   if (error instanceof multer.MulterError) {
     if (error.code === 'LIMIT_FILE_SIZE') return largerThan(most, '/file');
     if (error.code.startsWith('LIMIT_F') && error.field !== undefined && error.code !== 'LIMIT_FILE_COUNT')
-      return invalid('A field of the form has a name or a value that is too long.', `/${error.field.slice(0, 100)}`);
+      return invalid(say`A field of the form has a name or a value that is too long.`, `/${error.field.slice(0, 100)}`);
     return noFile();
   }
   // What is left comes from the reader of forms: a body that ends too early or has no boundary.
   const isOfForm = error instanceof Error && /multipart|boundary|form|header/i.test(error.message);
   return isOfForm
-    ? new Problem('malformed', 400, 'Not understood', 'The form is damaged or ends too early. Send it again.')
+    ? new Problem('malformed', 400, say`Not understood`, say`The form is damaged or ends too early. Send it again.`)
     : error;
 }
 
 const largerThan = (most: number, pointer: string): Problem =>
-  tooLarge('A file', most, 'Save it smaller, then send that.', pointer);
+  tooLarge(say`A file`, most, say`Save it smaller, then send that.`, pointer);
 
-const noFile = (): Problem => invalid('The form must have one file, in the field "file".', '/file');
+const noFile = (): Problem => invalid(say`The form must have one file, in the field "file".`, '/file');
 
 const invalid = (detail: string, pointer: string): Problem => new InvalidProblem(detail, [{ pointer, detail }]);

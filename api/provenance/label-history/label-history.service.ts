@@ -24,6 +24,7 @@ import {
   type LineRow,
 } from './label-history.queries.ts';
 import type { LabelEventView, LabelHistoryView } from './label-history.view.ts';
+import { say } from '../../platform/say.ts';
 
 type About = Parameters<typeof readClaims>[1];
 
@@ -36,7 +37,7 @@ export class LabelHistoryService {
   async ofAnimal(name: string): Promise<LabelHistoryView> {
     const manager = this.dataSource.manager;
     const animal = await findAnimal(manager, name);
-    if (!animal) throw new NotFoundProblem('animal', name);
+    if (!animal) throw new NotFoundProblem(say`animal`, name);
     const entries = await readEntriesOf(manager, 'individual', [animal.id], 'lineId');
     const lineIds = [...new Set([animal.lineId, ...entries.flatMap(({ from, to }) => [from, to])])].filter(
       (id) => id !== null,
@@ -64,7 +65,7 @@ export class LabelHistoryService {
     const manager = this.dataSource.manager;
     const lines = await readLines(manager, [id]);
     const [line] = lines;
-    if (!line) throw new NotFoundProblem('line', id);
+    if (!line) throw new NotFoundProblem(say`line`, id);
     const renamings = await readEntriesOf(manager, 'line', [line.id], 'name');
     const sources = await readSourcesOfLine(manager, line.id);
     const record = { kind: 'line' as const, id: line.id, title: line.name };

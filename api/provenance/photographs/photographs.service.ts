@@ -22,6 +22,7 @@ import type { NewPhotographRequest, PhotographChangeRequest, PictureQuery } from
 import { Photograph } from './photograph.entity.ts';
 import { findPhotograph, findPicture } from './photograph.queries.ts';
 import type { PhotographRecordView } from './photograph.view.ts';
+import { say } from '../../platform/say.ts';
 
 export const photographKind: Kind<Photograph, PhotographRecordView> = {
   word: 'photograph',
@@ -41,13 +42,13 @@ export class PhotographsService {
 
   /** One photograph; 404 where there is none. */
   async get(id: string): Promise<PhotographRecordView> {
-    return present(await findPhotograph(this.dataSource.manager, id), () => new NotFoundProblem('photograph', id));
+    return present(await findPhotograph(this.dataSource.manager, id), () => new NotFoundProblem(say`photograph`, id));
   }
 
   /** The picture of a photograph, as it is kept or small; 404. */
   async picture(id: string, { size = 'whole' }: PictureQuery): Promise<ServedFile> {
     const found = await findPicture(this.dataSource.manager, id);
-    const { hash, mediaType, number, takenOn } = present(found, () => new NotFoundProblem('photograph', id));
+    const { hash, mediaType, number, takenOn } = present(found, () => new NotFoundProblem(say`photograph`, id));
     const name = ['animal', formatRegistryNumber(number), takenOn].filter((part) => part !== null).join('-');
     return size === 'small'
       ? { mediaType: 'image/jpeg', name, tag: `${hash}-small`, isLasting: true, open: () => this.small.get(hash) }
@@ -72,7 +73,7 @@ export class PhotographsService {
         ...dateColumns('takenOn', request.takenOn ?? null),
       });
       noteAdded(manager, 'photograph', id);
-      return present(await findPhotograph(manager, id), () => new NotFoundProblem('photograph', id));
+      return present(await findPhotograph(manager, id), () => new NotFoundProblem(say`photograph`, id));
     });
   }
 
@@ -82,7 +83,7 @@ export class PhotographsService {
       const photograph = await lockStanding(manager, photographKind, id, match);
       const takenOn = request.takenOn === undefined ? {} : dateColumns('takenOn', request.takenOn);
       await writeChange(manager, photographKind, photograph, { ...sentFields(request, ['view', 'notes']), ...takenOn });
-      return present(await findPhotograph(manager, id), () => new NotFoundProblem('photograph', id));
+      return present(await findPhotograph(manager, id), () => new NotFoundProblem(say`photograph`, id));
     });
   }
 }

@@ -1,5 +1,6 @@
 import { countryOfPoint, isInCountry } from './country-of-point.ts';
 import type { ExactPlace } from './generalised-place.ts';
+import { say } from '../../platform/say.ts';
 
 /** Codes of Darwin Core for the high seas and for a country that is not known. */
 const NO_COUNTRY = ['XZ', 'ZZ'];
@@ -13,9 +14,9 @@ export function placeWarnings(place: ExactPlace): string[] {
   if (latitude === null || longitude === null || country === null || NO_COUNTRY.includes(country)) return [];
   if (isInCountry(latitude, longitude, country, place.coordinateUncertaintyM ?? 0) !== false) return [];
   const there = countryOfPoint(latitude, longitude);
-  const where = there === null ? 'at sea, or on land of no country' : `in ${nameOf(there)}`;
+  const where = there === null ? say`at sea, or on land of no country` : say`in ${nameOf(there)}`;
   return [
-    `The coordinates lie ${where}, not in ${nameOf(country)}. Check their signs, that latitude comes first, and the country.`,
+    say`The coordinates lie ${where}, not in ${nameOf(country)}. Check their signs, that latitude comes first, and the country.`,
   ];
 }
 

@@ -21,6 +21,7 @@ import { isAtEqualOdds, isSameParents, unknownParents, type Parents } from './pa
 import { insertParents, readSides, tierAbove, writeParents } from './parents.queries.ts';
 import { raiseYoung } from './raise-young.ts';
 import { requestedParents } from './requested-parents.ts';
+import { say } from '../../platform/say.ts';
 
 export const clutchKind: Kind<Clutch, ClutchView> = { word: 'clutch', entity: Clutch, find: findClutch };
 
@@ -33,7 +34,7 @@ export class ClutchesService {
 
   /** One clutch, whole; 404 where there is none. */
   async get(id: string): Promise<ClutchView> {
-    return present(await findClutch(this.dataSource.manager, id), () => new NotFoundProblem('clutch', id));
+    return present(await findClutch(this.dataSource.manager, id), () => new NotFoundProblem(say`clutch`, id));
   }
 
   /**
@@ -96,7 +97,7 @@ export class ClutchesService {
 /** A clutch as it was just written; 422 where its dates, or those of its young, cannot be. */
 async function presentPossible(manager: EntityManager, id: string, young: string): Promise<ClutchView> {
   const clutch = await findPossibleClutch(manager, id, { parents: '/laid', young });
-  return present(clutch, () => new NotFoundProblem('clutch', id));
+  return present(clutch, () => new NotFoundProblem(say`clutch`, id));
 }
 
 async function housedAt(manager: EntityManager, clutch: Pick<Clutch, 'pairingId' | 'laid'>): Promise<Parents | null> {
@@ -115,9 +116,9 @@ function originOf(
   const refuse = (detail: string): never => {
     throw new InvalidProblem(detail, [{ pointer: '/parentsFromPairing', detail }]);
   };
-  if (said && !housed) refuse('This clutch was not laid in a pairing that could tell its parents. Name them.');
+  if (said && !housed) refuse(say`This clutch was not laid in a pairing that could tell its parents. Name them.`);
   if (said && parents && !isAtEqualOdds(parents))
-    refuse('Parents with odds or reasons of their own do not come from the housing. Leave out one of the two.');
+    refuse(say`Parents with odds or reasons of their own do not come from the housing. Leave out one of the two.`);
   if (said !== undefined) return { parentsFromPairing: said };
   return parents ? { parentsFromPairing: housed !== null && isSameParents(parents, housed) } : {};
 }
@@ -130,7 +131,7 @@ async function replaceLosses(manager: EntityManager, clutchId: string, losses: r
 async function writeLosses(manager: EntityManager, clutchId: string, losses: readonly LossRequest[]): Promise<void> {
   const twice = losses.findIndex((loss, index) => losses.findIndex((other) => other.cause === loss.cause) !== index);
   if (twice !== -1) {
-    const detail = 'This cause stands here twice. Add the numbers up.';
+    const detail = say`This cause stands here twice. Add the numbers up.`;
     throw new InvalidProblem(detail, [{ pointer: `/losses/${twice}/cause`, detail }]);
   }
   if (losses.length > 0)

@@ -1,5 +1,6 @@
 import type { ParentRole, Sex } from '../../../shared/vocabulary.ts';
 import type { ProblemError } from '../../platform/problem.ts';
+import { say } from '../../platform/say.ts';
 
 /** An animal as a parent: what ranks and checks need. */
 export interface ParentAnimal {
@@ -95,7 +96,7 @@ export function parentErrors(parents: Parents): ProblemError[] {
     if (animal && sires.has(animal.id))
       errors.push({
         pointer: `/dams/${index}/individualId`,
-        detail: `${nameOf(animal)} stands among the sires too. Give pairs where the sex is not known.`,
+        detail: say`${nameOf(animal)} stands among the sires too. Give pairs where the sex is not known.`,
       });
   });
   return errors;
@@ -111,17 +112,17 @@ function sideErrors(role: ParentRole, side: readonly Candidate[]): ProblemError[
         {
           pointer,
           detail: animal
-            ? `${nameOf(animal)} stands here twice. Give its weight once.`
-            : 'The unknown animal stands here twice.',
+            ? say`${nameOf(animal)} stands here twice. Give its weight once.`
+            : say`The unknown animal stands here twice.`,
         },
       ];
     if (animal && animal.number === null && animal.sex === wrongSex[role])
-      return [{ pointer, detail: `A private animal can no longer stand here. Name all ${role}s anew.` }];
+      return [{ pointer, detail: say`A private animal can no longer stand here. Name all ${role}s anew.` }];
     if (animal?.sex === wrongSex[role])
       return [
         {
           pointer,
-          detail: `${nameOf(animal)} is recorded as ${animal.sex} and cannot be a ${role}. Correct its sex or choose another.`,
+          detail: say`${nameOf(animal)} is recorded as ${animal.sex} and cannot be a ${role}. Correct its sex or choose another.`,
         },
       ];
     return [];
@@ -132,15 +133,16 @@ function pairErrors(pairs: readonly CandidatePair[]): ProblemError[] {
   const seen = new Set<string>();
   return pairs.flatMap(({ a, b }, index): ProblemError[] => {
     const pointer = `/pairs/${index}`;
-    if (a.id === b.id) return [{ pointer: `${pointer}/b`, detail: `${nameOf(a)} cannot be a pair with itself.` }];
+    if (a.id === b.id) return [{ pointer: `${pointer}/b`, detail: say`${nameOf(a)} cannot be a pair with itself.` }];
     const key = a.id < b.id ? `${a.id} ${b.id}` : `${b.id} ${a.id}`;
     if (seen.has(key))
-      return [{ pointer, detail: `${nameOf(a)} and ${nameOf(b)} stand here twice. Give their weight once.` }];
+      return [{ pointer, detail: say`${nameOf(a)} and ${nameOf(b)} stand here twice. Give their weight once.` }];
     seen.add(key);
     if (a.sex === b.sex && a.sex !== 'unsexed')
-      return [{ pointer, detail: `${nameOf(a)} and ${nameOf(b)} are both recorded as ${a.sex}.` }];
+      return [{ pointer, detail: say`${nameOf(a)} and ${nameOf(b)} are both recorded as ${a.sex}.` }];
     return [];
   });
 }
 
-const nameOf = ({ number }: ParentAnimal): string => (number === null ? 'A private animal' : `The animal ${number}`);
+const nameOf = ({ number }: ParentAnimal): string =>
+  number === null ? say`A private animal` : say`The animal ${number}`;

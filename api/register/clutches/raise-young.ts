@@ -8,6 +8,7 @@ import { requireStanding } from '../standing.queries.ts';
 import type { Clutch } from './clutch.entity.ts';
 import type { OffspringRequest, YoungRequest } from './clutch.dto.ts';
 import { readHeritage } from './heritage.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /**
  * Writes the young of a clutch as animals of the acting keeper, and the entry that tells of them. They inherit the species of their
@@ -42,13 +43,13 @@ export async function raiseYoung(
 
 function requestedYoung({ count, animals }: OffspringRequest, at: string): YoungRequest[] {
   if ((count === undefined) === (animals === undefined)) {
-    const detail = 'Say how many young there are in `count`, or list them in `animals`: one of the two.';
+    const detail = say`Say how many young there are in \`count\`, or list them in \`animals\`: one of the two.`;
     throw new InvalidProblem(detail, [{ pointer: `${at}/count`, detail }]);
   }
   return animals ?? Array.from({ length: count ?? 0 }, () => ({}));
 }
 
 function refuseSpecies(at: string): never {
-  const detail = 'The parents do not tell the species: none is known, or they are of different species. Name it.';
+  const detail = say`The parents do not tell the species: none is known, or they are of different species. Name it.`;
   throw new InvalidProblem(detail, [{ pointer: `${at}/speciesId`, detail }]);
 }

@@ -4,6 +4,7 @@ import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import { resolveIndividuals, type Named } from '../individuals/resolve-individuals.queries.ts';
 import type { CandidateRequest, ClutchChangeRequest } from './clutch.dto.ts';
 import { parentErrors, type Candidate, type ParentAnimal, type Parents } from './parents.ts';
+import { say } from '../../platform/say.ts';
 
 /** The two sides as they stand, for a request that names only one. */
 type Sides = () => Promise<Record<'sire' | 'dam', readonly Candidate[]>>;
@@ -20,13 +21,13 @@ export async function requestedParents(
   const { sires, dams, pairs } = request;
   if (!sires && !dams && !pairs) return null;
   if (pairs && (sires?.length || dams?.length)) {
-    const detail = 'Give sires and dams, or pairs, not both.';
+    const detail = say`Give sires and dams, or pairs, not both.`;
     throw new InvalidProblem(detail, [{ pointer: '/pairs', detail }]);
   }
   const animals = await findAnimals(manager, request);
   const parents = pairs ? pairsOf(pairs, animals) : await listsOf(request, animals, standing);
   const errors = parentErrors(parents);
-  if (errors.length > 0) throw new InvalidProblem('Some parents cannot be taken; each is named below.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`Some parents cannot be taken; each is named below.`, errors);
   return parents;
 }
 

@@ -7,6 +7,7 @@ import { Conditions, likePattern } from '../keyset.ts';
 import { figureColumns } from './figure-columns.ts';
 import { figureSorts, type IndividualQuery } from './individual.dto.ts';
 import { hasNumber } from './merged-records.queries.ts';
+import { say } from '../../platform/say.ts';
 
 const longestNumber = 12;
 const mostWords = 10;
@@ -88,14 +89,14 @@ function addFigureBounds(conditions: Conditions, query: IndividualQuery, figures
 function wordsOf(text: string): string[] {
   const words = text.split(/\s+/).filter((word) => word !== '');
   if (words.length <= mostWords) return words;
-  const detail = `Search for at most ${mostWords} words at once.`;
+  const detail = say`Search for at most ${mostWords} words at once.`;
   throw new InvalidProblem(detail, [{ pointer: '/q', detail }]);
 }
 
 function serialOf(text: string): number {
   const serial = parseRegistryNumber(text);
   if (serial !== null) return serial;
-  const detail = `${text} is no registry number: its digits and its check character do not fit. Read it again.`;
+  const detail = say`${text} is no registry number: its digits and its check character do not fit. Read it again.`;
   throw new InvalidProblem(detail, [{ pointer: '/number', detail }]);
 }
 

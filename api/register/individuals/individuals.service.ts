@@ -17,6 +17,7 @@ import { Individual } from './individual.entity.ts';
 import { findIndividual } from './individual.queries.ts';
 import type { IndividualView } from './individual.view.ts';
 import { insertIndividuals, originOf, tierOf } from './individual-origin.ts';
+import { say } from '../../platform/say.ts';
 
 export const individualKind: Kind<Individual, IndividualView> = {
   word: 'animal',
@@ -34,7 +35,7 @@ export class IndividualsService {
 
   /** One animal, whole; 404 where there is none. */
   async get(id: string): Promise<IndividualView> {
-    return present(await findIndividual(this.dataSource.manager, id), () => new NotFoundProblem('animal', id));
+    return present(await findIndividual(this.dataSource.manager, id), () => new NotFoundProblem(say`animal`, id));
   }
 
   /** Adds an animal of the acting keeper; 409 where the code is taken, 422 where it names what is not there or cannot be. */
@@ -47,7 +48,7 @@ export class IndividualsService {
       await insertIndividuals(manager, keeper.id, [{ id, ...request, clutchTier }]);
       noteAdded(manager, 'individual', id);
       await refuseImpossibleIndividual(manager, id);
-      return present(await findIndividual(manager, id), () => new NotFoundProblem('animal', id));
+      return present(await findIndividual(manager, id), () => new NotFoundProblem(say`animal`, id));
     });
   }
 
@@ -75,7 +76,7 @@ export class IndividualsService {
         ...(isDead ? { status: 'died' as const } : {}),
       });
       await refuseImpossibleIndividual(manager, id);
-      return present(await findIndividual(manager, id), () => new NotFoundProblem('animal', id));
+      return present(await findIndividual(manager, id), () => new NotFoundProblem(say`animal`, id));
     });
   }
 }

@@ -4,6 +4,7 @@ import type { Sex } from '../../../shared/vocabulary.ts';
 import { seen } from '../../people/visibility.ts';
 import { isId } from '../../platform/ids.ts';
 import { InvalidProblem, type ProblemError } from '../../platform/problem.ts';
+import { say } from '../../platform/say.ts';
 
 /** An animal that a request named by its id or its registry number, and where it did. */
 export interface Named {
@@ -49,18 +50,19 @@ export async function resolveIndividuals(
     });
     return [];
   });
-  if (errors.length > 0) throw new InvalidProblem('Some animals are not in the register; each is named below.', errors);
+  if (errors.length > 0)
+    throw new InvalidProblem(say`Some animals are not in the register; each is named below.`, errors);
   return found;
 }
 
 function whyWithdrawn(text: string, kept: string | null): string {
   return kept === null
-    ? `The animal ${text} was withdrawn. Restore it first, or choose another.`
-    : `The record ${text} was merged into ${formatRegistryNumber(kept)}, which is the same animal. Name that one.`;
+    ? say`The animal ${text} was withdrawn. Restore it first, or choose another.`
+    : say`The record ${text} was merged into ${formatRegistryNumber(kept)}, which is the same animal. Name that one.`;
 }
 
 function reasonFor(text: string): string {
-  if (isId(text)) return 'There is no animal with this id.';
-  if (parseRegistryNumber(text) !== null) return `There is no animal with the registry number ${text}.`;
-  return `${text} is neither the id of an animal nor a registry number: the check character of a number must fit.`;
+  if (isId(text)) return say`There is no animal with this id.`;
+  if (parseRegistryNumber(text) !== null) return say`There is no animal with the registry number ${text}.`;
+  return say`${text} is neither the id of an animal nor a registry number: the check character of a number must fit.`;
 }

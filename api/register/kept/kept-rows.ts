@@ -12,6 +12,7 @@ import { PairingMember } from '../pairings/pairing-member.entity.ts';
 import { SpeciesRange } from '../species/species-range.entity.ts';
 import { requireStanding } from '../standing.queries.ts';
 import { ConfirmedWarning } from '../warnings/confirmed-warning.entity.ts';
+import { say } from '../../platform/say.ts';
 
 interface KeptCandidate {
   readonly role: ParentRole;
@@ -156,7 +157,7 @@ async function findStanding(
   );
   const gone = rows.filter((row) => row.withdrawn).map((row) => formatRegistryNumber(row.number));
   if (gone.length > 0) {
-    const detail = `A parent was withdrawn since: ${gone.join(', ')}. Restore it first.`;
+    const detail = say`A parent was withdrawn since: ${gone.join(', ')}. Restore it first.`;
     throw new InvalidProblem(detail, [{ pointer: '/parents', detail }]);
   }
   return new Map(

@@ -14,6 +14,7 @@ import type { LineChangeRequest, NewLineRequest } from './line.dto.ts';
 import { Line } from './line.entity.ts';
 import { findLine } from './line.queries.ts';
 import type { LineView } from './line.view.ts';
+import { say } from '../../platform/say.ts';
 
 export const lineKind: Kind<Line, LineView> = { word: 'line', entity: Line, find: findLine };
 
@@ -24,7 +25,7 @@ export class LinesService {
 
   /** One line; 404 where there is none. */
   async get(id: string): Promise<LineView> {
-    return present(await findLine(this.dataSource.manager, id), () => new NotFoundProblem('line', id));
+    return present(await findLine(this.dataSource.manager, id), () => new NotFoundProblem(say`line`, id));
   }
 
   /** Adds a line; 409 where the species has one of that name, 422 where the species is not there. */
@@ -35,7 +36,7 @@ export class LinesService {
       const id = newId();
       await manager.insert(Line, { id, keeperId: acting().id, ...request });
       noteAdded(manager, 'line', id);
-      return present(await findLine(manager, id), () => new NotFoundProblem('line', id));
+      return present(await findLine(manager, id), () => new NotFoundProblem(say`line`, id));
     });
   }
 
@@ -45,7 +46,7 @@ export class LinesService {
       await lockPedigree(manager);
       const line = await lockStanding(manager, lineKind, id, match);
       await writeChange(manager, lineKind, line, sentFields(request, ['name', 'labelKind', 'policy']));
-      return present(await findLine(manager, id), () => new NotFoundProblem('line', id));
+      return present(await findLine(manager, id), () => new NotFoundProblem(say`line`, id));
     });
   }
 }

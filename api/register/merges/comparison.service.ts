@@ -14,6 +14,7 @@ import { countMoves } from './merge.queries.ts';
 import type { MergeComparisonView } from './merge.view.ts';
 import { clutchesNaming } from './merged-rows.queries.ts';
 import { findObstacles } from './obstacles.ts';
+import { say } from '../../platform/say.ts';
 
 /** Two records side by side, before anybody merges them. */
 @Injectable()
@@ -35,7 +36,7 @@ export class ComparisonService {
 
 /** 422: nothing can be merged into itself. */
 export function sameRecord(pointer: string): InvalidProblem {
-  const detail = 'Both are the same record. Choose two.';
+  const detail = say`Both are the same record. Choose two.`;
   return new InvalidProblem(detail, [{ pointer, detail }]);
 }
 
@@ -46,7 +47,7 @@ export async function compareRecords(
   duplicateId: string,
 ): Promise<MergeComparisonView> {
   const view = async (id: string): Promise<IndividualView> =>
-    present(await findIndividual(manager, id), () => new NotFoundProblem('animal', id));
+    present(await findIndividual(manager, id), () => new NotFoundProblem(say`animal`, id));
   const row = (id: string): Promise<Individual> => manager.findOneByOrFail(Individual, { id });
   const [kept, duplicate] = [await view(keptId), await view(duplicateId)];
   const [keptRow, duplicateRow] = [await row(keptId), await row(duplicateId)];
@@ -78,7 +79,7 @@ function inWords(animal: IndividualView, row: Individual, field: MergeField): st
     case 'origin':
       return animal.clutch?.title ?? animal.source?.title ?? null;
     case 'sex':
-      return [animal.sex, animal.sexBasis === null ? null : `by ${animal.sexBasis}`, date(animal.sexedOn)]
+      return [animal.sex, animal.sexBasis === null ? null : say`by ${animal.sexBasis}`, date(animal.sexedOn)]
         .filter((part) => part !== null)
         .join(', ');
     case 'status':

@@ -2,6 +2,7 @@ import { ApiProperty } from '@nestjs/swagger';
 import { ArrayMaxSize, ArrayUnique, IsArray, IsIn } from 'class-validator';
 import { IdField, IntegerField, TextField } from '../../platform/fields.ts';
 import { mergeFields, type MergeField } from './merge-fields.ts';
+import { say } from '../../platform/say.ts';
 
 /** Which two records to compare. */
 export class ComparisonQuery {
@@ -29,9 +30,9 @@ export class MergeRequest {
     uniqueItems: true,
     maxItems: mergeFields.length,
   })
-  @IsArray({ message: 'must be a list' })
+  @IsArray({ message: say`must be a list` })
   @ArrayMaxSize(mergeFields.length, { message: `must have at most ${mergeFields.length} entries` })
-  @ArrayUnique({ message: 'must name each field once' })
+  @ArrayUnique({ message: say`must name each field once` })
   @IsIn(mergeFields, { each: true, message: `must be of ${mergeFields.join(', ')}` })
   take: MergeField[];
 

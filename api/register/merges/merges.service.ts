@@ -20,6 +20,7 @@ import { clutchesNaming, lockPairingsOf, readParentRows } from './merged-rows.qu
 import { moveRecords } from './move-records.ts';
 import { findObstacles, isOtherRole } from './obstacles.ts';
 import { putBack, refuseChanged } from './put-back.ts';
+import { say } from '../../platform/say.ts';
 
 /** Merges two records of one animal, and parts them again. */
 @Injectable()
@@ -75,8 +76,8 @@ export async function mergeAgain(manager: EntityManager, merge: Merge, reversesI
 export async function undoMerge(manager: EntityManager, id: string, reversesId?: string): Promise<void> {
   await lockPedigree(manager);
   const merge = isId(id) ? await manager.findOneBy(Merge, { id }) : null;
-  if (!merge) throw new NotFoundProblem('merging', id);
-  if (merge.undoneAt !== null) throw new ConflictProblem('This merging was undone already.');
+  if (!merge) throw new NotFoundProblem(say`merging`, id);
+  if (merge.undoneAt !== null) throw new ConflictProblem(say`This merging was undone already.`);
   const { kept, duplicate } = await lockBoth(manager, merge.keptId, merge.duplicateId);
   await refuseChanged(manager, merge, kept, duplicate);
   const note = await noteMerge(manager, kept, duplicate);
@@ -102,7 +103,7 @@ async function lockBoth(
   const found = (id: string): Individual =>
     present(
       both.find((individual) => individual.id === id.toLowerCase()),
-      () => new NotFoundProblem('animal', id),
+      () => new NotFoundProblem(say`animal`, id),
     );
   const locked = { kept: found(keptId), duplicate: found(duplicateId) };
   for (const record of Object.values(locked)) authorize('merge', 'individual', record);
@@ -113,8 +114,8 @@ function requireStanding(individual: Individual, pointer: string): void {
   if (individual.withdrawnAt === null) return;
   const detail =
     individual.mergedIntoId === null
-      ? 'This animal was withdrawn. Restore it first, or choose another.'
-      : 'This record was merged into another already. Choose that one.';
+      ? say`This animal was withdrawn. Restore it first, or choose another.`
+      : say`This record was merged into another already. Choose that one.`;
   throw new InvalidProblem(detail, [{ pointer, detail }]);
 }
 
@@ -139,22 +140,22 @@ async function refuseObstacles(
 ): Promise<void> {
   const path = await pathOfDescent(manager, kept.id, duplicate.id);
   if (path !== null)
-    throw new LoopProblem(path, 'The first and the last of them are two animals, or one of these parents is wrong.');
+    throw new LoopProblem(path, say`The first and the last of them are two animals, or one of these parents is wrong.`);
   const obstacles = (await findObstacles(manager, kept, duplicate)).filter(({ blocks }) => blocks);
   const { sex } = take.includes('sex') ? duplicate : kept;
   const parents = await readParentRows(manager, await clutchesNaming(manager, duplicate.id));
   if (isOtherRole(sex, duplicate.id, parents)) obstacles.push(wrongRole(sex));
   const [first] = obstacles;
-  if (first) throw new ConflictProblem(`These two cannot be merged. ${first.detail}`, { obstacles });
+  if (first) throw new ConflictProblem(say`These two cannot be merged. ${first.detail}`, { obstacles });
 }
 
 const wrongRole = (sex: string): ObstacleView => ({
   code: 'role',
   blocks: true,
-  detail: `The animal would be ${sex}, and the duplicate is recorded as a parent in the role of the other sex. Take the other sex, or correct those clutches first.`,
+  detail: say`The animal would be ${sex}, and the duplicate is recorded as a parent in the role of the other sex. Take the other sex, or correct those clutches first.`,
   records: [],
 });
 
 async function shown(manager: EntityManager, id: string): Promise<MergeView> {
-  return present(await findMerge(manager, id), () => new NotFoundProblem('merging', id));
+  return present(await findMerge(manager, id), () => new NotFoundProblem(say`merging`, id));
 }

@@ -1,7 +1,7 @@
 import { In, type EntityManager } from 'typeorm';
 import type { Sex, Visibility } from '../../../shared/vocabulary.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
-import { dateInWords } from '../../../shared/date-words.ts';
+import { sayDate } from '../../platform/date-words.ts';
 import { pathOfDescent } from '../ancestor-path.ts';
 import { Clutch } from '../clutches/clutch.entity.ts';
 import type { Individual } from '../individuals/individual.entity.ts';
@@ -16,6 +16,7 @@ import {
   type ParentsOfClutches,
 } from './merged-rows.queries.ts';
 import { isOverlap } from './merged-stays.ts';
+import { say } from '../../platform/say.ts';
 
 /** Everything that says that two records may not be of one animal; what refuses the merging comes first. */
 export async function findObstacles(
@@ -38,7 +39,7 @@ export async function findObstacles(
 const descent = (path: readonly string[]): ObstacleView => ({
   code: 'ancestor',
   blocks: true,
-  detail: `One descends from the other: ${path.join(' → ')}. They are two animals, or one of these parents is wrong.`,
+  detail: say`One descends from the other: ${path.join(' → ')}. They are two animals, or one of these parents is wrong.`,
   records: [],
 });
 
@@ -48,30 +49,29 @@ function ofRecords(kept: Individual, duplicate: Individual): ObstacleView[] {
     obstacles.push({ code, blocks, detail, records: [] });
   };
   if (kept.speciesId !== duplicate.speciesId)
-    add('species', true, 'They are recorded under two species. Correct the one that is wrong first.');
+    add('species', true, say`They are recorded under two species. Correct the one that is wrong first.`);
   if (kept.sex !== duplicate.sex && kept.sex !== 'unsexed' && duplicate.sex !== 'unsexed')
     add(
       'sex',
       true,
-      `One is recorded as ${kept.sex}, the other as ${duplicate.sex}. Correct the one that is wrong first.`,
+      say`One is recorded as ${kept.sex}, the other as ${duplicate.sex}. Correct the one that is wrong first.`,
     );
   if (hasOrigin(kept) && hasOrigin(duplicate) && !isSameOrigin(kept, duplicate))
-    add('origin', false, 'Both have an origin, and not the same. Only one can be right; choose whose.');
+    add('origin', false, say`Both have an origin, and not the same. Only one can be right; choose whose.`);
   if (kept.keeperId !== duplicate.keeperId)
-    add('keeper', false, 'They belong to two keepers. Choose whose animal it is.');
+    add('keeper', false, say`They belong to two keepers. Choose whose animal it is.`);
   if (kept.visibility !== duplicate.visibility)
     add(
       'visibility',
       false,
-      `The one that goes on is seen by ${seenBy[kept.visibility]}, the other by ${seenBy[duplicate.visibility]}. ` +
-        'Claims, their evidence and photographs that move are seen with the record that goes on. Choose who sees it.',
+      say`The one that goes on is seen by ${seenBy[kept.visibility]}, the other by ${seenBy[duplicate.visibility]}. Claims, their evidence and photographs that move are seen with the record that goes on. Choose who sees it.`,
     );
   return obstacles;
 }
 
 const seenBy = {
-  private: 'its keeper and registrars',
-  club: 'every member',
+  private: say`its keeper and registrars`,
+  club: say`every member`,
   public: 'anyone',
 } satisfies Record<Visibility, string>;
 
@@ -84,7 +84,7 @@ const wrongRole = { male: 'dam', female: 'sire', unsexed: null } as const;
 /** A certain sex of the animal that goes on against the role of the duplicate in its clutches. */
 function role(kept: Individual, duplicate: Individual, parents: ParentsOfClutches): ObstacleView[] {
   if (!isOtherRole(kept.sex, duplicate.id, parents)) return [];
-  const detail = `The kept record is ${kept.sex}, and the duplicate is recorded as a ${wrongRole[kept.sex] ?? ''}. Take the sex of the duplicate, or correct those clutches first.`;
+  const detail = say`The kept record is ${kept.sex}, and the duplicate is recorded as a ${wrongRole[kept.sex] ?? ''}. Take the sex of the duplicate, or correct those clutches first.`;
   return [{ code: 'role', blocks: false, detail, records: [] }];
 }
 
@@ -96,10 +96,9 @@ export function isOtherRole(sex: Sex, individualId: string, parents: ParentsOfCl
 }
 
 const clutchWords = {
-  'pair-of-both':
-    'Both are one candidate pair of parents, and an animal is no pair with itself. Correct its parents first.',
-  'both-sides': 'One is a candidate sire, the other a candidate dam. Correct its parents first.',
-  'one-clutch': 'Both are candidates. Their probabilities will be added.',
+  'pair-of-both': say`Both are one candidate pair of parents, and an animal is no pair with itself. Correct its parents first.`,
+  'both-sides': say`One is a candidate sire, the other a candidate dam. Correct its parents first.`,
+  'one-clutch': say`Both are candidates. Their probabilities will be added.`,
 };
 
 async function ofClutches(
@@ -120,7 +119,7 @@ async function ofClutches(
     const names = records.map(({ name }) => name).join(', ');
     return records.length === 0
       ? []
-      : [{ code, blocks: code !== 'one-clutch', detail: `Of the ${names}: ${clutchWords[code]}`, records }];
+      : [{ code, blocks: code !== 'one-clutch', detail: say`Of the ${names}: ${clutchWords[code]}`, records }];
   });
 }
 
@@ -133,15 +132,15 @@ function stays(all: readonly HousedStay[], kept: Individual, duplicate: Individu
       .map((other): ObstacleView => ({
         code: 'stays',
         blocks: true,
-        detail:
-          `${formatRegistryNumber(kept.number)} lived in ${whereAndWhen(one)} while ${formatRegistryNumber(duplicate.number)} lived in ` +
-          `${whereAndWhen(other)}. Say when it left the one, or take the wrong stay out.`,
+        detail: say`${formatRegistryNumber(kept.number)} lived in ${whereAndWhen(one)} while ${formatRegistryNumber(duplicate.number)} lived in ${whereAndWhen(other)}. Say when it left the one, or take the wrong stay out.`,
         records: [one, other].map(({ pairingId, pairing }) => ({ kind: 'pairing', id: pairingId, name: pairing })),
       })),
   );
 }
 
 function whereAndWhen({ pairing, joined, left }: HousedStay): string {
-  const from = joined === null ? '' : ` from ${dateInWords(joined)}`;
-  return `${pairing}${from}${left === null ? ' on' : ` to ${dateInWords(left)}`}`;
+  if (joined === null) return left === null ? pairing : say`${pairing} to ${sayDate(left)}`;
+  return left === null
+    ? say`${pairing} from ${sayDate(joined)} on`
+    : say`${pairing} from ${sayDate(joined)} to ${sayDate(left)}`;
 }

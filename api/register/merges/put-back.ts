@@ -29,6 +29,7 @@ import {
 } from './merged-rows.queries.ts';
 import { isSameStays } from './merged-stays.ts';
 import { plain } from './move-records.ts';
+import { say } from '../../platform/say.ts';
 
 /** Something that was changed since a merging. */
 interface Changed {
@@ -52,8 +53,8 @@ export async function refuseChanged(
   const changed: Changed[] = later.map((other) => ({
     kind: 'merge',
     id: other.id,
-    name: `${other.duplicate} merged into ${other.kept}`,
-    detail: 'This merging came later. Undo it first.',
+    name: say`${other.duplicate} merged into ${other.kept}`,
+    detail: say`This merging came later. Undo it first.`,
   }));
   if (changed.length === 0)
     changed.push(
@@ -66,12 +67,12 @@ export async function refuseChanged(
   const [first] = changed;
   if (first)
     throw new ConflictProblem(
-      `This merging cannot be put back exactly: something was changed since. ${first.name}: ${first.detail}`,
+      say`This merging cannot be put back exactly: something was changed since. ${first.name}: ${first.detail}`,
       { changed },
     );
   const missing = await missingBeneath(manager, 'animal', duplicate.id);
   if (missing.length > 0)
-    throw new ConflictProblem('The duplicate needs records that are withdrawn. Restore them first.', {
+    throw new ConflictProblem(say`The duplicate needs records that are withdrawn. Restore them first.`, {
       dependants: missing,
     });
 }
@@ -81,10 +82,10 @@ const nameOf = ({ number, code }: Pick<Individual, 'number' | 'code'>): string =
 
 function ofKept({ moved }: Merge, kept: Individual): Changed[] {
   const about = { kind: 'individual' as const, id: kept.id, name: nameOf(kept) };
-  if (kept.withdrawnAt !== null) return [{ ...about, detail: 'The kept record was withdrawn. Restore it first.' }];
+  if (kept.withdrawnAt !== null) return [{ ...about, detail: say`The kept record was withdrawn. Restore it first.` }];
   return changedFields(kept, moved.fields, moved.after).map((field) => ({
     ...about,
-    detail: `Its ${field} was taken from the duplicate and changed since. Undo that change first.`,
+    detail: say`Its ${field} was taken from the duplicate and changed since. Undo that change first.`,
   }));
 }
 
@@ -99,7 +100,7 @@ async function ofClutches(manager: EntityManager, { moved }: Merge): Promise<Cha
     kind: 'clutch',
     id: clutch.id,
     name: clutchTitle(clutch),
-    detail: 'Its possible parents were changed since. Undo that change first.',
+    detail: say`Its possible parents were changed since. Undo that change first.`,
   }));
 }
 
@@ -121,7 +122,7 @@ async function ofStays(manager: EntityManager, { moved, keptId }: Merge): Promis
     kind: 'pairing',
     id: pairing.id,
     name: pairing.name,
-    detail: 'The stays of the animal in it were changed since. Undo that change first.',
+    detail: say`The stays of the animal in it were changed since. Undo that change first.`,
   }));
 }
 
@@ -131,8 +132,7 @@ async function ofEvidence(manager: EntityManager, { moved }: Merge): Promise<Cha
     kind: 'evidence',
     id,
     name: reference,
-    detail:
-      'It repeats evidence that would be with the other record. Withdraw it first, and bring it again afterwards.',
+    detail: say`It repeats evidence that would be with the other record. Withdraw it first, and bring it again afterwards.`,
   }));
 }
 
@@ -150,7 +150,7 @@ async function ofCode(
       kind: 'individual',
       id: holder.id,
       name: nameOf(holder),
-      detail: `It has the code ${holder.code} of the duplicate meanwhile. Give it another first.`,
+      detail: say`It has the code ${holder.code} of the duplicate meanwhile. Give it another first.`,
     },
   ];
 }

@@ -15,6 +15,7 @@ import { observationSubjects, type NewObservationRequest, type ObservationChange
 import { Observation } from './observation.entity.ts';
 import { findObservation } from './observation.queries.ts';
 import type { ObservationView } from './observation.view.ts';
+import { say } from '../../platform/say.ts';
 
 export const observationKind: Kind<Observation, ObservationView> = {
   word: 'observation',
@@ -29,7 +30,7 @@ export class ObservationsService {
 
   /** One remark; 404 where there is none. */
   async get(id: string): Promise<ObservationView> {
-    return present(await findObservation(this.dataSource.manager, id), () => new NotFoundProblem('observation', id));
+    return present(await findObservation(this.dataSource.manager, id), () => new NotFoundProblem(say`observation`, id));
   }
 
   /** Adds a remark of the acting keeper; 422 unless it is about one record that stands and says something. */
@@ -44,7 +45,7 @@ export class ObservationsService {
         ...dateColumns('observedOn', request.observedOn),
       });
       noteAdded(manager, 'observation', id);
-      return present(await findObservation(manager, id), () => new NotFoundProblem('observation', id));
+      return present(await findObservation(manager, id), () => new NotFoundProblem(say`observation`, id));
     });
   }
 
@@ -58,7 +59,7 @@ export class ObservationsService {
         ...sentFields(request, ['kind', 'text', 'svlMm', 'massG', 'visibility']),
         ...observedOn,
       });
-      return present(await findObservation(manager, id), () => new NotFoundProblem('observation', id));
+      return present(await findObservation(manager, id), () => new NotFoundProblem(say`observation`, id));
     });
   }
 }
@@ -66,7 +67,7 @@ export class ObservationsService {
 async function requireSubject(manager: EntityManager, request: NewObservationRequest): Promise<void> {
   const named = observationSubjects.filter((subject) => request[subject] !== undefined);
   if (named.length !== 1) {
-    const detail = 'Say what it is about: exactly one of individualId, pairingId, clutchId and sourceId.';
+    const detail = say`Say what it is about: exactly one of individualId, pairingId, clutchId and sourceId.`;
     throw new InvalidProblem(detail, [{ pointer: '/individualId', detail }]);
   }
   for (const table of ['individual', 'pairing', 'clutch', 'source'] as const) {
@@ -78,6 +79,6 @@ async function requireSubject(manager: EntityManager, request: NewObservationReq
 
 /** A private remark is seen by its keeper alone: whoever else makes it so could not bring it back. */
 function refusePrivate(): never {
-  const detail = 'Only the keeper who made a remark can make it private. Choose club, or withdraw it with a reason.';
+  const detail = say`Only the keeper who made a remark can make it private. Choose club, or withdraw it with a reason.`;
   throw new InvalidProblem(detail, [{ pointer: '/visibility', detail }]);
 }

@@ -5,6 +5,7 @@ import { ConflictProblem, NotFoundProblem } from '../../platform/problem.ts';
 import { lockStanding, writeChange } from '../change.ts';
 import { PairingMember } from './pairing-member.entity.ts';
 import { pairingKind } from './pairings.service.ts';
+import { say } from '../../platform/say.ts';
 
 /** An animal that is to leave where it lives. */
 export interface Leaving {
@@ -34,6 +35,6 @@ export async function moveOut(manager: EntityManager, animal: Leaving, day: stri
 
 function notToBeLeft(error: unknown, { name }: Leaving, pointer: string): ConflictProblem | null {
   if (!(error instanceof ForbiddenProblem) && !(error instanceof NotFoundProblem)) return null;
-  const detail = `${name} lives in a pairing of another keeper. Ask that keeper or a registrar to say when it left there.`;
+  const detail = say`${name} lives in a pairing of another keeper. Ask that keeper or a registrar to say when it left there.`;
   return new ConflictProblem(detail, {}, [{ pointer, detail }]);
 }

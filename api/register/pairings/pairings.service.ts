@@ -18,6 +18,7 @@ import { findPairing } from './pairing.queries.ts';
 import type { PairingView } from './pairing.view.ts';
 import type { ParentCorrectionsView } from './parent-correction.view.ts';
 import { findParentCorrections } from './parent-corrections.queries.ts';
+import { say } from '../../platform/say.ts';
 
 export const pairingKind: Kind<Pairing, PairingView> = { word: 'pairing', entity: Pairing, find: findPairing };
 
@@ -28,7 +29,7 @@ export class PairingsService {
 
   /** One pairing; 404 where there is none. */
   async get(id: string): Promise<PairingView> {
-    return present(await findPairing(this.dataSource.manager, id), () => new NotFoundProblem('pairing', id));
+    return present(await findPairing(this.dataSource.manager, id), () => new NotFoundProblem(say`pairing`, id));
   }
 
   /** Clutches of a pairing whose recorded parents the housing contradicts; 404 where there is no such pairing. */
@@ -41,7 +42,7 @@ export class PairingsService {
   async add(keeper: Acting, request: NewPairingRequest): Promise<PairingView> {
     return inTransaction(this.dataSource, async (manager) => {
       const id = await addPairing(manager, keeper, request, (index) => `/members/${index}/individualId`);
-      return present(await findPairing(manager, id), () => new NotFoundProblem('pairing', id));
+      return present(await findPairing(manager, id), () => new NotFoundProblem(say`pairing`, id));
     });
   }
 
@@ -70,7 +71,7 @@ export class PairingsService {
     return this.changeWith(id, match, async (manager, pairing) => {
       const where = { id: memberId, pairingId: id };
       const member = isId(memberId) ? await manager.findOneBy(PairingMember, where) : null;
-      if (!member) throw new NotFoundProblem('stay in this pairing', memberId);
+      if (!member) throw new NotFoundProblem(say`stay in this pairing`, memberId);
       const joined = request.joined === undefined ? {} : dateColumns('joined', request.joined);
       const left = request.left === undefined ? {} : dateColumns('left', request.left);
       if (Object.keys({ ...joined, ...left }).length > 0)
@@ -83,7 +84,7 @@ export class PairingsService {
   async removeMember(id: string, memberId: string, match: VersionMatch): Promise<PairingView> {
     return this.changeWith(id, match, async (manager, pairing) => {
       const result = isId(memberId) ? await manager.delete(PairingMember, { id: memberId, pairingId: id }) : null;
-      if (result?.affected !== 1) throw new NotFoundProblem('stay in this pairing', memberId);
+      if (result?.affected !== 1) throw new NotFoundProblem(say`stay in this pairing`, memberId);
       await writeChange(manager, pairingKind, pairing, {});
     });
   }
@@ -95,7 +96,7 @@ export class PairingsService {
   ): Promise<PairingView> {
     return inTransaction(this.dataSource, async (manager) => {
       await work(manager, await lockStanding(manager, pairingKind, id, match));
-      return present(await findPairing(manager, id), () => new NotFoundProblem('pairing', id));
+      return present(await findPairing(manager, id), () => new NotFoundProblem(say`pairing`, id));
     });
   }
 }

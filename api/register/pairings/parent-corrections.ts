@@ -2,6 +2,7 @@ import { housedAt, parentsHousedAt, type Housing } from '../clutches/housing.ts'
 import { probabilities, type Candidate, type ParentAnimal, type Parents } from '../clutches/parents.ts';
 import type { CandidateView, ClutchItemView, ParentListsView, ParentPairsView } from '../clutches/clutch.view.ts';
 import type { AnimalStatusView } from '../individuals/individual.view.ts';
+import { say } from '../../platform/say.ts';
 
 type ParentsView = ParentListsView | ParentPairsView;
 
@@ -71,19 +72,19 @@ function whyOf(
   const young = recorded.filter(({ id }) => lived.has(id) && !after?.has(id));
   const missing = housed.filter(({ id }) => !before?.has(id));
   const sentences = [
-    gone.length > 0 ? `${namesOf(gone)} did not live here when it was laid.` : '',
-    young.length > 0 ? `${namesOf(young)} lived here, but cannot be a parent by what is known now.` : '',
+    gone.length > 0 ? say`${namesOf(gone)} did not live here when it was laid.` : '',
+    young.length > 0 ? say`${namesOf(young)} lived here, but cannot be a parent by what is known now.` : '',
     missing.length > 0
-      ? `${namesOf(missing)} lived here when it was laid, but ${missing.length === 1 ? 'is' : 'are'} not among the candidates.`
+      ? say`${namesOf(missing)} lived here when it was laid, but ${missing.length === 1 ? 'is' : 'are'} not among the candidates.`
       : '',
   ].filter((sentence) => sentence !== '');
-  return sentences.join(' ') || 'What is known of the sexes now leaves other couples.';
+  return sentences.join(' ') || say`What is known of the sexes now leaves other couples.`;
 }
 
 function namesOf(animals: readonly AnimalStatusView[]): string {
   const names = animals.map((animal) => animal.code ?? animal.number ?? '');
   const last = names.pop() ?? '';
-  return names.length === 0 ? last : `${names.join(', ')} and ${last}`;
+  return names.length === 0 ? last : say`${names.join(', ')} and ${last}`;
 }
 
 /** The animals that a statement of parents names, each once. */

@@ -11,6 +11,7 @@ import {
   VisibilityField,
 } from '../../platform/fields.ts';
 import { PageQuery } from '../../platform/paging.ts';
+import { say } from '../../platform/say.ts';
 
 /** A new source. */
 export class NewSourceRequest {
@@ -37,7 +38,7 @@ export class NewSourceRequest {
 
   @PatternField({
     pattern: /^[A-Z]{2}$/,
-    words: 'must be an ISO 3166-1 code of two capital letters, such as EC',
+    words: say`must be an ISO 3166-1 code of two capital letters, such as EC`,
     optional: true,
     nullable: true,
     description: 'Country of export, ISO 3166-1 code of two letters.',

@@ -14,6 +14,7 @@ import type { NewSourceRequest, SourceChangeRequest } from './source.dto.ts';
 import { Source } from './source.entity.ts';
 import { findSource } from './source.queries.ts';
 import type { SourceView } from './source.view.ts';
+import { say } from '../../platform/say.ts';
 
 export const sourceKind: Kind<Source, SourceView> = { word: 'source', entity: Source, find: findSource };
 
@@ -39,7 +40,7 @@ export class SourcesService {
 
   /** One source; 404 where there is none. */
   async get(id: string): Promise<SourceView> {
-    return present(await findSource(this.dataSource.manager, id), () => new NotFoundProblem('source', id));
+    return present(await findSource(this.dataSource.manager, id), () => new NotFoundProblem(say`source`, id));
   }
 
   /** Adds a source of the acting keeper; 409 where the keeper has one of that code. */
@@ -54,7 +55,7 @@ export class SourcesService {
         ...dateColumns('date', request.date ?? null),
       });
       noteAdded(manager, 'source', id);
-      return present(await findSource(manager, id), () => new NotFoundProblem('source', id));
+      return present(await findSource(manager, id), () => new NotFoundProblem(say`source`, id));
     });
   }
 
@@ -65,7 +66,7 @@ export class SourcesService {
       const source = await lockStanding(manager, sourceKind, id, match);
       const date = request.date === undefined ? {} : dateColumns('date', request.date);
       await writeChange(manager, sourceKind, source, { ...sentFields(request, plainFields), ...date });
-      return present(await findSource(manager, id), () => new NotFoundProblem('source', id));
+      return present(await findSource(manager, id), () => new NotFoundProblem(say`source`, id));
     });
   }
 }

@@ -2,6 +2,7 @@ import { PartialType } from '@nestjs/swagger';
 import { citesAppendices, traitNames, type CitesAppendix, type Trait } from '../../../shared/vocabulary.ts';
 import { ChoiceField, ListField, NumberField, TextField, TextListField } from '../../platform/fields.ts';
 import { PageQuery } from '../../platform/paging.ts';
+import { say } from '../../platform/say.ts';
 
 const bound = (description: string): PropertyDecorator =>
   NumberField({ min: 0, max: 100_000, optional: true, nullable: true, description });
@@ -47,7 +48,7 @@ export class NewSpeciesRequest {
     max: 2,
     maxItems: 60,
     pattern: /^[A-Z]{2}$/,
-    patternWords: 'must hold ISO 3166-1 codes of two capital letters, such as EC',
+    patternWords: say`must hold ISO 3166-1 codes of two capital letters, such as EC`,
     optional: true,
     description: 'Countries it lives in, ISO 3166-1 codes of two letters.',
   })

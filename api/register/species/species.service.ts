@@ -13,6 +13,7 @@ import { Species } from './species.entity.ts';
 import { SpeciesRange } from './species-range.entity.ts';
 import { findSpecies } from './species.queries.ts';
 import type { SpeciesView } from './species.view.ts';
+import { say } from '../../platform/say.ts';
 
 export const speciesKind: Kind<Species, SpeciesView> = { word: 'species', entity: Species, find: findSpecies };
 
@@ -23,7 +24,7 @@ export class SpeciesService {
 
   /** One profile; 404 where there is none. */
   async get(id: string): Promise<SpeciesView> {
-    return present(await findSpecies(this.dataSource.manager, id), () => new NotFoundProblem('species', id));
+    return present(await findSpecies(this.dataSource.manager, id), () => new NotFoundProblem(say`species`, id));
   }
 
   /** Adds a profile; 409 where the name is taken, 422 where a trait stands twice or its values are out of order. */
@@ -34,7 +35,7 @@ export class SpeciesService {
       await manager.insert(Species, { id, keeperId: acting().id, ...profile });
       noteAdded(manager, 'species', id);
       await writeRanges(manager, id, ranges);
-      return present(await findSpecies(manager, id), () => new NotFoundProblem('species', id));
+      return present(await findSpecies(manager, id), () => new NotFoundProblem(say`species`, id));
     });
   }
 
@@ -52,7 +53,7 @@ export class SpeciesService {
         await manager.delete(SpeciesRange, { speciesId: id });
         await writeRanges(manager, id, request.ranges);
       }
-      return present(await findSpecies(manager, id), () => new NotFoundProblem('species', id));
+      return present(await findSpecies(manager, id), () => new NotFoundProblem(say`species`, id));
     });
   }
 }
@@ -63,7 +64,7 @@ async function writeRanges(
   ranges: readonly SpeciesRangeRequest[],
 ): Promise<void> {
   const errors = ranges.flatMap((range, index) => rangeErrors(range, index, ranges));
-  if (errors.length > 0) throw new InvalidProblem('Some ranges cannot be taken; each is named below.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`Some ranges cannot be taken; each is named below.`, errors);
   if (ranges.length > 0)
     await manager.insert(
       SpeciesRange,
@@ -79,7 +80,7 @@ function rangeErrors(
   const pointer = `/ranges/${index}`;
   if (all.findIndex((other) => other.trait === range.trait) !== index)
     return [
-      { pointer: `${pointer}/trait`, detail: `There is already a range for ${range.trait}. Give each trait once.` },
+      { pointer: `${pointer}/trait`, detail: say`There is already a range for ${range.trait}. Give each trait once.` },
     ];
   const values = [range.extremeLeast, range.usualLeast, range.usualMost, range.extremeMost].filter(
     (value) => typeof value === 'number',
@@ -88,7 +89,7 @@ function rangeErrors(
     return [
       {
         pointer,
-        detail: 'The values must grow from the least ever known over the usual ones to the greatest ever known.',
+        detail: say`The values must grow from the least ever known over the usual ones to the greatest ever known.`,
       },
     ];
   return [];

@@ -3,6 +3,7 @@ import { isAllowedTo } from '../../people/permissions.ts';
 import type { AnimalAtVersion, ChangeTogetherRequest, FieldsTogether } from './together.dto.ts';
 import type { AnimalRow, OpenStay } from './together.queries.ts';
 import type { AnimalTogetherView, FieldChangeView, Refusal } from './together.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** An animal of the change: what is known of it, and what becomes of it. */
 export interface Judged {
@@ -39,7 +40,7 @@ export function judge(
   request: ChangeTogetherRequest,
   names: TargetNames,
 ): Judged {
-  if (!row) return refused(id, null, 'missing', 'There is no animal with this id.');
+  if (!row) return refused(id, null, 'missing', say`There is no animal with this id.`);
   const why = whyNot(row, version, stays, request);
   if (why) return refused(id, row, ...why);
   const fields = fieldChanges(row, wantedFields(request.fields), names);
@@ -66,18 +67,18 @@ function whyNot(
   request: ChangeTogetherRequest,
 ): [Refusal, string] | null {
   if (row.merged)
-    return ['withdrawn', 'This record was merged into another one of the same animal. Change that one instead.'];
-  if (row.withdrawn) return ['withdrawn', 'This animal was withdrawn. Restore it first, or leave it out.'];
+    return ['withdrawn', say`This record was merged into another one of the same animal. Change that one instead.`];
+  if (row.withdrawn) return ['withdrawn', say`This animal was withdrawn. Restore it first, or leave it out.`];
   if (request.fields && !isAllowedTo('change', 'individual', row))
-    return ['not-yours', `It belongs to ${row.keeper}. Ask them or a registrar, or leave it out.`];
+    return ['not-yours', say`It belongs to ${row.keeper}. Ask them or a registrar, or leave it out.`];
   if (request.fields && row.version !== version)
-    return ['stale', 'Somebody changed it after you read it. Look at it again, or leave it out.'];
+    return ['stale', say`Somebody changed it after you read it. Look at it again, or leave it out.`];
   if (!request.move) return null;
   const other = stays.find((stay) => !stay.isSeen || !isAllowedTo('change', 'pairing', stay));
   if (!other) return null;
   return [
     'elsewhere',
-    'It lives in a pairing of another keeper. Ask that keeper or a registrar to say when it left there.',
+    say`It lives in a pairing of another keeper. Ask that keeper or a registrar to say when it left there.`,
   ];
 }
 
@@ -104,7 +105,7 @@ function moveOf(
 }
 
 function remarkInWords({ text, svlMm, massG, kind }: NonNullable<ChangeTogetherRequest['remark']>): string {
-  const parts = [text, svlMm == null ? null : `${svlMm} mm`, massG == null ? null : `${massG} g`];
+  const parts = [text, svlMm == null ? null : say`${svlMm} mm`, massG == null ? null : `${massG} g`];
   const said = parts.filter((part) => part != null && part !== '').join(', ');
   return said === '' ? kind : said;
 }

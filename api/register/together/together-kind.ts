@@ -12,6 +12,7 @@ import { undoFields } from './undo-fields.ts';
 import { undoRemarks } from './undo-remarks.ts';
 import { undoOf, type AnyKind } from '../undo/undo-change.ts';
 import { entriesOfRequest } from '../undo/entries-of-request.queries.ts';
+import { say } from '../../platform/say.ts';
 
 const kinds: Readonly<Record<string, AnyKind>> = {
   individual: individualKind,
@@ -30,7 +31,7 @@ function undoTogether(action: JournalAction): Undo {
   return async (manager, entry) => {
     await lockPedigree(manager);
     const entries = await entriesOfRequest(manager, entry.id, [...Object.keys(kinds), ...undoneTogether]);
-    if (entries.length === 0) throw new ConflictProblem('Nothing of this change can be found any more.');
+    if (entries.length === 0) throw new ConflictProblem(say`Nothing of this change can be found any more.`);
     await writeEntry(manager, {
       action,
       kind: entry.kind,

@@ -17,6 +17,7 @@ import type { ChangeTogetherRequest } from './together.dto.ts';
 import { lockAnimals, readOpenStays, readVersions, type OpenStay } from './together.queries.ts';
 import type { ChangedTogetherView } from './together.view.ts';
 import { writeTogether } from './write-together.ts';
+import { say } from '../../platform/say.ts';
 
 /** Fields whose change is a change of the lineage. */
 const lineageFields = ['lineId', 'sex', 'status', 'died'] as const;
@@ -128,16 +129,16 @@ async function writeRest(
 function refuseSenseless({ animals, fields, move, remark }: ChangeTogetherRequest): void {
   const ids = animals.map(({ id }) => id.toLowerCase());
   const errors = ids.flatMap((id, at) =>
-    ids.indexOf(id) === at ? [] : [{ pointer: `/animals/${at}/id`, detail: 'This animal is named twice.' }],
+    ids.indexOf(id) === at ? [] : [{ pointer: `/animals/${at}/id`, detail: say`This animal is named twice.` }],
   );
-  if (errors.length > 0) throw new InvalidProblem('Name each animal once.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`Name each animal once.`, errors);
   const saysSomething = Object.values(fields ?? {}).some((value) => value !== undefined);
   if (!saysSomething && !move && !remark) {
-    const detail = 'Say what is to change: a field, where they go to live, or a remark.';
+    const detail = say`Say what is to change: a field, where they go to live, or a remark.`;
     throw new InvalidProblem(detail, [{ pointer: '/fields', detail }]);
   }
   if (remark && !remark.text && remark.svlMm == null && remark.massG == null) {
-    const detail = 'A remark says something: a text, a length or a mass.';
+    const detail = say`A remark says something: a text, a length or a mass.`;
     throw new InvalidProblem(detail, [{ pointer: '/remark/text', detail }]);
   }
 }
@@ -183,8 +184,7 @@ function refuseAny(judged: readonly Judged[]): void {
     view.outcome === 'refused' ? [{ pointer: `/animals/${at}`, detail: `${nameIn(view)}: ${view.detail ?? ''}` }] : [],
   );
   if (errors.length === 0) return;
-  const detail =
-    'Some of these animals cannot be changed so; each is named below. Nothing was written. Leave them out, or change what stands against it.';
+  const detail = say`Some of these animals cannot be changed so; each is named below. Nothing was written. Leave them out, or change what stands against it.`;
   const areAllOthers = judged.every(({ view }) => view.outcome !== 'refused' || view.refusal === 'not-yours');
   if (areAllOthers) throw new ForbiddenProblem(detail, errors);
   throw new ConflictProblem(detail, {}, errors);

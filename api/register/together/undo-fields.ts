@@ -7,6 +7,7 @@ import { Individual } from '../individuals/individual.entity.ts';
 import { noteChanges, sayOfChange } from '../kept/note-change.ts';
 import { requireStanding } from '../standing.queries.ts';
 import { lockAnimals } from './together.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** What a change of several animals can change of each, and what of it is a vague date. */
 const fields = ['sex', 'sexBasis', 'sexedOn', 'status', 'died', 'outOfWater', 'lineId', 'visibility'] as const;
@@ -21,11 +22,11 @@ export async function undoFields(manager: EntityManager, entries: readonly Entry
   const rows = await lockAnimals(manager, ids);
   for (const { id, recordId, recordVersion } of entries) {
     const row = rows.get(recordId);
-    if (!row) throw new NotFoundProblem('animal', recordId);
+    if (!row) throw new NotFoundProblem(say`animal`, recordId);
     authorize('change', 'individual', row);
     if (row.version !== recordVersion) throw new ChangedSince(recordId, recordVersion, id);
     if (row.withdrawn)
-      throw new ConflictProblem('One of the animals was withdrawn. Restore it before you take this back.');
+      throw new ConflictProblem(say`One of the animals was withdrawn. Restore it before you take this back.`);
   }
   await noteChanges(manager, 'individual', ids);
   for (const [patch, those] of byPatch(entries)) {

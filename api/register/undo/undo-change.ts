@@ -12,6 +12,7 @@ import { sayOfChange } from '../kept/note-change.ts';
 import { writeAsKept } from '../kept/write-as-kept.ts';
 import type { Kept, WithdrawableRecord } from '../record.ts';
 import { restoreRecord, withdrawRecord } from '../withdrawal.service.ts';
+import { say } from '../../platform/say.ts';
 
 /** A kind of record, whatever its entity. */
 export type AnyKind = Kind<WithdrawableRecord & Kept>;
@@ -71,7 +72,7 @@ const warningsOf = (form: KeptForm | null): readonly Warning[] => (form?.['warni
  */
 export async function undoConfirmation(manager: EntityManager, entry: EntryToUndo): Promise<void> {
   const kind = tableIn(entry);
-  if (kind !== 'individual' && kind !== 'clutch') throw new NotFoundProblem('warning', entry.recordId);
+  if (kind !== 'individual' && kind !== 'clutch') throw new NotFoundProblem(say`warning`, entry.recordId);
   await lockForChange(
     manager,
     (kind === 'clutch' ? clutchKind : individualKind) as unknown as AnyKind,

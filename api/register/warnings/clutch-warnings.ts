@@ -11,6 +11,7 @@ import {
   spanBetween,
   spanInWords,
 } from './spans.ts';
+import { say, together } from '../../platform/say.ts';
 
 type Check = (facts: ClutchFacts) => Warning[] | null;
 
@@ -35,7 +36,7 @@ function youngParents(facts: ClutchFacts): Warning[] | null {
     const age = spanBetween(parent.hatched, facts.laid, 'months');
     const { maturity } = parent.ranges;
     if (!age || !maturity || !isCertainlyShorter(age, maturity.usualLeast ?? maturity.extremeLeast)) return null;
-    return `laid when ${callParent(parent, facts.parents)} was ${spanInWords(age, 'months')} old; ${rangeFrom(maturity, 'months')}`;
+    return say`laid when ${callParent(parent, facts.parents)} was ${spanInWords(age, 'months')} old; ${rangeFrom(maturity, 'months')}`;
   });
 }
 
@@ -44,7 +45,7 @@ function oldParents(facts: ClutchFacts): Warning[] | null {
     const age = spanBetween(parent.hatched, facts.laid, 'years');
     const { lifespan } = parent.ranges;
     if (!age || !lifespan || !isCertainlyLonger(age, mostKnown(lifespan))) return null;
-    return `laid when ${callParent(parent, facts.parents)} was ${spanInWords(age, 'years')} old; they live ${rangeUpTo(lifespan)}`;
+    return say`laid when ${callParent(parent, facts.parents)} was ${spanInWords(age, 'years')} old; they live ${rangeUpTo(lifespan)}`;
   });
 }
 
@@ -53,7 +54,7 @@ function deadParents(facts: ClutchFacts): Warning[] | null {
   if (!laid) return null;
   const said = facts.parents
     .filter((parent) => parent.died !== null && isCertainlyBefore(parent.died, laid))
-    .map((parent) => `${callParent(parent, facts.parents)} is recorded as dead before the clutch was laid`);
+    .map((parent) => say`${callParent(parent, facts.parents)} is recorded as dead before the clutch was laid`);
   return said.length === 0 ? null : [{ code: 'dead-parent', detail: sentence(said), fields: ['laid', 'parents'] }];
 }
 
@@ -61,21 +62,27 @@ function manyEggs(facts: ClutchFacts): Warning[] | null {
   if (facts.eggs === null) return null;
   if (facts.eggs === 0)
     return [
-      { code: 'no-eggs', detail: 'A clutch of no eggs. Leave the number out where nobody counted.', fields: ['eggs'] },
+      {
+        code: 'no-eggs',
+        detail: say`A clutch of no eggs. Leave the number out where nobody counted.`,
+        fields: ['eggs'],
+      },
     ];
   const range = rangeOfMother(facts, 'eggs-per-clutch');
   const most = range && mostKnown(range);
   if (!range || most === null || most === undefined || facts.eggs <= most) return null;
-  return [{ code: 'many-eggs', detail: `${facts.eggs} eggs; ${rangeInWords(range, 'eggs')}.`, fields: ['eggs'] }];
+  return [{ code: 'many-eggs', detail: say`${facts.eggs} eggs; ${rangeInWords(range, 'eggs')}.`, fields: ['eggs'] }];
 }
 
 function lostAndHatched(facts: ClutchFacts): Warning[] | null {
   if (facts.eggs === null || facts.lost + (facts.hatched ?? 0) <= facts.eggs) return null;
-  const hatched = facts.hatched === null ? '' : ` and ${facts.hatched} hatched`;
   return [
     {
       code: 'more-lost-than-laid',
-      detail: `${facts.lost} lost${hatched}, but ${amount(facts.eggs, 'eggs')} laid.`,
+      detail:
+        facts.hatched === null
+          ? say`${facts.lost} lost, but ${amount(facts.eggs, 'eggs')} laid.`
+          : say`${facts.lost} lost and ${facts.hatched} hatched, but ${amount(facts.eggs, 'eggs')} laid.`,
       fields: ['eggs', 'hatched', 'losses'],
     },
   ];
@@ -84,11 +91,11 @@ function lostAndHatched(facts: ClutchFacts): Warning[] | null {
 function recordedYoung(facts: ClutchFacts): Warning[] | null {
   const most = facts.hatched ?? facts.eggs;
   if (most === null || facts.young <= most) return null;
-  const limit = facts.hatched === null ? `${amount(most, 'eggs')} laid` : `${most} hatched`;
+  const limit = facts.hatched === null ? say`${amount(most, 'eggs')} laid` : say`${most} hatched`;
   return [
     {
       code: 'more-young-than-eggs',
-      detail: `${facts.young} young stand in the register, but ${limit}.`,
+      detail: say`${facts.young} young stand in the register, but ${limit}.`,
       fields: ['eggs', 'hatched'],
     },
   ];
@@ -103,7 +110,11 @@ function closeClutches(facts: ClutchFacts): Warning[] | null {
     const [from, to] = isCertainlyBefore(other.laid, laid) ? [other.laid, laid] : [laid, other.laid];
     const days = daysBetween(from, to);
     return isCertainlyShorter(days, least)
-      ? [`laid ${spanInWords(days, 'days')} ${from === laid ? 'before' : 'after'} the ${other.title} of the same dam`]
+      ? [
+          from === laid
+            ? say`laid ${spanInWords(days, 'days')} before the ${other.title} of the same dam`
+            : say`laid ${spanInWords(days, 'days')} after the ${other.title} of the same dam`,
+        ]
       : [];
   });
   return said.length === 0
@@ -111,7 +122,7 @@ function closeClutches(facts: ClutchFacts): Warning[] | null {
     : [
         {
           code: 'close-clutches',
-          detail: `${sentence(said, 2).slice(0, -1)}; ${rangeInWords(range, 'days')}.`,
+          detail: say`${listed(said, 2)}; ${rangeInWords(range, 'days')}.`,
           fields: ['laid'],
         },
       ];
@@ -126,7 +137,10 @@ function crossedParents(facts: ClutchFacts): Warning[] | null {
         return [
           {
             code: 'cross',
-            detail: `${capital(`${callParent(parent, facts.parents)} and ${callParent(other, facts.parents)} ${difference}`)}.`,
+            detail: together(
+              [say`${callParent(parent, facts.parents)} and ${callParent(other, facts.parents)} ${difference}`],
+              ([said = '']) => `${capital(said)}.`,
+            ),
             fields: ['parents'],
           },
         ];
@@ -137,16 +151,16 @@ function crossedParents(facts: ClutchFacts): Warning[] | null {
 /** Happens when a group is sexed after its clutches were noted: such a pair had better go, so that the others weigh more. */
 function pairsOfOneSex(facts: ClutchFacts): Warning[] | null {
   const said = (facts.pairsOfOneSex ?? []).map(
-    ({ a, b, sex }) => `the possible parents ${a} and ${b} are both recorded as ${sex}`,
+    ({ a, b, sex }) => say`the possible parents ${a} and ${b} are both recorded as ${sex}`,
   );
   return said.length === 0 ? null : [{ code: 'pair-of-one-sex', detail: sentence(said), fields: ['parents'] }];
 }
 
 function differenceBetween(a: ParentFacts, b: ParentFacts): string | null {
   if (a.speciesId === null || b.speciesId === null) return null;
-  if (a.speciesId !== b.speciesId) return 'are of different species';
+  if (a.speciesId !== b.speciesId) return say`are of different species`;
   if (a.lineId === null || b.lineId === null || a.lineId === b.lineId) return null;
-  return `are of different lines, ${a.line ?? 'one'} and ${b.line ?? 'another'}`;
+  return say`are of different lines, ${a.line ?? say`one`} and ${b.line ?? say`another`}`;
 }
 
 /** The range of whoever laid the eggs: a dam's, else any possible parent's. */
@@ -172,18 +186,23 @@ function byRole(
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** At most three things in one sentence, since a group has many candidates. */
-function sentence(said: readonly string[], most = 3): string {
-  const more = said.length > most ? ` (and ${said.length - most} more)` : '';
-  return `${capital(said.slice(0, most).join('; '))}${more}.`;
+const sentence = (said: readonly string[]): string => together([listed(said, 3)], ([text = '']) => `${text}.`);
+
+function listed(said: readonly string[], most: number): string {
+  const more = said.length > most ? [say`and ${said.length - most} more`] : [];
+  return together([...said.slice(0, most), ...more], (parts) => capital(parts.join('; ')));
 }
 
 function rangeFrom(range: RangeFacts, unit: string): string {
-  const usual = range.usualLeast === null ? null : `usual is ${range.usualLeast} or more`;
-  const extreme = range.extremeLeast === null ? null : `the youngest known was ${amount(range.extremeLeast, unit)}`;
-  return [usual, extreme].filter((part) => part !== null).join(', ');
+  const usual = range.usualLeast === null ? null : say`usual is ${range.usualLeast} or more`;
+  const extreme = range.extremeLeast === null ? null : say`the youngest known was ${amount(range.extremeLeast, unit)}`;
+  return together(
+    [usual, extreme].filter((part) => part !== null),
+    (parts) => parts.join(', '),
+  );
 }
 
 function rangeUpTo(range: RangeFacts): string {
   const most = mostKnown(range);
-  return most === null ? 'less' : `${amount(most, 'years')} at most`;
+  return most === null ? say`less` : say`${amount(most, 'years')} at most`;
 }

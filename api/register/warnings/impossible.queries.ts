@@ -5,6 +5,7 @@ import { impossibleInClutch, impossibleInIndividual } from '../plausibility.ts';
 import { seenClutch } from '../seen-records.ts';
 import { clutchTitle } from '../titles.ts';
 import { readClutchFacts, type KnownClutchFacts } from './facts.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /**
  * Refuses, with 422, an animal as it was just written, where it hatched before its clutch was laid or after a clutch of its own
@@ -31,7 +32,7 @@ export async function refuseImpossibleIndividual(manager: EntityManager, id: str
   const details = own.map((found) => found.detail);
   if (early)
     details.push(
-      `The animal is a possible parent of the ${clutchTitle(early)}, which was laid before the animal hatched. Check both dates.`,
+      say`The animal is a possible parent of the ${clutchTitle(early)}, which was laid before the animal hatched. Check both dates.`,
     );
   refuse(details.map((detail) => ({ pointer: '/hatched', detail })));
 }
@@ -57,12 +58,12 @@ export function refuseImpossibleFacts(facts: KnownClutchFacts, pointers: ClutchP
       : [
           {
             pointer: pointers.young,
-            detail: `The young ${facts.earlyYoung} hatched before the clutch was laid. Check both dates.`,
+            detail: say`The young ${facts.earlyYoung} hatched before the clutch was laid. Check both dates.`,
           },
         ]),
   ]);
 }
 
 function refuse(errors: readonly ProblemError[]): void {
-  if (errors.length > 0) throw new InvalidProblem('The dates cannot be right together.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`The dates cannot be right together.`, errors);
 }

@@ -1,5 +1,5 @@
-import { dateInWords } from '../../../shared/date-words.ts';
-import type { IndividualFacts, RangeFacts, Warning, WarningCode } from './facts.ts';
+import { sayDate } from '../../platform/date-words.ts';
+import type { IndividualFacts, RangeFacts, Warning } from './facts.ts';
 import { callParent } from './parent-words.ts';
 import {
   amount,
@@ -12,6 +12,7 @@ import {
   spanInWords,
   type Span,
 } from './spans.ts';
+import { say } from '../../platform/say.ts';
 
 type Check = (facts: IndividualFacts) => Warning[] | null;
 
@@ -20,38 +21,26 @@ export const individualWarnings: readonly Check[] = [hatching, leavingWater, sex
 
 function hatching(facts: IndividualFacts): Warning[] | null {
   const span = spanBetween(facts.laid, facts.hatched, 'days');
-  return interval(span, facts.ranges['laying-to-hatching'], 'hatching-interval', 'hatched', 'after laying', [
-    'hatched',
-    'clutch',
-  ]);
+  const range = facts.ranges['laying-to-hatching'];
+  if (!span || !range || !isUnusual(span, range)) return null;
+  const detail = say`It hatched ${spanInWords(span, 'days')} after laying; ${rangeInWords(range, 'days')}.`;
+  return [{ code: 'hatching-interval', detail, fields: ['hatched', 'clutch'] }];
 }
 
 function leavingWater(facts: IndividualFacts): Warning[] | null {
   const span = spanBetween(facts.hatched, facts.outOfWater, 'days');
-  return interval(
-    span,
-    facts.ranges['hatching-to-leaving-water'],
-    'water-interval',
-    'left the water',
-    'after hatching',
-    ['hatched', 'outOfWater'],
-  );
+  const range = facts.ranges['hatching-to-leaving-water'];
+  if (!span || !range || !isUnusual(span, range)) return null;
+  const detail = say`It left the water ${spanInWords(span, 'days')} after hatching; ${rangeInWords(range, 'days')}.`;
+  return [{ code: 'water-interval', detail, fields: ['hatched', 'outOfWater'] }];
 }
 
-function interval(
-  span: Span | null,
-  range: RangeFacts | undefined,
-  code: WarningCode,
-  did: string,
-  since: string,
-  fields: string[],
-): Warning[] | null {
-  if (!span || !range) return null;
-  const isUnusual =
+/** Whether a time is certainly shorter or longer than is usual. */
+function isUnusual(span: Span, range: RangeFacts): boolean {
+  return (
     isCertainlyShorter(span, range.usualLeast ?? range.extremeLeast) ||
-    isCertainlyLonger(span, range.usualMost ?? range.extremeMost);
-  if (!isUnusual) return null;
-  return [{ code, detail: `It ${did} ${spanInWords(span, 'days')} ${since}; ${rangeInWords(range, 'days')}.`, fields }];
+    isCertainlyLonger(span, range.usualMost ?? range.extremeMost)
+  );
 }
 
 function sexedEarly(facts: IndividualFacts): Warning[] | null {
@@ -60,7 +49,7 @@ function sexedEarly(facts: IndividualFacts): Warning[] | null {
   const range = facts.ranges['sexable-by-looks'];
   const least = range ? leastKnown(range) : null;
   if (!age || least === null || !isCertainlyShorter(age, least)) return null;
-  const detail = `Its sex was told by looks at the age of ${spanInWords(age, 'months')}; looks do not tell before ${amount(least, 'months')}.`;
+  const detail = say`Its sex was told by looks at the age of ${spanInWords(age, 'months')}; looks do not tell before ${amount(least, 'months')}.`;
   return [{ code: 'sexed-early', detail, fields: ['sex', 'sexBasis', 'sexedOn', 'hatched'] }];
 }
 
@@ -83,7 +72,7 @@ function size(facts: IndividualFacts): Warning[] | null {
   return [
     {
       code: 'size',
-      detail: `Measured ${lengths} mm from snout to vent; for a ${facts.sex} ${rangeInWords(range, 'mm')}.`,
+      detail: say`Measured ${lengths} mm from snout to vent; for a ${facts.sex} ${rangeInWords(range, 'mm')}.`,
       fields: ['sex', 'observations'],
     },
   ];
@@ -105,12 +94,12 @@ function beyondLifespan(facts: IndividualFacts): Warning[] | null {
   const age = spanBetween(facts.hatched, end, 'years');
   if (!age || !isCertainlyLonger(age, most)) return null;
   const story = isAlive
-    ? `Hatched ${dateInWords(facts.hatchedText)} and still recorded as alive`
-    : `Died at the age of ${spanInWords(age, 'years')}`;
+    ? say`Hatched ${sayDate(facts.hatchedText)} and still recorded as alive`
+    : say`Died at the age of ${spanInWords(age, 'years')}`;
   return [
     {
       code: 'beyond-lifespan',
-      detail: `${story}; the most known is ${amount(most, 'years')}.`,
+      detail: say`${story}; the most known is ${amount(most, 'years')}.`,
       fields: ['hatched', isAlive ? 'status' : 'died'],
     },
   ];
@@ -122,13 +111,13 @@ function crossed(facts: IndividualFacts): Warning[] | null {
     return [
       {
         code: 'cross',
-        detail: `The species is not that of ${callParent(stranger, facts.parents)}.`,
+        detail: say`The species is not that of ${callParent(stranger, facts.parents)}.`,
         fields: ['speciesId', 'clutch'],
       },
     ];
   if (facts.lineId === null) return null;
   const outsider = facts.parents.find((parent) => parent.lineId !== null && parent.lineId !== facts.lineId);
   if (!outsider) return null;
-  const detail = `It stands in the line ${facts.line ?? 'of another name'}, ${callParent(outsider, facts.parents)} in the line ${outsider.line ?? 'of another name'}.`;
+  const detail = say`It stands in the line ${facts.line ?? say`of another name`}, ${callParent(outsider, facts.parents)} in the line ${outsider.line ?? say`of another name`}.`;
   return [{ code: 'cross', detail, fields: ['lineId', 'clutch'] }];
 }

@@ -1,5 +1,6 @@
 import { daysBetween, type DateBounds } from '../../../shared/edtf.ts';
 import type { RangeFacts } from './facts.ts';
+import { say } from '../../platform/say.ts';
 
 const daysInMonth = 30.4375;
 const daysInYear = 365.25;
@@ -50,29 +51,29 @@ export function isCertainlyLonger(span: Span | null, most: number | null): boole
 /** A number with its unit, at most one decimal: "1 month", "5.5 months". */
 export function amount(value: number, unit: string): string {
   const shown = Math.round(value * 10) / 10;
-  return `${shown} ${shown === 1 ? unit.replace(/s$/, '') : unit}`;
+  return say`${shown} ${shown === 1 ? unit.replace(/s$/, '') : unit}`;
 }
 
 /** A time in words, whole numbers where it is long: "5 months", "5 to 7 months", "at least 5 months". */
 export function spanInWords(span: Span, unit: SpanUnit): string {
   const least = span.least === null ? null : Math.floor(Math.max(0, span.least));
   const greatest = span.greatest === null ? null : Math.floor(Math.max(0, span.greatest));
-  if (least === null && greatest === null) return `an unknown number of ${unit}`;
-  if (least === null) return `at most ${amount(greatest ?? 0, unit)}`;
-  if (greatest === null) return `at least ${amount(least, unit)}`;
-  return least === greatest ? amount(least, unit) : `${least} to ${amount(greatest, unit)}`;
+  if (least === null && greatest === null) return say`an unknown number of ${unit}`;
+  if (least === null) return say`at most ${amount(greatest ?? 0, unit)}`;
+  if (greatest === null) return say`at least ${amount(least, unit)}`;
+  return least === greatest ? amount(least, unit) : say`${least} to ${amount(greatest, unit)}`;
 }
 
 /** What a profile says, in words: "usual is 60 to 110 days, 45 to 150 were seen". */
 export function rangeInWords(range: RangeFacts, unit: string): string {
   const usual = sideInWords(range.usualLeast, range.usualMost);
   const extreme = sideInWords(range.extremeLeast, range.extremeMost);
-  if (usual !== null && extreme !== null) return `usual is ${usual} ${unit}, known is ${extreme}`;
-  return usual === null ? `known is ${extreme ?? 'nothing'} ${unit}` : `usual is ${usual} ${unit}`;
+  if (usual !== null && extreme !== null) return say`usual is ${usual} ${unit}, known is ${extreme}`;
+  return usual === null ? say`known is ${extreme ?? say`nothing`} ${unit}` : say`usual is ${usual} ${unit}`;
 }
 
 function sideInWords(least: number | null, most: number | null): string | null {
-  if (least === null) return most === null ? null : `up to ${most}`;
-  if (most === null) return `${least} or more`;
-  return least === most ? String(least) : `${least} to ${most}`;
+  if (least === null) return most === null ? null : say`up to ${most}`;
+  if (most === null) return say`${least} or more`;
+  return least === most ? String(least) : say`${least} to ${most}`;
 }

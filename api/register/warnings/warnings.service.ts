@@ -16,6 +16,7 @@ import {
   type WarnedKind,
 } from './warning.queries.ts';
 import type { WarningView } from './warning.view.ts';
+import { say } from '../../platform/say.ts';
 
 const words = { individual: 'animal', clutch: 'clutch' } as const;
 
@@ -43,7 +44,7 @@ export class WarningsService {
       const isCode = warningCodes.some((known) => known === code);
       const wasThere = isCode && (await removeConfirmation(manager, kind, id, code));
       if (!wasThere)
-        throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} has no confirmed warning ${code}.`);
+        throw new Problem('not-found', 404, say`Not found`, say`This ${words[kind]} has no confirmed warning ${code}.`);
     });
   }
 }
@@ -58,6 +59,7 @@ async function findWarning(manager: EntityManager, kind: WarnedKind, id: string,
   const warnings =
     kind === 'individual' ? await readIndividualWarnings(manager, id) : await readClutchWarnings(manager, id);
   const warning = warnings.find((candidate) => candidate.code === code);
-  if (!warning) throw new Problem('not-found', 404, 'Not found', `This ${words[kind]} carries no warning ${code}.`);
+  if (!warning)
+    throw new Problem('not-found', 404, say`Not found`, say`This ${words[kind]} carries no warning ${code}.`);
   return warning;
 }

@@ -13,11 +13,13 @@ import { PublicSheetsService } from './public-sheets.service.ts';
 import { receivedSheetFile } from './receive-sheet-file.ts';
 import { sendSheetFile, sendSheetPaper, sheetMediaType } from './send-sheet-file.ts';
 import { SheetsService } from './sheets.service.ts';
+import { AsItStands } from '../../platform/readers-words.interceptor.ts';
 
 const token = { name: 'token', description: 'What stands at the end of the address that the QR code leads to.' };
 
 /** Sheets for whoever was handed one: no account is needed, and whoever asks is told the same. */
 @ApiTags('provenance sheets')
+@AsItStands()
 @Controller('sheets')
 export class PublicSheetsController {
   constructor(

@@ -21,6 +21,7 @@ import { readAnimalFacts, readPhotographFacts } from './sheet-facts.queries.ts';
 import { stateInWords, verificationWords } from './sheet-state-words.ts';
 import { findSheetByToken, findTokenOf, readStoredSheet } from './sheets.queries.ts';
 import type { SheetView } from './sheets.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** A sheet as it was found by its token. */
 interface Found {
@@ -72,8 +73,8 @@ export class PublicSheetsService {
       throw new Problem(
         'gone',
         410,
-        'Not given out any more',
-        'This file is not given out here any more: the sheet was revoked, or something in it has become private. A file that you have can still be checked.',
+        say`Not given out any more`,
+        say`This file is not given out here any more: the sheet was revoked, or something in it has become private. A file that you have can still be checked.`,
       );
     return { number: view.number, bytes: file };
   }
@@ -84,7 +85,7 @@ export class PublicSheetsService {
     const animal = contents?.animals.find(({ photographs }) => photographs.some((one) => one.sha256 === sha256));
     const ids = view.animals.map(({ id }) => id);
     const held = animal ? await asPublished(() => readPhotographFacts(this.dataSource.manager, ids)) : [];
-    if (!animal || !held.some(({ hash }) => hash === sha256)) throw new NotFoundProblem('photograph', sha256);
+    if (!animal || !held.some(({ hash }) => hash === sha256)) throw new NotFoundProblem(say`photograph`, sha256);
     const name = `animal-${animal.number}`;
     return size === 'small'
       ? { mediaType: 'image/jpeg', name, tag: `${sha256}-small`, isLasting: false, open: () => this.small.get(sha256) }
@@ -118,7 +119,7 @@ export class PublicSheetsService {
     return asPublished(async () => {
       const { manager } = this.dataSource;
       const view = /^[\w-]{24}$/u.test(token) ? await findSheetByToken(manager, token) : null;
-      if (!view) throw new NotFoundProblem('sheet', token);
+      if (!view) throw new NotFoundProblem(say`sheet`, token);
       const { file, records } = await readStoredSheet(manager, view.id);
       const verdict = await verifySheet(file, await this.keys.known());
       const { sheet } = verdict;

@@ -3,6 +3,7 @@ import express, { type NextFunction, type Request, type Response } from 'express
 import { SHEET_BYTES_MOST } from '../../../shared/sheet/canonical-json.ts';
 import { InvalidProblem, Problem } from '../../platform/problem.ts';
 import { sheetMediaType } from './send-sheet-file.ts';
+import { say } from '../../platform/say.ts';
 
 const read = express.raw({
   type: [sheetMediaType, 'application/octet-stream'],
@@ -22,8 +23,8 @@ export class ReceiveSheetFile implements NestMiddleware {
         new Problem(
           'unsupported-media-type',
           415,
-          'Not a type that is read here',
-          `Send the bytes of the file as ${sheetMediaType} or application/octet-stream.`,
+          say`Not a type that is read here`,
+          say`Send the bytes of the file as ${sheetMediaType} or application/octet-stream.`,
         ),
       );
       return;
@@ -43,6 +44,6 @@ export class ReceiveSheetFile implements NestMiddleware {
 /** The file that a request brought; 422 where it is empty. */
 export function receivedSheetFile(request: SheetFileRequest): Uint8Array {
   if (request.sheetFile && request.sheetFile.length > 0) return request.sheetFile;
-  const detail = 'Send the file as the body of the request.';
+  const detail = say`Send the file as the body of the request.`;
   throw new InvalidProblem(detail, [{ pointer: '', detail }]);
 }

@@ -14,6 +14,7 @@ import { parentsOf, sexOf } from '../../lineage/register-graph.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
 import { withoutPositions } from '../../provenance/places/words-of-place.ts';
 import type { SheetRefs } from './sheet-refs.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most joint pairs that a clutch of a sheet lists. */
 const PAIRS_MOST = 50;
@@ -156,6 +157,6 @@ const nothingTold = { number: null, sex: null, hatched: null, species: null, lin
 export const unit = (share: number): number => Math.min(1, Math.max(0, share));
 
 function tooMany(): InvalidProblem {
-  const detail = `These animals have more than ${SHEET_ANCESTORS_MOST} possible ancestors over four generations, more than one sheet holds. Put fewer of them on a sheet.`;
+  const detail = say`These animals have more than ${SHEET_ANCESTORS_MOST} possible ancestors over four generations, more than one sheet holds. Put fewer of them on a sheet.`;
   return new InvalidProblem(detail, [{ pointer: '/animals', detail }]);
 }

@@ -5,6 +5,7 @@ import { seen } from '../../people/visibility.ts';
 import { isId } from '../../platform/ids.ts';
 import { InvalidProblem, type ProblemError } from '../../platform/problem.ts';
 import { readIssuable, type Issuable } from './sheet-facts.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** An animal that may go onto a sheet, as it was looked at. */
 export type Chosen = Issuable;
@@ -18,10 +19,10 @@ export function requireLastDay(validUntil: string | undefined, now = new Date())
   const pointer = '/validUntil';
   const time = Date.parse(`${validUntil}T00:00:00Z`);
   if (Number.isNaN(time) || new Date(time).toISOString().slice(0, 10) !== validUntil)
-    throw refused([{ pointer, detail: 'This is no day of the calendar.' }]);
+    throw refused([{ pointer, detail: say`This is no day of the calendar.` }]);
   const latest = `${now.getUTCFullYear() + LONGEST_YEARS}${now.toISOString().slice(4, 10)}`;
   if (validUntil < now.toISOString().slice(0, 10) || validUntil > latest)
-    throw refused([{ pointer, detail: `Give a day from today to ${latest}, or leave it out.` }]);
+    throw refused([{ pointer, detail: say`Give a day from today to ${latest}, or leave it out.` }]);
 }
 
 /**
@@ -29,14 +30,14 @@ export function requireLastDay(validUntil: string | undefined, now = new Date())
  * twice, was withdrawn, is private or is another keeper's than the first; 403 where they are not of whoever acts.
  */
 export async function resolveChosen(manager: EntityManager, names: readonly string[]): Promise<Chosen[]> {
-  if (names.length === 0) throw refused([{ pointer: '/animals', detail: 'Name at least one animal.' }]);
+  if (names.length === 0) throw refused([{ pointer: '/animals', detail: say`Name at least one animal.` }]);
   const ids = await idsOf(manager, names);
   const found = new Map((await readIssuable(manager, [...new Set(ids.values())], false)).map((one) => [one.id, one]));
   const chosen: Chosen[] = [];
   const errors: ProblemError[] = [];
   for (const [place, name] of names.entries()) {
     const animal = found.get(ids.get(name) ?? '');
-    const detail = animal ? whyNot(animal, chosen) : `There is no animal with the id or registry number ${name}.`;
+    const detail = animal ? whyNot(animal, chosen) : say`There is no animal with the id or registry number ${name}.`;
     if (detail !== null) errors.push({ pointer: `/animals/${place}`, detail });
     else if (animal) chosen.push(animal);
   }
@@ -51,13 +52,13 @@ export async function resolveChosen(manager: EntityManager, names: readonly stri
 
 function whyNot(animal: Chosen, before: readonly Chosen[]): string | null {
   const number = formatRegistryNumber(animal.number);
-  if (before.some(({ id }) => id === animal.id)) return `${number} is named twice. Name each animal once.`;
-  if (animal.isWithdrawn) return `${number} was withdrawn. Restore it first, or leave it out.`;
+  if (before.some(({ id }) => id === animal.id)) return say`${number} is named twice. Name each animal once.`;
+  if (animal.isWithdrawn) return say`${number} was withdrawn. Restore it first, or leave it out.`;
   if (animal.visibility === 'private')
-    return `${number} is private, and a sheet is read by strangers. Let the club or anyone see it first.`;
+    return say`${number} is private, and a sheet is read by strangers. Let the club or anyone see it first.`;
   const [first] = before;
   return first && first.keeperId !== animal.keeperId
-    ? `${number} belongs to another keeper than the animals before it. Make a sheet for each keeper.`
+    ? say`${number} belongs to another keeper than the animals before it. Make a sheet for each keeper.`
     : null;
 }
 
@@ -87,4 +88,4 @@ async function idsOf(manager: EntityManager, names: readonly string[]): Promise<
 }
 
 const refused = (errors: readonly ProblemError[]): InvalidProblem =>
-  new InvalidProblem('The sheet cannot be made so; see below.', errors);
+  new InvalidProblem(say`The sheet cannot be made so; see below.`, errors);

@@ -22,6 +22,7 @@ import {
   type SourceFacts,
 } from './sheet-facts.queries.ts';
 import { SheetRefs } from './sheet-refs.ts';
+import { say } from '../../platform/say.ts';
 
 /** Most claims that a sheet tells of one record, and reads for one sheet. */
 const CLAIMS_OF_ONE = 50;
@@ -60,8 +61,8 @@ export class SheetComposer {
       throw new Problem(
         'unavailable',
         503,
-        'Not at this moment',
-        'The figures of these animals are being computed anew. Try again in a moment.',
+        say`Not at this moment`,
+        say`The figures of these animals are being computed anew. Try again in a moment.`,
       );
     });
   }

@@ -11,8 +11,10 @@ import { sendSheetFile, sendSheetPaper, sheetMediaType } from './send-sheet-file
 import { NewSheetRequest, SheetQuery, SheetRevocationRequest } from './sheets.dto.ts';
 import { SheetsService } from './sheets.service.ts';
 import { SheetView } from './sheets.view.ts';
+import { AsItStands } from '../../platform/readers-words.interceptor.ts';
 
 @ApiTags('provenance sheets')
+@AsItStands()
 @Controller('provenance-sheets')
 export class SheetsController {
   constructor(@Inject(SheetsService) private readonly sheets: SheetsService) {}

@@ -34,6 +34,7 @@ import {
   readStoredSheet,
 } from './sheets.queries.ts';
 import type { SheetView } from './sheets.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** How often a sheet is composed again because an animal was changed meanwhile. */
 const ATTEMPTS = 3;
@@ -70,7 +71,7 @@ export class SheetsService {
       if (view) return view;
       if (attempt === ATTEMPTS)
         throw new ConflictProblem(
-          'Somebody changes these animals at this moment. Look at them again, then make the sheet.',
+          say`Somebody changes these animals at this moment. Look at them again, then make the sheet.`,
         );
     }
   }
@@ -139,7 +140,7 @@ export class SheetsService {
       after: { number: sheet.number, animals: contents.animals.map((animal) => animal.number), validUntil },
       aboutIds: chosen.map((animal) => animal.id),
     });
-    return present(await findSheet(manager, id, this.settings.publicUrl), () => new NotFoundProblem('sheet', id));
+    return present(await findSheet(manager, id, this.settings.publicUrl), () => new NotFoundProblem(say`sheet`, id));
   }
 
   /** Sheets that whoever asks may see, the newest first. */
@@ -150,7 +151,7 @@ export class SheetsService {
   /** One sheet; 404 where there is none. */
   async get(id: string): Promise<SheetView> {
     const found = await findSheet(this.dataSource.manager, id, this.settings.publicUrl);
-    return present(found, () => new NotFoundProblem('sheet', id));
+    return present(found, () => new NotFoundProblem(say`sheet`, id));
   }
 
   /** The very file of a sheet, and its number; 404 where there is none. */
@@ -169,11 +170,11 @@ export class SheetsService {
   /** Revokes a sheet, for good: what was signed cannot be unsigned. 403, 404, 409 where it was revoked before, 412. */
   async revoke(id: string, match: VersionMatch, reason: string): Promise<SheetView> {
     return inTransaction(this.dataSource, async (manager) => {
-      const held = present(await holdSheet(manager, id), () => new NotFoundProblem('sheet', id));
+      const held = present(await holdSheet(manager, id), () => new NotFoundProblem(say`sheet`, id));
       authorize('change', 'sheet', held);
       if (!isMatch(match, held.version)) throw new StaleProblem(await findSheet(manager, id, this.settings.publicUrl));
       if (held.isRevoked)
-        throw new ConflictProblem('This sheet was revoked before. A new one can be made of its animals.');
+        throw new ConflictProblem(say`This sheet was revoked before. A new one can be made of its animals.`);
       const { version } = held;
       await manager.update(ProvenanceSheet, { id, version }, { revokedAt: new Date(), revokedReason: reason });
       const number = formatSheetNumber(held.number);
@@ -188,7 +189,7 @@ export class SheetsService {
         after: { number, revokedReason: reason },
         reason,
       });
-      return present(await findSheet(manager, id, this.settings.publicUrl), () => new NotFoundProblem('sheet', id));
+      return present(await findSheet(manager, id, this.settings.publicUrl), () => new NotFoundProblem(say`sheet`, id));
     });
   }
 }

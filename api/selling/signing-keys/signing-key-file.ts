@@ -8,6 +8,7 @@ import {
   type SigningKey,
   type SigningSettings,
 } from '../../platform/signing-settings.ts';
+import { say } from '../../platform/say.ts';
 
 /** 503: the service has no key to sign with; the message says why and what to do, and nothing of the key. */
 export class SigningKeyProblem extends Problem {
@@ -29,7 +30,7 @@ export async function openSigningKey(settings: SigningSettings): Promise<Signing
   const found = await readKeyFile(path);
   if (found !== null) return found;
   if (!isSigningKeyMade)
-    throw new SigningKeyProblem(`There is no file ${path}. Put the private key there, or correct SIGNING_KEY_FILE.`);
+    throw new SigningKeyProblem(say`There is no file ${path}. Put the private key there, or correct SIGNING_KEY_FILE.`);
   await writeKeyFile(path, async (made) => {
     // unlike a renaming this leaves a file alone that another copy made meanwhile
     await link(made, path).catch((error: unknown) => {
@@ -38,7 +39,7 @@ export async function openSigningKey(settings: SigningSettings): Promise<Signing
     await rm(made);
   });
   const made = await readKeyFile(path);
-  if (made === null) throw new SigningKeyProblem(`The private key that was written to ${path} is gone again.`);
+  if (made === null) throw new SigningKeyProblem(say`The private key that was written to ${path} is gone again.`);
   return made;
 }
 
@@ -55,15 +56,15 @@ async function readKeyFile(path: string): Promise<SigningKey | null> {
     // Windows has no such bits; there the folder says who may read
     if (process.platform !== 'win32' && (mode & 0o077) !== 0)
       throw new SigningKeyProblem(
-        `Others than its owner may read or change the private key in ${path} (mode ${(mode & 0o777).toString(8)}). If nobody did, run: chmod 600 ${path}. Else make a new one.`,
+        say`Others than its owner may read or change the private key in ${path} (mode ${(mode & 0o777).toString(8)}). If nobody did, run: chmod 600 ${path}. Else make a new one.`,
       );
     const key = readSigningKey(await readFile(path, 'utf8'));
-    if (key === null) throw new SigningKeyProblem(`The file ${path} ${noSigningKey}`);
+    if (key === null) throw new SigningKeyProblem(say`The file ${path} ${noSigningKey}`);
     return key;
   } catch (error) {
     if (codeOf(error) === 'ENOENT') return null;
     if (error instanceof Problem) throw error;
-    throw new SigningKeyProblem(`The private key in ${path} cannot be read (${codeOf(error)}).`);
+    throw new SigningKeyProblem(say`The private key in ${path} cannot be read (${codeOf(error)}).`);
   }
 }
 
@@ -83,7 +84,7 @@ async function writeKeyFile(path: string, put: (made: string) => Promise<void>):
   } catch (error) {
     await rm(beside, { force: true });
     throw new SigningKeyProblem(
-      `A private key could not be written to ${path} (${codeOf(error)}). Let the service write there, or set SIGNING_KEY.`,
+      say`A private key could not be written to ${path} (${codeOf(error)}). Let the service write there, or set SIGNING_KEY.`,
     );
   }
 }

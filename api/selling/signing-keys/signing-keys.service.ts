@@ -11,6 +11,7 @@ import { openSigningKey, replaceSigningKey, SigningKeyProblem } from './signing-
 import type { SigningKeyRecord } from './signing-key.entity.ts';
 import { addSigningKey, endSigningKey, holdSigningKey, readSigningKeys } from './signing-keys.queries.ts';
 import type { SigningKeyView } from './signing-keys.view.ts';
+import { say } from '../../platform/say.ts';
 
 /** A key to sign with, held as in use until the transaction ends. */
 export interface HeldKey {
@@ -47,7 +48,7 @@ export class SigningKeys {
     const kid = await thumbprintOf(own.x);
     const record = await holdSigningKey(manager, kid, 'share');
     // it was made ready a moment ago
-    if (!record || record.usedUntil) throw new SigningKeyProblem('The key was replaced at this moment. Try again.');
+    if (!record || record.usedUntil) throw new SigningKeyProblem(say`The key was replaced at this moment. Try again.`);
     return { id: record.id, kid, privateKey: await privateKeyOf(own) };
   }
 
@@ -60,7 +61,7 @@ export class SigningKeys {
   async renew(reason: string): Promise<SigningKeyView> {
     if (!this.#isOurs)
       throw new ConflictProblem(
-        'The key was set from outside (SIGNING_KEY or SIGNING_KEY_FILE). Set another one, start the service again, and retire this one.',
+        say`The key was set from outside (SIGNING_KEY or SIGNING_KEY_FILE). Set another one, start the service again, and retire this one.`,
       );
     const old = await this.#own();
     await inTransaction(this.dataSource, async (manager) => {
@@ -78,8 +79,8 @@ export class SigningKeys {
   async retire(kid: string, reason: string): Promise<SigningKeyView> {
     await inTransaction(this.dataSource, async (manager) => {
       const held = await holdSigningKey(manager, kid, 'change');
-      if (!held) throw new NotFoundProblem('key', kid);
-      if (held.usedUntil) throw new ConflictProblem(`This key was retired on ${held.usedUntil.toISOString()}.`);
+      if (!held) throw new NotFoundProblem(say`key`, kid);
+      if (held.usedUntil) throw new ConflictProblem(say`This key was retired on ${held.usedUntil.toISOString()}.`);
       await endSigningKey(manager, held.id, reason);
       await writeEntry(manager, {
         action: 'key-retired',
@@ -91,7 +92,7 @@ export class SigningKeys {
       });
     });
     const found = (await this.list()).find((key) => key.kid === kid);
-    if (!found) throw new NotFoundProblem('key', kid);
+    if (!found) throw new NotFoundProblem(say`key`, kid);
     return found;
   }
 
@@ -169,7 +170,7 @@ export class SigningKeys {
 
 const retired = ({ kid, usedUntil }: SigningKeyRecord): SigningKeyProblem =>
   new SigningKeyProblem(
-    `The key ${kid}, which is set for signing, was retired on ${usedUntil?.toISOString().slice(0, 10)}. Set another one and start the service again.`,
+    say`The key ${kid}, which is set for signing, was retired on ${usedUntil?.toISOString().slice(0, 10)}. Set another one and start the service again.`,
   );
 
 function toView({ kid, usedFrom, usedUntil, reason }: SigningKeyRecord, own: string | null): SigningKeyView {

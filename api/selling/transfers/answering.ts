@@ -11,6 +11,7 @@ import { endStays, giveTo, takenCodes } from './passing.queries.ts';
 import type { AcceptanceRequest } from './transfer.dto.ts';
 import { noteTransfer, type TransferTold } from './transfer-entries.ts';
 import type { Transfer } from './transfer.entity.ts';
+import { say } from '../../platform/say.ts';
 
 /** The entry of the journal that a change undoes. */
 export type Undoing = Pick<TransferTold, 'reversesId'>;
@@ -34,7 +35,7 @@ export async function accept(
   const toId = receiverOf(transfer);
   const receiver = await readKeeper(manager, toId);
   if (receiver?.hasLeft)
-    throw new ConflictProblem(`${receiver.name} has left the club meanwhile. Let the giver withdraw this offer.`);
+    throw new ConflictProblem(say`${receiver.name} has left the club meanwhile. Let the giver withdraw this offer.`);
   const animals = await lockAnimalsOf(manager, transfer.id);
   refuseUnlessGivable(animals, transfer.keeperId);
   const { codes, pointers } = await chosenCodes(manager, animals, request);
@@ -71,12 +72,12 @@ async function chosenCodes(
   const errors: ProblemError[] = [];
   for (const [index, { id }] of found.entries()) {
     const pointer = `/codes/${index}/individualId`;
-    if (!codes.has(id)) errors.push({ pointer, detail: 'This animal is not among those that are offered.' });
-    else if (pointers.has(id)) errors.push({ pointer, detail: 'This animal stands twice. Give its code once.' });
+    if (!codes.has(id)) errors.push({ pointer, detail: say`This animal is not among those that are offered.` });
+    else if (pointers.has(id)) errors.push({ pointer, detail: say`This animal stands twice. Give its code once.` });
     codes.set(id, chosen[index]?.code ?? null);
     pointers.set(id, `/codes/${index}/code`);
   }
-  if (errors.length > 0) throw new InvalidProblem('Some codes cannot be given; each is named below.', errors);
+  if (errors.length > 0) throw new InvalidProblem(say`Some codes cannot be given; each is named below.`, errors);
   return { codes, pointers };
 }
 
@@ -94,7 +95,7 @@ async function refuseTakenCodes(
     if (taken.has(code.toLowerCase()))
       errors.push({
         pointer: pointers.get(id) ?? '/codes',
-        detail: `The code ${code} is in use among the animals of the receiver. Choose another for this one, or none.`,
+        detail: say`The code ${code} is in use among the animals of the receiver. Choose another for this one, or none.`,
       });
     taken.add(code.toLowerCase());
   }

@@ -13,6 +13,7 @@ import { changedStays } from './taking-back.ts';
 import type { ReturnRequest } from './transfer.dto.ts';
 import { noteTransfer } from './transfer-entries.ts';
 import type { Transfer } from './transfer.entity.ts';
+import { say } from '../../platform/say.ts';
 
 /**
  * Puts back that animals left the club, of a departure that is locked: they live with their keeper, and their stays go on. What was corrected
@@ -31,8 +32,8 @@ export async function withdrawDeparture(
       ...animals.flatMap((animal) => whyNotBack(animal, transfer.keeperId, returned.has(animal.id))),
       ...(await changedStays(manager, transfer)),
     ],
-    'This cannot be put back as it was.',
-    'Undo that first, or correct the animals one by one.',
+    say`This cannot be put back as it was.`,
+    say`Undo that first, or correct the animals one by one.`,
   );
   const note = await noteTransfer(manager, transfer.id);
   const gone = animals.filter(({ status }) => status === 'gone').map(({ id }) => id);
@@ -49,16 +50,16 @@ function whyNotBack(
   isBack: boolean,
 ): Obstacle[] {
   const detail = isMerged
-    ? 'Its record was merged into another of the same animal.'
+    ? say`Its record was merged into another of the same animal.`
     : isWithdrawn
-      ? 'Its record was withdrawn.'
+      ? say`Its record was withdrawn.`
       : keeperId !== giverId
-        ? 'Another keeper keeps it now.'
+        ? say`Another keeper keeps it now.`
         : isBack
-          ? 'It came back later, so it had left.'
+          ? say`It came back later, so it had left.`
           : status === 'gone' || status === 'alive'
             ? null
-            : `It is recorded as ${status} meanwhile.`;
+            : say`It is recorded as ${status} meanwhile.`;
   return detail === null ? [] : [{ individualId: id, number, detail }];
 }
 
@@ -90,12 +91,12 @@ export async function takeReturn(
       : await namedAmong(manager, animals, request.animals);
   refuse(
     animals.filter(({ id }) => ids.includes(id)).flatMap((animal) => whyNotReturned(animal, returned.has(animal.id))),
-    'Not all of these animals can come back.',
-    'Name the others alone.',
+    say`Not all of these animals can come back.`,
+    say`Name the others alone.`,
   );
   const date = pastDate(request.date);
   if (date.latest !== null && transfer.dateEarliest !== null && date.latest < transfer.dateEarliest) {
-    const detail = `They left on ${transfer.date ?? ''}; this date lies before it. Give a later one.`;
+    const detail = say`They left on ${transfer.date ?? ''}; this date lies before it. Give a later one.`;
     throw new InvalidProblem(detail, [{ pointer: '/date', detail }]);
   }
   const note = await noteTransfer(manager, transfer.id);
@@ -115,21 +116,22 @@ async function namedAmong(
   const errors = ids.flatMap((id, index): ProblemError[] =>
     animals.some((animal) => animal.id === id)
       ? []
-      : [{ pointer: `/animals/${index}`, detail: 'This animal is not among those that left.' }],
+      : [{ pointer: `/animals/${index}`, detail: say`This animal is not among those that left.` }],
   );
-  if (ids.length === 0) errors.push({ pointer: '/animals', detail: 'Name at least one animal.' });
-  if (errors.length > 0) throw new InvalidProblem('Some animals did not leave by this; each is named below.', errors);
+  if (ids.length === 0) errors.push({ pointer: '/animals', detail: say`Name at least one animal.` });
+  if (errors.length > 0)
+    throw new InvalidProblem(say`Some animals did not leave by this; each is named below.`, errors);
   return [...new Set(ids)];
 }
 
 function whyNotReturned({ id, number, isWithdrawn, status }: PassingAnimal, isBack: boolean): Obstacle[] {
   const detail = isBack
-    ? 'It came back already.'
+    ? say`It came back already.`
     : isWithdrawn
-      ? 'Its record was withdrawn.'
+      ? say`Its record was withdrawn.`
       : status === 'gone'
         ? null
-        : `It is recorded as ${status}, not as gone.`;
+        : say`It is recorded as ${status}, not as gone.`;
   return detail === null ? [] : [{ individualId: id, number, detail }];
 }
 

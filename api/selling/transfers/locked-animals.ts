@@ -3,6 +3,7 @@ import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { Status } from '../../../shared/vocabulary.ts';
 import { ConflictProblem } from '../../platform/problem.ts';
 import { lockPairingsOf } from '../../register/merges/merged-rows.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** An animal that is locked because it passes. */
 export interface PassingAnimal {
@@ -52,16 +53,16 @@ export interface Obstacle {
 
 /** Why an animal of `keeperId` cannot pass to anybody; null where it can. */
 export function whyNotToGive(animal: PassingAnimal, keeperId: string): string | null {
-  if (animal.isMerged) return 'Its record was merged into another of the same animal.';
-  if (animal.isWithdrawn) return 'Its record was withdrawn.';
-  if (animal.keeperId !== keeperId) return 'Another keeper keeps it now.';
-  return animal.status === 'alive' ? null : `It is recorded as ${animal.status}.`;
+  if (animal.isMerged) return say`Its record was merged into another of the same animal.`;
+  if (animal.isWithdrawn) return say`Its record was withdrawn.`;
+  if (animal.keeperId !== keeperId) return say`Another keeper keeps it now.`;
+  return animal.status === 'alive' ? null : say`It is recorded as ${animal.status}.`;
 }
 
 /** Refuses with 409 what some animals stand against; the sentence names the first, `changed` all. */
 export function refuse(found: readonly Obstacle[], what: string, remedy: string): void {
   const [first] = found;
-  if (first) throw new ConflictProblem(`${what} ${first.number}: ${first.detail} ${remedy}`, { changed: found });
+  if (first) throw new ConflictProblem(say`${what} ${first.number}: ${first.detail} ${remedy}`, { changed: found });
 }
 
 /** 409 where not all animals of an offer can change hands any more. */
@@ -72,7 +73,7 @@ export function refuseUnlessGivable(animals: readonly PassingAnimal[], keeperId:
   });
   refuse(
     found,
-    'Not all of these animals can change hands any more.',
-    'Let the giver withdraw this offer and offer the others anew.',
+    say`Not all of these animals can change hands any more.`,
+    say`Let the giver withdraw this offer and offer the others anew.`,
   );
 }

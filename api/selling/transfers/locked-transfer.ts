@@ -10,6 +10,7 @@ import { isForGiver, isForReceiver } from './transfer-steps.ts';
 import { Transfer } from './transfer.entity.ts';
 import { findTransfer } from './transfer.queries.ts';
 import type { TransferView } from './transfer.view.ts';
+import { say } from '../../platform/say.ts';
 
 /**
  * Locks a transfer for a change by its giver or its receiver; for a departure the lock of the lineage comes first, since who lives follows
@@ -31,13 +32,13 @@ export async function lockTransfer(manager: EntityManager, id: string, side: 'gi
         .andWhere(seenTransfer('t'))
         .getOne()
     : null;
-  if (!transfer) throw new NotFoundProblem('transfer', id);
+  if (!transfer) throw new NotFoundProblem(say`transfer`, id);
   const who = acting();
   if (side === 'giver' && !isForGiver(who, transfer))
-    throw new ForbiddenProblem('Only the keeper who gives, or a registrar, can do that.');
+    throw new ForbiddenProblem(say`Only the keeper who gives, or a registrar, can do that.`);
   if (side === 'receiver' && !isForReceiver(who, transfer))
     throw new ForbiddenProblem(
-      'Only the keeper to whom the animals are offered answers, or a registrar who did not offer them.',
+      say`Only the keeper to whom the animals are offered answers, or a registrar who did not offer them.`,
     );
   return transfer;
 }
@@ -60,15 +61,15 @@ export async function requireState(
 
 /** What became of a transfer, in a sentence. */
 function whatHappened({ kind, state, settledBy, settledAt, to }: TransferView): string {
-  const when = `on ${settledAt?.slice(0, 10) ?? 'an unknown day'}`;
+  const when = say`on ${settledAt?.slice(0, 10) ?? say`an unknown day`}`;
   const who = settledBy ?? 'Somebody';
-  if (state === 'offered') return `This offer still waits for the answer of ${to?.name ?? 'its receiver'}.`;
+  if (state === 'offered') return say`This offer still waits for the answer of ${to?.name ?? say`its receiver`}.`;
   if (kind === 'departure')
     return state === 'accepted'
-      ? `${who} noted ${when} that these animals left the club.`
-      : `${who} put these animals back ${when}: they had not left the club.`;
+      ? say`${who} noted ${when} that these animals left the club.`
+      : say`${who} put these animals back ${when}: they had not left the club.`;
   const what = { accepted: 'accepted', declined: 'declined', withdrawn: 'withdrew' }[state];
-  return `${who} ${what} this offer ${when}. Nothing more can be done with it.`;
+  return say`${who} ${what} this offer ${when}. Nothing more can be done with it.`;
 }
 
 /** Writes a change of a transfer that was locked before. */

@@ -14,14 +14,20 @@ import { endStays, onOffer, setStatus } from './passing.queries.ts';
 import { noteNewTransfer } from './transfer-entries.ts';
 import { TRANSFERRED_MOST, type NewTransferRequest } from './transfer.dto.ts';
 import { Transfer } from './transfer.entity.ts';
+import { say } from '../../platform/say.ts';
 
 /**
  * Offers animals, or notes that they left the club, in the transaction of `manager`, and gives the id of the transfer. 403 where one is
  * another keeper's, 409 where one is on offer already, 422 where one cannot pass.
  */
 export async function addTransfer(manager: EntityManager, request: NewTransferRequest): Promise<string> {
-  requireOneOf(request, 'to', 'leftTo', 'Name either the keeper who gets the animals, or say that they left the club.');
-  requireOneOf(request, 'animals', 'clutch', 'Name either animals, or a clutch whose young pass.');
+  requireOneOf(
+    request,
+    'to',
+    'leftTo',
+    say`Name either the keeper who gets the animals, or say that they left the club.`,
+  );
+  requireOneOf(request, 'animals', 'clutch', say`Name either animals, or a clutch whose young pass.`);
   if (request.to === undefined) await lockPedigree(manager);
   const { ids, pointerOf } = await findAnimals(manager, request);
   const animals = await lockAnimals(manager, ids);
@@ -95,14 +101,16 @@ async function findAnimals(manager: EntityManager, { animals, clutch }: NewTrans
   const pointerOf = (index: number): string => `/animals/${index}`;
   const named = (animals ?? []).map((text, index) => ({ text, pointer: pointerOf(index) }));
   if (named.length === 0) {
-    const detail = 'Name at least one animal.';
+    const detail = say`Name at least one animal.`;
     throw new InvalidProblem(detail, [{ pointer: '/animals', detail }]);
   }
   const ids = (await resolveIndividuals(manager, named)).map(({ id }) => id);
   const twice = ids.flatMap((id, index): ProblemError[] =>
-    ids.indexOf(id) === index ? [] : [{ pointer: pointerOf(index), detail: 'This animal stands twice. Name it once.' }],
+    ids.indexOf(id) === index
+      ? []
+      : [{ pointer: pointerOf(index), detail: say`This animal stands twice. Name it once.` }],
   );
-  if (twice.length > 0) throw new InvalidProblem('Some animals stand twice; each is named below.', twice);
+  if (twice.length > 0) throw new InvalidProblem(say`Some animals stand twice; each is named below.`, twice);
   return { ids, pointerOf };
 }
 
@@ -118,9 +126,11 @@ async function findYoung(manager: EntityManager, clutch: string): Promise<Found>
     throw new InvalidProblem(detail, [{ pointer: '/clutch', detail }]);
   };
   if (chosen.length === 0)
-    return refuse('You keep no living young of this clutch that are not on offer. Raise them first, or name animals.');
+    return refuse(
+      say`You keep no living young of this clutch that are not on offer. Raise them first, or name animals.`,
+    );
   if (chosen.length > TRANSFERRED_MOST)
-    return refuse(`These are more than ${TRANSFERRED_MOST} animals. Name those of one transfer, then the others.`);
+    return refuse(say`These are more than ${TRANSFERRED_MOST} animals. Name those of one transfer, then the others.`);
   return { ids: chosen.map(({ id }) => id), pointerOf: () => '/clutch' };
 }
 
@@ -130,7 +140,7 @@ function giverOf(animals: readonly PassingAnimal[], pointer: string): string {
   const [first] = animals;
   if (!first) throw new Error('animals that were resolved are there');
   if (animals.every(({ keeperId }) => keeperId === first.keeperId)) return first.keeperId;
-  const detail = 'These animals belong to several keepers. Make one transfer for each of them.';
+  const detail = say`These animals belong to several keepers. Make one transfer for each of them.`;
   throw new InvalidProblem(detail, [{ pointer, detail }]);
 }
 
@@ -142,11 +152,11 @@ async function requireGivable(
 ): Promise<void> {
   const errors = animals.flatMap((animal): ProblemError[] => {
     const why = whyNotToGive(animal, keeperId);
-    const detail = `${animal.number}: ${why ?? ''} Leave it out, or correct its record first.`;
+    const detail = say`${animal.number}: ${why ?? ''} Leave it out, or correct its record first.`;
     return why === null ? [] : [{ pointer: pointerOf(animal.id), detail }];
   });
   if (errors.length > 0)
-    throw new InvalidProblem('Only living animals change hands; each other is named below.', errors);
+    throw new InvalidProblem(say`Only living animals change hands; each other is named below.`, errors);
   await refuseOffered(manager, animals, pointerOf);
 }
 
@@ -164,7 +174,7 @@ export async function refuseOffered(
     .filter(({ id }) => offered.has(id))
     .map(({ id, number }) => ({
       pointer: pointerOf(id),
-      detail: `${number} is on offer already. Withdraw that offer first, or leave the animal out.`,
+      detail: say`${number} is on offer already. Withdraw that offer first, or leave the animal out.`,
     }));
   const [first] = errors;
   if (first) throw new ConflictProblem(first.detail, {}, errors);
@@ -175,11 +185,11 @@ export async function requireReceiver(manager: EntityManager, to: string, keeper
   const receiver = await readKeeper(manager, to);
   const detail =
     receiver === null
-      ? 'There is no keeper with this id.'
+      ? say`There is no keeper with this id.`
       : receiver.hasLeft
-        ? `${receiver.name} has left the club. Choose somebody else, or note that the animals left the club.`
+        ? say`${receiver.name} has left the club. Choose somebody else, or note that the animals left the club.`
         : to === keeperId
-          ? 'The animals are with this keeper already. Choose somebody else.'
+          ? say`The animals are with this keeper already. Choose somebody else.`
           : null;
   if (detail !== null) throw new InvalidProblem(detail, [{ pointer: '/to', detail }]);
 }

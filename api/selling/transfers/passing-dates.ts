@@ -1,6 +1,7 @@
 import { dateBounds } from '../../../shared/edtf.ts';
 import { storedDate, type StoredDate } from '../../platform/dates.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
+import { say } from '../../platform/say.ts';
 
 const dayOf = (instant: number): string => new Date(instant).toISOString().slice(0, 10);
 
@@ -14,7 +15,7 @@ export const today = (): string => dayOf(Date.now());
 export function pastDate(text: string | null | undefined): StoredDate {
   const date = storedDate(text ?? today());
   if (date.earliest === null || date.earliest <= dayOf(Date.now() + 86_400_000)) return date;
-  const detail = 'This date has not come yet. Give the day on which it happened.';
+  const detail = say`This date has not come yet. Give the day on which it happened.`;
   throw new InvalidProblem(detail, [{ pointer: '/date', detail }]);
 }
 

@@ -4,6 +4,7 @@ import type { StoredDate } from '../../platform/dates.ts';
 import { InvalidProblem } from '../../platform/problem.ts';
 import { touchPairings } from '../../register/merges/merged-rows.queries.ts';
 import type { EndedStay } from './transfer.entity.ts';
+import { say } from '../../platform/say.ts';
 
 interface OpenStay {
   readonly id: string;
@@ -34,7 +35,7 @@ export async function endStays(
   );
   const [later] = stays.filter(({ isLater }) => isLater);
   if (later) {
-    const detail = `${formatRegistryNumber(later.number)} joined ${later.pairing} on ${later.joined ?? 'a later day'}, after this date. Give a later date, or correct that stay first.`;
+    const detail = say`${formatRegistryNumber(later.number)} joined ${later.pairing} on ${later.joined ?? say`a later day`}, after this date. Give a later date, or correct that stay first.`;
     throw new InvalidProblem(detail, [{ pointer: '/date', detail }]);
   }
   await manager.query(

@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { Obstacle } from './locked-animals.ts';
+import { say } from '../../platform/say.ts';
 
 /** The giver's codes of the animals of a transfer, as they were when it passed (transfer_animal_pkey). */
 export async function givenCodes(
@@ -22,9 +23,9 @@ interface Row {
 }
 
 const words = {
-  transfer: () => 'It is on offer, or was passed on.',
-  stay: (name: string) => `It lives or lived in ${name} of its new keeper.`,
-  clutch: (name: string) => `A clutch of its new keeper names it as a possible parent: ${name}.`,
+  transfer: () => say`It is on offer, or was passed on.`,
+  stay: (name: string) => say`It lives or lived in ${name} of its new keeper.`,
+  clutch: (name: string) => say`A clutch of its new keeper names it as a possible parent: ${name}.`,
 };
 
 /**

@@ -7,6 +7,7 @@ import { giveTo, reopenStays, staysChangedSince, takenCodes } from './passing.qu
 import { givenCodes, standingOn } from './taking-back.queries.ts';
 import { noteTransfer } from './transfer-entries.ts';
 import type { Transfer } from './transfer.entity.ts';
+import { say } from '../../platform/say.ts';
 
 /**
  * Undoes the acceptance of an offer, which is locked: the animals are the giver's again, under the giver's codes, their stays go on, and the
@@ -26,8 +27,8 @@ export async function takeAcceptanceBack(
       ...(await standingOn(manager, transfer.id)),
       ...(await changedStays(manager, transfer)),
     ],
-    'This cannot be put back as it was.',
-    'Undo that first; or offer the animals back.',
+    say`This cannot be put back as it was.`,
+    say`Undo that first; or offer the animals back.`,
   );
   const codes = await givenCodes(manager, transfer.id);
   await refuseTakenCodes(manager, transfer.keeperId, animals, codes);
@@ -41,14 +42,14 @@ export async function takeAcceptanceBack(
 function changedSince(animal: PassingAnimal, keeperId: string): Obstacle[] {
   const { id, number, isMerged, isWithdrawn, status } = animal;
   const detail = isMerged
-    ? 'Its record was merged into another of the same animal.'
+    ? say`Its record was merged into another of the same animal.`
     : isWithdrawn
-      ? 'Its record was withdrawn.'
+      ? say`Its record was withdrawn.`
       : animal.keeperId !== keeperId
-        ? 'Another keeper keeps it now.'
+        ? say`Another keeper keeps it now.`
         : status === 'alive'
           ? null
-          : `It is recorded as ${status} meanwhile.`;
+          : say`It is recorded as ${status} meanwhile.`;
   return detail === null ? [] : [{ individualId: id, number, detail }];
 }
 
@@ -57,7 +58,7 @@ export async function changedStays(manager: EntityManager, { endedStays }: Trans
   return (await staysChangedSince(manager, endedStays)).map(({ individualId, number, pairing }) => ({
     individualId,
     number,
-    detail: `Its stay in ${pairing} was changed since.`,
+    detail: say`Its stay in ${pairing} was changed since.`,
   }));
 }
 
@@ -71,6 +72,6 @@ async function refuseTakenCodes(
   const clash = animals.find(({ id }) => taken.has(codes.get(id)?.toLowerCase() ?? ''));
   if (clash)
     throw new ConflictProblem(
-      `The giver has given the code ${codes.get(clash.id) ?? ''} of ${clash.number} to another animal meanwhile. That one needs another code first.`,
+      say`The giver has given the code ${codes.get(clash.id) ?? ''} of ${clash.number} to another animal meanwhile. That one needs another code first.`,
     );
 }

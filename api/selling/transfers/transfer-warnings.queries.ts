@@ -3,6 +3,7 @@ import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import { seen } from '../../people/visibility.ts';
 import { seenPairing } from '../../register/seen-records.ts';
 import type { TransferWarningView } from './transfer.view.ts';
+import { say } from '../../platform/say.ts';
 
 interface Row {
   readonly individualId: string;
@@ -33,12 +34,12 @@ export async function warningsOf(manager: EntityManager, transferId: string): Pr
       ? {
           individualId,
           code: 'in-water',
-          detail: `${name}: nobody noted that it left the water. Is it still a tadpole?`,
+          detail: say`${name}: nobody noted that it left the water. Is it still a tadpole?`,
         }
       : {
           individualId,
           code: 'stay-ends',
-          detail: `${name} lives in ${pairing}. Its stay there ends on the day on which it passes.`,
+          detail: say`${name} lives in ${pairing}. Its stay there ends on the day on which it passes.`,
         };
   });
 }

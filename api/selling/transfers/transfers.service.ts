@@ -12,6 +12,7 @@ import type { AcceptanceRequest, NewTransferRequest, ReturnRequest } from './tra
 import type { Transfer } from './transfer.entity.ts';
 import { findTransfer } from './transfer.queries.ts';
 import type { TransferView } from './transfer.view.ts';
+import { say } from '../../platform/say.ts';
 
 type Work = (manager: EntityManager, transfer: Transfer) => Promise<void>;
 
@@ -72,5 +73,5 @@ export class TransfersService {
 }
 
 async function shown(manager: EntityManager, id: string): Promise<TransferView> {
-  return present(await findTransfer(manager, id), () => new NotFoundProblem('transfer', id));
+  return present(await findTransfer(manager, id), () => new NotFoundProblem(say`transfer`, id));
 }

@@ -1,5 +1,6 @@
 import { takeEarly } from './asked-early.ts';
 import { noAnswer, problemFrom, ProblemError } from './problem.ts';
+import { language } from '../words/language.ts';
 import type { Page } from './types.ts';
 
 type Query = Record<string, string | number | boolean | null | undefined>;
@@ -110,7 +111,7 @@ export class ApiClient {
   }
 
   async #send<T>(method: string, path: string, body: unknown, options: Options): Promise<T> {
-    const headers = new Headers({ Accept: 'application/json' });
+    const headers = new Headers({ Accept: 'application/json', 'Accept-Language': language });
     // of a form the browser says the type itself, with the edge between its parts
     const isForm = body instanceof FormData;
     if (body !== undefined && !isForm) headers.set('Content-Type', 'application/json');

@@ -1,3 +1,4 @@
+import { language } from '../words/language.ts';
 import { noAnswer, problemFrom } from './problem.ts';
 
 /** One event of a stream: its name and its data, which the service writes as JSON. */
@@ -19,6 +20,7 @@ export async function readEvents(
 ): Promise<void> {
   const headers = new Headers(request.headers);
   headers.set('Accept', 'text/event-stream');
+  headers.set('Accept-Language', language);
   let response: Response;
   try {
     response = await fetch(address, { cache: 'no-store', ...request, headers });

@@ -1,0 +1,99 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
+import { existsSync, readFileSync } from 'node:fs';
+import PO from 'pofile';
+
+/*
+ * Sentences of the service. They are made, compared, kept and signed in English; `say` remembers how one was made, and on its way out an
+ * answer is put into the words of whoever reads it. A translation is a file in `api/words`, kept complete by `service-words.test.ts`.
+ */
+
+/** The languages that the service speaks besides English. */
+const translations = ['es'] as const;
+
+export type Translation = (typeof translations)[number];
+
+type Hole = string | number | undefined;
+type Tell = (hole: Hole) => string;
+
+/** Who reads the answer: the language, and how to make each sentence anew of the reader's words. */
+interface Reader {
+  readonly language: Translation;
+  readonly made: Map<string, (tell: Tell) => string>;
+}
+
+const readers = new AsyncLocalStorage<Reader>();
+const decimalSigns: Record<Translation, string> = { es: ',' };
+
+/**
+ * A sentence, a phrase or a word that a keeper may read, in English: say`You have ${count} tokens.` A hole that was itself said, or is a
+ * word of the catalogue, is put into the reader's words too.
+ */
+export function say(parts: TemplateStringsArray, ...holes: Hole[]): string {
+  const text = parts.reduce((sum, part, place) => `${sum}${holes[place - 1] ?? ''}${part}`);
+  const reader = readers.getStore();
+  if (reader && holes.length > 0)
+    reader.made.set(text, (tell) => {
+      const words = catalogue(reader.language).get(keyOf(parts));
+      return words === undefined ? text : words.replace(/\{(\d+)\}/g, (_, place: string) => tell(holes[Number(place)]));
+    });
+  return text;
+}
+
+/** What `put` makes of texts that were said, such as a list of them; it is made anew of the reader's words. */
+export function together(texts: readonly string[], put: (texts: string[]) => string): string {
+  const text = put([...texts]);
+  readers.getStore()?.made.set(text, (tell) => put(texts.map(tell)));
+  return text;
+}
+
+/** What the catalogue calls a sentence: its holes are numbered, `You have {0} tokens.` */
+export function keyOf(parts: readonly string[]): string {
+  return parts.reduce((sum, part, place) => `${sum}{${place - 1}}${part}`);
+}
+
+/** Runs `work` as an answer for a reader of the language that is asked for, or of English where there is no such translation. */
+export function answeringIn<T>(accepts: (languages: string[]) => string | false, work: () => T): T {
+  const wished = accepts(['en', ...translations]);
+  const language = translations.find((one) => one === wished);
+  return language ? readers.run({ language, made: new Map() }, work) : work();
+}
+
+/** An answer in the words of its reader: each text in it that was said. What keepers wrote stays as it is. */
+export function inReadersWords<T>(answer: T): T {
+  const reader = readers.getStore();
+  return reader ? (translated(answer, reader) as T) : answer;
+}
+
+function translated(value: unknown, reader: Reader): unknown {
+  // a single word may be a code
+  if (typeof value === 'string') return value.includes(' ') ? told(value, reader) : value;
+  if (Array.isArray(value)) return value.map((item) => translated(item, reader));
+  if (typeof value !== 'object' || value === null || value instanceof Date) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, translated(item, reader)]));
+}
+
+function told(text: string, reader: Reader): string {
+  const made = reader.made.get(text);
+  if (made) return made((hole) => filled(hole, reader));
+  return catalogue(reader.language).get(text) ?? text;
+}
+
+function filled(hole: Hole = '', reader: Reader): string {
+  const isFigure = typeof hole === 'number' || /^\d+(\.\d+)?\s?%$/.test(hole);
+  return isFigure ? String(hole).replace('.', decimalSigns[reader.language]) : told(hole, reader);
+}
+
+const catalogues = new Map<Translation, ReadonlyMap<string, string>>();
+
+function catalogue(language: Translation): ReadonlyMap<string, string> {
+  const known = catalogues.get(language);
+  if (known) return known;
+  // beside the sources, whether this runs from them or from `dist`
+  const places = ['../words/', '../../../api/words/'].map(
+    (folder) => new URL(`${folder}${language}.po`, import.meta.url),
+  );
+  const { items } = PO.parse(readFileSync(places.find((place) => existsSync(place)) ?? '', 'utf8'));
+  const read = new Map(items.map(({ msgid, msgstr }) => [msgid, msgstr[0] ?? msgid]));
+  catalogues.set(language, read);
+  return read;
+}
