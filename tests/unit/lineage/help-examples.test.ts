@@ -52,6 +52,11 @@ describe('the worked examples of the help page are what the kernel computes', ()
     expect(`${expected * 100}\u202f%`).toBe(told('inbreeding-range'));
   });
 
+  it('kinship of half-sibs, by the F of their young', () => {
+    const { pedigree, inbreeding } = family(3, [pair(0, 1), pair(0, 2), pair(3, 4)]);
+    expect(percent(inbreedingOf(pedigree, inbreeding, 5).expected)).toBe(told('kinship'));
+  });
+
   it('ancestral inbreeding of young of an inbred sire', () => {
     const { pedigree, inbreeding } = family(3, [pair(0, 1), pair(0, 1), pair(3, 4), pair(5, 2)]);
     const values = ancestralInbreeding(pedigree, inbreeding, Int32Array.from([0, 1, 2, 3]));

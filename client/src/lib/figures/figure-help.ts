@@ -8,6 +8,7 @@ export const explainedFigures = [
   'mean-inbreeding',
   'increase',
   'effective-size',
+  'kinship',
   'mean-kinship',
   'gene-diversity',
   'founder-genomes',
@@ -155,6 +156,22 @@ export const figureHelp: Readonly<Record<ExplainedFigure, FigureHelp>> = {
       rows: [
         ['2 × 0.134', '0.268'],
         ['1 / 0.268', '3.7 animals'],
+      ],
+    },
+  },
+  kinship: {
+    name: 'kinship φ',
+    what: 'The chance that two copies of a gene, one taken from each of two animals, come from one and the same copy in an ancestor. It is the F that young of the two would have.',
+    unit: 'a probability, printed in per cent',
+    range: '0 to 100\u202f%; half-sibs 12.5\u202f%, full sibs 25\u202f%',
+    source: 'Malécot (1948)',
+    caution: countsOnlyRecords,
+    example: {
+      given: 'Two half-sibs have the same father, a founder; their mothers are unrelated founders.',
+      rows: [
+        ['both copies come from the father, ½ × ½', '25\u202f%'],
+        ['and both are the same one of his two', '½'],
+        ['kinship, ½ × 25\u202f%', '12.5\u202f%'],
       ],
     },
   },
