@@ -39,7 +39,7 @@ describe.skipIf(chromium === null)('the descendants of an animal', () => {
     const foldedOf = (told: string[]): number =>
       told.reduce((sum, name) => sum + Number(/^\+(\d+) without young/.exec(name)?.[1] ?? 0), 0);
     // two generations stand there until one is laid out
-    await expect.poll(async () => foldedOf(await names())).toBe(young.length - withYoung.length);
+    await expect.poll(async () => foldedOf(await names()), { timeout: 10_000 }).toBe(young.length - withYoung.length);
     const told = await names();
     for (const { code } of withYoung)
       expect(told.some((name) => name.startsWith(`${code ?? ''} `) && name.includes('has young'))).toBe(true);
