@@ -278,6 +278,11 @@ describe.skipIf(chromium === null)('what is noted without a network', () => {
         opened.result.close();
         return counts;
       });
+    await page
+      .getByText('1 entry waits on this device for Orla Venndrick: sent once Orla Venndrick signs in here.')
+      .waitFor();
+    await expectAccessible(page, 'signing in while something waits');
+    await club.look(page, 'waiting-sign-in');
     // of all that was kept nothing is left but what waits
     expect(await keptOf()).toEqual([0, 0, 0, 1]);
     await context.unroute('**/api/v1/clutches/**');
@@ -313,8 +318,47 @@ describe.skipIf(chromium === null)('what is noted without a network', () => {
     expect((await read(known.id)).eggs).toBe(14);
   });
 
+  it('waits where the network takes the request and never answers, and is written once when it does again', async () => {
+    const known = clutch(8);
+    await see(`/clutches/${known.id}`, known.title);
+    network.stall();
+    await correct('eggs', '17');
+    await page.getByRole('heading', { name: 'Waiting to be sent' }).waitFor({ timeout: 15_000 });
+    expect((await read(known.id)).eggs).toBe(known.eggs);
+    network.mend();
+    await expect.poll(async () => (await read(known.id)).eggs, { timeout: 30_000 }).toBe(17);
+    expect((await read(known.id)).version).toBe(known.version + 1);
+  }, 90_000);
+
+  it('is told where the device has no room left, and stays in the form until it is written', async () => {
+    const known = clutch(9);
+    // a device of its own, full from the beginning: browsers remember for a while how much room there was
+    const full = await club.page(phone, 'Orla Venndrick', network.url);
+    const devices = await full.context().newCDPSession(full);
+    const origin = network.url;
+    await devices.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+    await full.goto(address(`/clutches/${known.id}`));
+    await full.getByRole('button', { name: 'Edit', exact: true }).click();
+    network.cut();
+    const eggs = full.getByLabel('eggs', { exact: true }).first();
+    await eggs.fill('19');
+    const write = full.getByRole('button', { name: 'Write it down' }).first();
+    await write.click();
+    await full.getByText('This device has no room left, so it was not kept.').waitFor();
+    expect(await eggs.inputValue()).toBe('19');
+    await expectAccessible(full, 'no room left on the device');
+    await club.look(full, 'waiting-no-room-phone');
+    expect((await read(known.id)).eggs).toBe(known.eggs);
+    // as soon as there is a connection, what was typed goes on from where it stands
+    network.mend();
+    await write.click();
+    await expect.poll(async () => (await read(known.id)).eggs, { timeout: 20_000 }).toBe(19);
+    expect((await read(known.id)).version).toBe(known.version + 1);
+    await full.context().close();
+  }, 90_000);
+
   it('met no fault but the network', () => {
-    const ofNetwork = /ERR_(INTERNET_DISCONNECTED|EMPTY_RESPONSE|CONNECTION|FAILED)/;
+    const ofNetwork = /ERR_(INTERNET_DISCONNECTED|EMPTY_RESPONSE|CONNECTION|FAILED|CONTENT_LENGTH_MISMATCH)/;
     expect(club.faults.filter((fault) => !ofNetwork.test(fault))).toEqual([]);
   });
 });

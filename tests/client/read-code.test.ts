@@ -13,6 +13,8 @@ describe('the code of a label', () => {
     [`${here}/animals/${id}`, `/animals/${id}`],
     [`${here}/clutches/${id}?x=1#y`, `/clutches/${id}`],
     [`${here}/pairings/${id}`, `/pairings/${id}`],
+    [`${here}/c/AaGWH14Ed2S5vpAjZ21wuQ`, '/c/AaGWH14Ed2S5vpAjZ21wuQ'],
+    [`${here}/p/AaGWH14Ed2S5vpAjZ21wuQ/`, '/p/AaGWH14Ed2S5vpAjZ21wuQ/'],
     [`${here}/s/AbCd_-12345678`, '/s/AbCd_-12345678'],
     [' 13515 ', '/n/1351-5'],
     ['1351-5', '/n/1351-5'],
@@ -27,7 +29,16 @@ describe('the code of a label', () => {
     expect(read(text)).toMatchObject({ kind: 'elsewhere', number: '1351-5' }),
   );
 
+  it.each(['c', 'p', 's'])('a card or a sheet of another register (/%s/) is told as foreign', (kind) =>
+    expect(read(`https://elsewhere.example/${kind}/AaGWH14Ed2S5vpAjZ21wuQ`)).toMatchObject({
+      kind: 'elsewhere',
+      host: 'elsewhere.example',
+      number: null,
+    }),
+  );
+
   it.each([
+    `${here}/c/AaGWH14Ed2S5vpAjZ21wu`,
     'javascript:alert(1)',
     'data:text/html,<b>',
     '//elsewhere.example/n/1351-5',

@@ -17,6 +17,7 @@ export class WeakNetwork {
   readonly replaced = new Map<string, (text: string) => string>();
   private readonly sockets = new Set<Socket>();
   private isCut = false;
+  private isStalled = false;
   private losing: ((passed: Passed) => boolean) | null = null;
 
   private constructor(
@@ -47,8 +48,14 @@ export class WeakNetwork {
     for (const socket of this.sockets) socket.destroy();
   }
 
+  /** Connections are accepted and requests taken, but nothing is passed on and no answer comes until `mend`. */
+  stall(): void {
+    this.isStalled = true;
+  }
+
   mend(): void {
-    this.isCut = false;
+    if (this.isStalled) for (const socket of this.sockets) socket.destroy();
+    this.isCut = this.isStalled = false;
   }
 
   /** The next request of this kind reaches the service and is done there; its answer is lost, and nothing passes any more. */
@@ -63,6 +70,7 @@ export class WeakNetwork {
 
   private async pass(request: IncomingMessage, response: ServerResponse): Promise<void> {
     if (this.isCut) return void request.socket.destroy();
+    if (this.isStalled) return void request.resume();
     const chunks: Buffer[] = [];
     for await (const chunk of request) chunks.push(chunk as Buffer);
     const body = Buffer.concat(chunks);

@@ -18,7 +18,7 @@ export const load: LayoutLoad = async ({ url }) => {
   // a buyer has no account, and is not kept waiting for who asks
   if (isForAnyone(url)) return;
   await session.start();
-  void waiting.of(session.keeper?.id ?? null);
+  void waiting.of(session.keeper);
   const detour = session.detour(url);
   if (detour !== null) redirect(307, detour);
 };

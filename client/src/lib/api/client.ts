@@ -12,12 +12,19 @@ interface Options {
   /** Repeats of one intended write share a key, so that a lost answer never writes twice. */
   idempotencyKey?: string;
   signal?: AbortSignal;
+  /**
+   * How long an answer is waited for, ms; then there is none. Left out: twenty seconds (three while nobody answers) for a read that nobody can give up by `signal`, else without
+   * an end, since some work takes long.
+   */
+  patience?: number;
   /** In whose name it is sent, whoever is signed in by now. Nobody is asked to sign in again for it: the refusal is for whoever sends. */
   onlyAs?: string;
 }
 
 /** What a device does with answers: keeps some, and gives them while the service does not answer. */
 export interface AnswerKeeper {
+  /** Whether no answer came the last time. */
+  readonly isOff: boolean;
   /** A request was answered, or no answer came. */
   reached(isAnswered: boolean): void;
   /** Something is read; what is given back keeps the answer. */
@@ -126,23 +133,32 @@ export class ApiClient {
       // A record can change without a new version of its own, as a clutch does when young are raised from it.
       cache: 'no-store',
       ...(body === undefined ? {} : { body: isForm ? body : JSON.stringify(body) }),
-      ...(options.signal ? { signal: options.signal } : {}),
     };
+    const patience = options.patience ?? (method === 'GET' && !options.signal ? this.#readsWait : null);
     const address = path + queryText(options.query);
     const keep = method === 'GET' ? this.device?.watch(address) : undefined;
-    let { response, text } = await this.#answerTo(address, request);
+    let { response, text } = await this.#answerTo(address, request, patience, options.signal);
     if (response.status === 401 && !saysWhoAsks(path) && !options.onlyAs && (await this.signInAgain?.()))
-      ({ response, text } = await this.#answerTo(address, request));
+      ({ response, text } = await this.#answerTo(address, request, patience, options.signal));
     if (!response.ok) throw problemFrom(response.status, text);
     keep?.(text);
     return this.#take<T>(path, response, text);
   }
 
-  /** Fetches, and reads the answer to its end; lacking one, or one of ours, there is no answer (status 0). */
-  async #answerTo(address: string, request: RequestInit): Promise<{ response: Response; text: string }> {
+  /** Fetches, and reads the answer to its end; lacking one in time, or one of ours, there is no answer (status 0). */
+  async #answerTo(
+    address: string,
+    request: RequestInit,
+    patience: number | null,
+    signal: AbortSignal | undefined,
+  ): Promise<{ response: Response; text: string }> {
+    const waited = patience === null ? null : waitingFor(patience, signal);
+    const until = waited?.signal ?? signal;
     try {
       const early = request.method === 'GET' ? takeEarly(address, this.keeperId) : undefined;
-      const response = await (early ?? fetch(this.#base + address, request));
+      const response = await (early
+        ? unless(until, early)
+        : fetch(this.#base + address, until ? { ...request, signal: until } : request));
       const text = await response.text();
       // a page that some network puts before every address says yes to anything
       if (response.ok && text !== '' && !isJson(response)) throw noAnswer();
@@ -152,7 +168,14 @@ export class ApiClient {
       if (error instanceof DOMException && error.name === 'AbortError') throw error;
       this.device?.reached(false);
       throw noAnswer();
+    } finally {
+      waited?.end();
     }
+  }
+
+  /** A service that is there answers long before; where it did not a moment ago, what the device has is not held back for it. */
+  get #readsWait(): number {
+    return this.device?.isOff ? 3_000 : 20_000;
   }
 
   #take<T>(path: string, response: Response, text: string): T {
@@ -193,6 +216,31 @@ export function newKey(): string {
   // randomUUID needs a secure context; a club may serve its own network over plain http.
   const bytes = crypto.getRandomValues(new Uint8Array(16));
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/** An answer that is on its way already, unless it is given up before it comes. */
+const unless = (signal: AbortSignal | undefined, answer: Promise<Response>): Promise<Response> =>
+  signal
+    ? Promise.race([
+        answer,
+        new Promise<never>((_, reject) => signal.addEventListener('abort', () => reject(signal.reason as DOMException))),
+      ])
+    : answer;
+
+/** A signal that goes off with another one, or after so many milliseconds; `end` lets go of both. */
+function waitingFor(patience: number, other?: AbortSignal): { signal: AbortSignal; end: () => void } {
+  const both = new AbortController();
+  const giveUp = (): void => both.abort(other?.reason);
+  if (other?.aborted) giveUp();
+  other?.addEventListener('abort', giveUp);
+  const clock = setTimeout(() => both.abort(new DOMException('No answer came in time.', 'TimeoutError')), patience);
+  return {
+    signal: both.signal,
+    end: () => {
+      clearTimeout(clock);
+      other?.removeEventListener('abort', giveUp);
+    },
+  };
 }
 
 /** Requests by which one signs in: that they are refused says that the words were wrong, not that a session ended. */

@@ -14,14 +14,17 @@ export class Intent {
     return this.#body === '' ? undefined : this.#key;
   }
 
-  /** Posts under the key of this intent, for a part of a record at the version it is based on. Throws `ProblemError`. */
-  post<T>(path: string, body: unknown, version?: number): Promise<T> {
-    return this.#once(path, body, version, (options) => api.post<T>(path, body, options));
+  /**
+   * Posts under the key of this intent, for a part of a record at the version it is based on; `patience`: how long an answer is waited for, ms.
+   * Throws `ProblemError`.
+   */
+  post<T>(path: string, body: unknown, version?: number, patience?: number): Promise<T> {
+    return this.#once(path, body, version, (options) => api.post<T>(path, body, { ...options, ...limit(patience) }));
   }
 
   /** Changes a record at a version under the key of this intent. Throws `ProblemError`. */
-  patch<T>(path: string, body: unknown, version?: number): Promise<T> {
-    return this.#once(path, body, version, (options) => api.patch<T>(path, body, options));
+  patch<T>(path: string, body: unknown, version?: number, patience?: number): Promise<T> {
+    return this.#once(path, body, version, (options) => api.patch<T>(path, body, { ...options, ...limit(patience) }));
   }
 
   /** Somebody else sees to it now, under the same key. */
@@ -50,3 +53,5 @@ export class Intent {
     }
   }
 }
+
+const limit = (patience: number | undefined): { patience?: number } => (patience === undefined ? {} : { patience });

@@ -52,15 +52,19 @@ export class Connection {
     }
   };
 
-  /** Asks whether the service is there. */
+  /** Asks whether the service is there; one that takes longer than ten seconds to say so is not. */
   async look(): Promise<void> {
     clearTimeout(this.#clock);
+    const given = new AbortController();
+    const patience = setTimeout(() => given.abort(), 10_000);
     try {
-      const answer = await fetch(this.#address, { cache: 'no-store' });
+      const answer = await fetch(this.#address, { cache: 'no-store', signal: given.signal });
       // a page that some network puts before every address is no answer of ours
       this.heard(answer.headers.get('Content-Type')?.includes('json') ?? false);
     } catch {
       this.heard(false);
+    } finally {
+      clearTimeout(patience);
     }
   }
 

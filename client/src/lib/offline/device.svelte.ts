@@ -20,6 +20,9 @@ class Device implements AnswerKeeper {
   #keeperId: string | null = null;
   #channel: BroadcastChannel | null = null;
 
+  get isOff(): boolean {
+    return connection.isOff;
+  }
   readonly reached = connection.heard;
 
   /** Hears from other tabs that somebody signs in or out there; gives the function that ends it. */

@@ -22,6 +22,8 @@ export type EntryKind = 'clutch' | 'counts' | 'note';
 export interface QueueEntry {
   readonly id: string;
   readonly keeperId: string;
+  /** What the club calls its keeper, for whoever signs in on this device; not kept by older versions. */
+  readonly keeperName?: string;
   /** Its place in the order of writing on this device. */
   readonly place: number;
   /** When it was written, ISO 8601. */
@@ -57,3 +59,9 @@ export interface QueueEntry {
 
 /** Stands in a path, and in a body, for the id of the record that the entry before it makes. */
 export const recordToCome = '{record}';
+
+/**
+ * How long an answer to what is noted at the tank is waited for, ms: it takes well under a second, so after ten the network only holds the line,
+ * and it waits on the device instead.
+ */
+export const answersWithin = 10_000;

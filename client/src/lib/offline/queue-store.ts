@@ -25,4 +25,16 @@ export async function changeQueue(keeperId: string, change: (queue: Queue) => Qu
   return after;
 }
 
+/** How much waits on this device for each keeper, and what the club calls them ('' where that was not kept): whoever it is that looks. */
+export async function waitingOfAll(): Promise<{ name: string; count: number }[]> {
+  const store = await deviceStore();
+  const found = new Map<string, { name: string; count: number }>();
+  for (const { keeperId, keeperName = '', state } of await store.getAll('queue')) {
+    if (state === 'done') continue;
+    const before = found.get(keeperId);
+    found.set(keeperId, { name: keeperName || (before?.name ?? ''), count: (before?.count ?? 0) + 1 });
+  }
+  return [...found.values()];
+}
+
 const inOrder = (queue: Queue): Queue => [...queue].sort((a, b) => a.place - b.place);

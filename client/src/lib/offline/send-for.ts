@@ -2,7 +2,7 @@ import { api } from '../api/client.ts';
 import { ProblemError } from '../api/problem.ts';
 import { namesOf, outcomeOf } from './outcome.ts';
 import { tidied, type Outcome, type Queue } from './queue.ts';
-import type { QueueEntry } from './queue-entry.ts';
+import { answersWithin, type QueueEntry } from './queue-entry.ts';
 import { sendQueue } from './send-queue.ts';
 
 interface Changeable {
@@ -15,7 +15,9 @@ interface Changeable {
  */
 export async function sendFor(keeperId: string, waiting: Changeable): Promise<'done' | 'later' | 'signed-out'> {
   try {
-    const { keeper } = await api.get<{ keeper: { id: string } | null }>('/session');
+    const { keeper } = await api.get<{ keeper: { id: string } | null }>('/session', {
+      patience: answersWithin,
+    });
     if (keeper?.id !== keeperId) return 'signed-out';
   } catch (error) {
     if (error instanceof ProblemError) return 'later';
@@ -31,7 +33,7 @@ export async function sendFor(keeperId: string, waiting: Changeable): Promise<'d
 }
 
 async function send(entry: QueueEntry): Promise<Outcome> {
-  const options = { idempotencyKey: entry.key, onlyAs: entry.keeperId };
+  const options = { idempotencyKey: entry.key, onlyAs: entry.keeperId, patience: answersWithin };
   try {
     const answer =
       entry.method === 'POST'

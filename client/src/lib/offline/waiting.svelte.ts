@@ -13,7 +13,7 @@ const [lockName, channelName] = ['linekeeper.sending', 'linekeeper.waiting'];
 type Rewritten = Parameters<typeof rewritten>[2];
 
 /** What a form hands over: all that an entry needs but what the queue gives it. */
-export type Written = Omit<NewEntry, 'id' | 'keeperId' | 'writtenAt' | 'key' | 'triedAt'> & {
+export type Written = Omit<NewEntry, 'id' | 'keeperId' | 'keeperName' | 'writtenAt' | 'key' | 'triedAt'> & {
   /** The key that the form has sent it under without an answer; left out where it was not sent. */
   readonly sentUnder?: string;
 };
@@ -34,6 +34,7 @@ export class Waiting {
   /** Grows each time that something was written into the register: pages that show it read again. */
   sent = $state(0);
   #keeperId: string | null = null;
+  #keeperName = '';
   #channel: BroadcastChannel | null = null;
   #shown: Promise<void> = Promise.resolve();
   #wait = shortest;
@@ -55,7 +56,9 @@ export class Waiting {
   }
 
   /** Shows what waits for whoever is signed in now, and sends it. */
-  async of(keeperId: string | null): Promise<void> {
+  async of(keeper: { readonly id: string; readonly name: string } | null): Promise<void> {
+    const keeperId = keeper?.id ?? null;
+    this.#keeperName = keeper?.name ?? '';
     if (keeperId === this.#keeperId) return;
     this.#keeperId = keeperId;
     this.needsSignIn = false;
@@ -72,6 +75,7 @@ export class Waiting {
       ...written,
       id: newKey(),
       keeperId: this.#keeperId ?? '',
+      keeperName: this.#keeperName,
       writtenAt: now,
       key: sentUnder ?? newKey(),
       triedAt: sentUnder === undefined ? null : now,

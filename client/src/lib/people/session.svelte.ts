@@ -35,7 +35,7 @@ export class Session {
   /** Asks who is signed in. Lacking an answer, it is whoever was signed in here before. */
   async read(): Promise<void> {
     try {
-      await this.#enter(await api.get<SessionAnswer>('/session'));
+      await this.#enter(await api.get<SessionAnswer>('/session', { patience: 10_000 }));
       this.problem = '';
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;

@@ -6,14 +6,19 @@ export type CodeRead =
   | {
       readonly kind: 'elsewhere';
       readonly text: string;
+      /** The other place, as `register.example`. */
+      readonly host: string;
       /** The number on it, if it looks like a label: perhaps this register had another address when it was printed. */
       readonly number: string | null;
     }
   | { readonly kind: 'unread'; readonly text: string };
 
 const id = '[\\da-f]{8}-[\\da-f]{4}-[\\da-f]{4}-[\\da-f]{4}-[\\da-f]{12}';
+const shortId = '[\\w-]{22}';
 const pages = [
   new RegExp(`^/(animals|clutches|pairings)/${id}/?$`, 'i'),
+  // a card of a group or a clutch, by the short id of its code
+  new RegExp(`^/[cp]/${shortId}/?$`),
   // a provenance sheet, by the token of its code
   /^\/s\/[\w-]{8,200}\/?$/,
 ];
@@ -27,9 +32,9 @@ export function readCode(text: string, origins: readonly string[]): CodeRead {
   const serial = parseRegistryNumber(typed);
   if (serial !== null) return { kind: 'opens', path: `/n/${formatRegistryNumber(serial)}` };
   if (!/^https?:\/\//i.test(typed) || !URL.canParse(typed)) return { kind: 'unread', text: shortened(typed) };
-  const { origin, pathname } = new URL(typed);
+  const { origin, pathname, host } = new URL(typed);
   const number = numberIn(pathname);
-  if (!origins.includes(origin)) return { kind: 'elsewhere', text: shortened(typed), number };
+  if (!origins.includes(origin)) return { kind: 'elsewhere', text: shortened(typed), host, number };
   if (number !== null) return { kind: 'opens', path: `/n/${number}` };
   if (pages.some((page) => page.test(pathname))) return { kind: 'opens', path: pathname };
   return { kind: 'unread', text: shortened(typed) };
