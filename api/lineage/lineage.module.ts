@@ -26,6 +26,8 @@ import { LineageSetService } from './lineage-set.service.ts';
 import { PedigreeChartService } from './pedigree-chart.service.ts';
 import { ProvController } from './prov/prov.controller.ts';
 import { ProvService } from './prov/prov.service.ts';
+import { SourceLivingController } from './source-living/source-living.controller.ts';
+import { SourceLivingService } from './source-living/source-living.service.ts';
 import { Snapshots } from './snapshots.service.ts';
 import { WhatIfController } from './what-if.controller.ts';
 import { WhatIfService } from './what-if.service.ts';
@@ -41,6 +43,7 @@ import { WhatIfService } from './what-if.service.ts';
     LineageSetController,
     LineAuditController,
     LineOverTimeController,
+    SourceLivingController,
     AcknowledgingController,
     FiguresProgressController,
   ],
@@ -63,6 +66,7 @@ import { WhatIfService } from './what-if.service.ts';
     LineageSetService,
     LineAuditService,
     LineOverTimeService,
+    SourceLivingService,
     CurrentFlags,
     AcknowledgementsService,
   ],

@@ -1619,6 +1619,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/sources/{id}/living": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Living animals that came from a source or descend from it
+         * @description Counts those that whoever asks may see. An animal with candidate parents counts where one of them descends from the source; `certain` tells those that do so whoever the parents were.
+         */
+        get: operations["getSourceLivingSourceLiving"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/lineage/progress": {
         parameters: {
             query?: never;
@@ -6754,6 +6774,18 @@ export interface components {
             lines: string[];
             /** @description Whether the figures follow every change of the register; false while figures of some of the animals are still being recomputed. */
             current: boolean;
+            /** @description The state of the register that the figures belong to. */
+            asOf: components["schemas"]["AsOfView"];
+        };
+        SourceLivingView: {
+            /** @description Living animals that came from the source themselves. */
+            founders: number;
+            /** @description Living animals that descend from it, or may, by one of their candidate parents or of those above. */
+            descendants: number;
+            /** @description Of those the ones that descend from it whichever of the candidates are the parents. */
+            certain: number;
+            /** @description What it makes up of all living animals: the expected shares of founders and descendants added up, in whole animals. */
+            animalsWorth: number;
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
@@ -19618,6 +19650,63 @@ export interface operations {
             };
             /** @description invalid: a field cannot be taken; each is named in `errors`. */
             422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getSourceLivingSourceLiving: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SourceLivingView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };

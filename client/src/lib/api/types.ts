@@ -17,6 +17,8 @@ export type YoungOfAnimal = Sent['YoungView'];
 export type Species = Sent['SpeciesView'];
 export type Line = Sent['LineView'];
 export type Source = Sent['SourceView'];
+/** What is alive of a source. */
+export type SourceLiving = Sent['SourceLivingView'];
 /** What is said of where a source, a line or an animal comes from. */
 export type Claim = Sent['ClaimView'];
 /** What the register says of a whole line. */
