@@ -1,3 +1,4 @@
+import { error } from '@sveltejs/kit';
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
 import type { LinkOffer } from '$lib/people/people-types.ts';
@@ -10,8 +11,9 @@ export const load: PageLoad = async ({
   const { secret } = params;
   try {
     return { secret, offer: await api.get<LinkOffer>(`/links/${encodeURIComponent(secret)}`), problem: '' };
-  } catch (error) {
-    if (!(error instanceof ProblemError)) throw error;
-    return { secret, offer: null, problem: error.detail };
+  } catch (problem) {
+    if (!(problem instanceof ProblemError)) throw problem;
+    if (problem.status === 0 || problem.status >= 500) error(503, problem.detail);
+    return { secret, offer: null, problem: problem.detail };
   }
 };
