@@ -71,7 +71,7 @@ describe.skipIf(chromium === null)('a clutch noted in less than ten seconds', ()
     await where.selectOption({ label: pairing.name });
     await hand.tap(page.getByLabel('eggs', { exact: true }));
     await hand.type('14');
-    await hand.tap(page.getByText('leaf', { exact: true }));
+    await hand.tap(page.getByRole('radio', { name: 'leaf' }));
     await hand.tap(page.getByRole('button', { name: 'Write it down' }));
     await written();
     expect(await noted()).toMatchObject({ eggs: 14, site: 'leaf', pairing: { id: pairing.id } });

@@ -223,7 +223,9 @@ const unless = (signal: AbortSignal | undefined, answer: Promise<Response>): Pro
   signal
     ? Promise.race([
         answer,
-        new Promise<never>((_, reject) => signal.addEventListener('abort', () => reject(signal.reason as DOMException))),
+        new Promise<never>((_, reject) =>
+          signal.addEventListener('abort', () => reject(signal.reason as DOMException)),
+        ),
       ])
     : answer;
 
