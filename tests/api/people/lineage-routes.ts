@@ -24,4 +24,8 @@ export const lineageRoutes: Readonly<Record<string, Row>> = {
     outcomes: membersReading,
     ask: async ({ owner }) => ({ at: [(await owner.line()).id] }),
   },
+  'GET /api/v1/sources/{id}/living': {
+    outcomes: membersReading,
+    ask: async ({ owner }) => ({ at: [(await owner.source()).id] }),
+  },
 };
