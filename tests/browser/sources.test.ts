@@ -66,9 +66,9 @@ describe.skipIf(chromium === null)('the page of a source', () => {
   });
 
   it('is not offered to whom it is not', async () => {
-    const other = await club.page({ width: 390, height: 844 }, 'Tobiah Quillmere');
+    const other = await club.page({ width: 390, height: 844 }, 'Noor Elstavik');
     const { items } = await club.read<{ items: (Source & { keeper: string })[] }>('sources?limit=50');
-    const strange = items.find(({ keeper }) => keeper !== 'Tobiah Quillmere');
+    const strange = items.find(({ keeper }) => keeper !== 'Noor Elstavik');
     await other.goto(`${club.url}/sources/${strange?.id ?? ''}`);
     await other.getByRole('region', { name: 'Alive today' }).waitFor();
     expect(await other.getByRole('button', { name: 'Edit', exact: true }).count()).toBe(0);
