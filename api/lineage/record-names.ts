@@ -145,7 +145,7 @@ export class RecordNames {
       return code === null ? (registryNumber ?? '') : `${code} (${registryNumber})`;
     }
     const code = this.source(number)?.code;
-    return code ? `${code} (${this.sourceTitle(number)})` : this.sourceTitle(number);
+    return code ? say`${code} (${this.sourceTitle(number)})` : this.sourceTitle(number);
   }
 
   /** Numbered, so that a sentence can count several of them. */

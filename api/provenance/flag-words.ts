@@ -1,6 +1,6 @@
 import type { FlagCode, FlagSeverity } from '../../shared/vocabulary.ts';
 import type { LabelFindings, NamedRecord } from './label-findings.ts';
-import { say } from '../platform/say.ts';
+import { say, together } from '../platform/say.ts';
 
 /** What the audit holds against a label, what caused it, and what would clear it. */
 export interface Flag {
@@ -35,10 +35,12 @@ export function listed(records: readonly NamedRecord[]): string {
   if (names.length === 0) return say`its founders`;
   if (names.length > 4 || unnamed > 0) {
     const shown = names.slice(0, 3);
-    return say`${shown.join(', ')} and ${names.length - shown.length + unnamed} more`;
+    return say`${inARow(shown)} and ${names.length - shown.length + unnamed} more`;
   }
-  return names.length === 1 ? (names[0] ?? '') : say`${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  return names.length === 1 ? (names[0] ?? '') : say`${inARow(names.slice(0, -1))} and ${names.at(-1)}`;
 }
+
+const inARow = (names: readonly string[]): string => together(names, (all) => all.join(', '));
 
 /** A number of things. */
 export function counted(count: number, noun: string): string {
