@@ -90,7 +90,7 @@ describe.skipIf(chromium === null)('scanning a label', () => {
     await page.goto(`${club.url}/scan`);
     await page.getByRole('heading', { name: 'Nothing is opened' }).waitFor();
     await page.getByText(elsewhere).waitFor();
-    await page.getByText('It leads to another place').waitFor();
+    await page.getByText('It is a foreign code').waitFor();
     for (const theme of ['day', 'night']) {
       await page.evaluate((name) => (document.documentElement.dataset['theme'] = name), theme);
       await expectAccessible(page, `a code of another place by ${theme}`);
