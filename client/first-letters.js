@@ -5,10 +5,10 @@ import { fileURLToPath } from 'node:url';
 import subsetFont from 'subset-font';
 
 const folder = fileURLToPath(new URL('src/lib/styles/fonts/', import.meta.url));
-const fonts = [
-  { name: 'atkinson-hyperlegible-next', sheet: 'wght.css' },
-  { name: 'brygada-1918', sheet: 'wght.css' },
-  { name: 'brygada-1918', sheet: 'wght-italic.css' },
+const sheets = [
+  import.meta.resolve('@fontsource-variable/atkinson-hyperlegible-next/wght.css'),
+  import.meta.resolve('@fontsource-variable/brygada-1918/wght.css'),
+  import.meta.resolve('@fontsource-variable/brygada-1918/wght-italic.css'),
 ];
 /** No text of the client is lighter or heavier; the forms of other weights are left out. */
 const weights = { min: 400, max: 700 };
@@ -49,10 +49,10 @@ async function part({ rule, path, name, range, letters }) {
 }
 
 /** One rule of a font as it is published: the Latin one becomes two, the others stay as they are. */
-async function rulesOf(rule, font) {
+async function rulesOf(rule, sheet) {
   const [, file] = /url\(\.\/files\/([^)]+)\)/.exec(rule);
   const [, range] = /unicode-range: ([^;]+);/.exec(rule);
-  const path = fileURLToPath(import.meta.resolve(`@fontsource-variable/${font}/files/${file}`));
+  const path = fileURLToPath(new URL(`files/${file}`, sheet));
   if (!file.includes('-latin-wght-')) {
     await copyFile(path, folder + file);
     return [rule.replace('./files/', './')];
@@ -74,8 +74,8 @@ async function rulesOf(rule, font) {
 
 await mkdir(folder, { recursive: true });
 const rules = [];
-for (const { name, sheet } of fonts) {
-  const css = await readFile(fileURLToPath(import.meta.resolve(`@fontsource-variable/${name}/${sheet}`)), 'utf8');
-  for (const [rule] of css.matchAll(/@font-face \{[^}]+\}/g)) rules.push(...(await rulesOf(rule, name)));
+for (const sheet of sheets) {
+  const css = await readFile(fileURLToPath(sheet), 'utf8');
+  for (const [rule] of css.matchAll(/@font-face \{[^}]+\}/g)) rules.push(...(await rulesOf(rule, sheet)));
 }
 await writeFile(`${folder}fonts.css`, rules.join('\n'));

@@ -25,7 +25,7 @@ describe.skipIf(chromium === null)('the first screen', () => {
       page.on('request', (request) => asked.push(new URL(request.url()).pathname + new URL(request.url()).search));
       await page.goto(club.url + path);
       await page.locator('main h1').waitFor();
-    await page.waitForLoadState('networkidle');
+      await page.waitForLoadState('networkidle');
       const ofApi = asked.filter((address) => address.startsWith('/api/'));
       expect(ofApi[0]).toBe('/api/v1/session');
       expect(ofApi[1]).toMatch(/^\/api\/v1\/(today|individuals)\?/);
