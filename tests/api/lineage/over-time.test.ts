@@ -170,7 +170,8 @@ describe('a line over time', () => {
     const address = `/api/v1/lines/${ids.lines[0]}/over-time?hatchedFrom=2015&hatchedTo=2015`;
     await api.dataSource.query(`delete from individual where number > 54999`);
     const packed = await api.http.get(address).set('Accept-Encoding', 'gzip').expect(200);
-    expect(packed.headers).toMatchObject({ 'content-encoding': 'gzip', vary: 'Accept-Encoding' });
+    expect(packed.headers).toMatchObject({ 'content-encoding': 'gzip' });
+    expect(packed.headers['vary']).toMatch(/\bAccept-Encoding\b/);
     expect(packed.headers['content-type']).toMatch(/^application\/json/);
     const plain = await api.http.get(address).set('Accept-Encoding', 'identity').expect(200);
     expect(plain.headers).not.toHaveProperty('content-encoding');
