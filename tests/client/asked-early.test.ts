@@ -27,6 +27,11 @@ describe('an answer that was asked for early', () => {
     expect(takeEarly('/today', null)).toBeUndefined();
   });
 
+  it('is given to whom the cookie stands for, where the browser knew nobody', async () => {
+    asked(null);
+    expect(await (await takeEarly('/today', 'mine'))?.text()).toBe('due');
+  });
+
   it('tells who is signed in to a page that does not know it', async () => {
     asked('gone');
     expect(await (await takeEarly('/session', null))?.text()).toBe('who');

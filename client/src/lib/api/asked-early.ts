@@ -1,4 +1,4 @@
-/** What the page asked for before its scripts were there (`app.html`), and in whose name. */
+/** What the page asked for before its scripts were there (`app.html`), and in whose name; null: for whom the cookie stands. */
 interface AskedEarly {
   readonly keeper: string | null;
   readonly answers: Map<string, Promise<Response>>;
@@ -8,12 +8,16 @@ declare global {
   var askedEarly: AskedEarly | undefined;
 }
 
-/** The answer that was asked for early at an address, for the first who reads it in the same name; undefined where there is none. */
+/**
+ * The answer that was asked for early at an address, for the first who reads it in the same name; undefined where there is none. Where the
+ * browser knew nobody, it is the answer to the cookie that says who is signed in, too.
+ */
 export function takeEarly(address: string, keeperId: string | null): Promise<Response> | undefined {
   const early = globalThis.askedEarly;
   const answer = early?.answers.get(address);
   // who is signed in is asked in nobody's name
-  if (!early || !answer || (address !== '/session' && keeperId !== early.keeper)) return undefined;
+  if (!early || !answer || (address !== '/session' && early.keeper !== null && keeperId !== early.keeper))
+    return undefined;
   early.answers.delete(address);
   return answer;
 }
