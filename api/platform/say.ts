@@ -58,7 +58,10 @@ export function answeringIn<T>(accepts: (languages: string[]) => string | false,
   return language ? readers.run({ language, made: new Map() }, work) : work();
 }
 
-/** An answer in the words of its reader: each text in it that was said. What keepers wrote stays as it is. */
+/** What keepers write in free words: it stays, even where a sentence of the service happens to be the same. */
+const keepersWords = new Set(['notes', 'labelAsReceived', 'labelNote', 'verbatimLocality']);
+
+/** An answer in the words of its reader: each text in it that was said. */
 export function inReadersWords<T>(answer: T): T {
   const reader = readers.getStore();
   return reader ? (translated(answer, reader) as T) : answer;
@@ -69,7 +72,9 @@ function translated(value: unknown, reader: Reader): unknown {
   if (typeof value === 'string') return value.includes(' ') ? told(value, reader) : value;
   if (Array.isArray(value)) return value.map((item) => translated(item, reader));
   if (typeof value !== 'object' || value === null || value instanceof Date) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, translated(item, reader)]));
+  return Object.fromEntries(
+    Object.entries(value).map(([key, item]) => [key, keepersWords.has(key) ? item : translated(item, reader)]),
+  );
 }
 
 function told(text: string, reader: Reader): string {

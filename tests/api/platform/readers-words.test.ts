@@ -69,6 +69,15 @@ describe('a reader of Spanish is told in Spanish', () => {
   });
 });
 
+it('what a keeper wrote stays as it is written, even where the service has a sentence like it', async () => {
+  const notes = 'Some fields cannot be taken; each is named below.';
+  const refused = await api.http.post('/api/v1/species').send({ colour: 'red' }).expect(422);
+  expect((refused.body as Refusal).detail).toBe(notes);
+  const animal = await make.individual({ notes });
+  const read = await inSpanish(api.http.get(`/api/v1/individuals/${animal.id}`)).expect(200);
+  expect(read.body).toMatchObject({ notes });
+});
+
 it('a reader of any other language is told in English', async () => {
   const answer = await api.http.get(`/api/v1/clutches/${noId}`).set('Accept-Language', 'fi').expect(404);
   expect((answer.body as Refusal).detail).toBe(`There is no clutch with the id ${noId}.`);
