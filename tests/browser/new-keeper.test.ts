@@ -76,9 +76,9 @@ describe.skipIf(chromium === null)('a new keeper', () => {
     await page.getByText('The service does not answer. What you wrote is still here').waitFor();
     expect(await page.getByLabel('code', { exact: true }).inputValue()).toBe('NEW-1');
     await page.getByRole('link', { name: 'Pairings', exact: true }).first().click();
-    // the page itself is kept on the device; what it would show is not
-    await page.getByRole('heading', { name: 'Pairings', level: 1 }).waitFor();
+    await page.getByRole('heading', { name: 'No answer', level: 1 }).waitFor();
     expect(await page.getByRole('main').innerText()).toContain('The service does not answer');
+    await page.getByRole('button', { name: 'Try again' }).waitFor();
     await expectAccessible(page, 'page that did not open');
   });
 });
