@@ -37,9 +37,13 @@ describe('an answer that was asked for early', () => {
     expect(await (await takeEarly('/session', null))?.text()).toBe('who');
   });
 
-  it('is old once the first page stands', () => {
+  it('is old once the first page stands, and holds no connection', async () => {
     asked('mine');
+    let isLeft = false;
+    const unread = new ReadableStream({ cancel: () => void (isLeft = true) });
+    globalThis.askedEarly?.answers.set('/register', Promise.resolve(new Response(unread)));
     forgetEarly();
     expect(takeEarly('/today', 'mine')).toBeUndefined();
+    await expect.poll(() => isLeft).toBe(true);
   });
 });

@@ -24,5 +24,8 @@ export function takeEarly(address: string, keeperId: string | null): Promise<Res
 
 /** The first page stands: what was asked for it and nobody read is old from now on. */
 export function forgetEarly(): void {
+  // an answer that nobody reads would keep its connection
+  for (const answer of globalThis.askedEarly?.answers.values() ?? [])
+    answer.then(({ body }) => body?.cancel()).catch(() => undefined);
   globalThis.askedEarly = undefined;
 }
