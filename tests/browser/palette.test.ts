@@ -104,6 +104,16 @@ describe.runIf(chromium)('The palette', () => {
     club.faults.splice(0);
   });
 
+  it('opens again for a hand that is faster than its closing', async () => {
+    for (let round = 0; round < 25; round++) {
+      await find('');
+      await Promise.all([page.keyboard.press('Escape'), page.keyboard.press('Control+k')]);
+      await expect.poll(() => palette().isVisible(), { timeout: 2000 }).toBe(true);
+      await page.keyboard.press('Escape');
+      await palette().waitFor({ state: 'hidden' });
+    }
+  });
+
   it('can be read by everybody', async () => {
     await find('RV-61');
     await current().getByText('RV-61').waitFor();
