@@ -41,6 +41,8 @@ export class AncestorChart {
 
   /** What is drawn now. A new pedigree takes its place when it is laid out; until then the old picture stays. */
   layout = $state.raw<AncestorLayout | null>(null);
+  /** What `layout` is of; `pedigree` may be a newer one. */
+  laidOut = $state.raw<PedigreeView | null>(null);
   /** How many animals are being laid out beside the page; 0 when none. */
   layingOut = $state(0);
   #isBusy = false;
@@ -134,7 +136,7 @@ export class AncestorChart {
     const { pedigree, frameWidth } = this;
     if (!pedigree || frameWidth <= 0) return;
     if (pedigree.nodes.length <= nodesInPage && !this.#isBusy) {
-      this.layout = layoutAncestors(pedigree, frameWidth);
+      this.#draw(layoutAncestors(pedigree, frameWidth), pedigree);
       return;
     }
     this.#isStale = true;
@@ -156,8 +158,13 @@ export class AncestorChart {
     if (!pedigree) return false;
     this.layingOut = pedigree.nodes.filter(({ kind }) => kind === 'individual').length;
     const layout = await layoutApart(pedigree, frameWidth).catch(() => layoutAncestors(pedigree, frameWidth));
-    if (this.pedigree === pedigree) this.layout = layout;
+    if (this.pedigree === pedigree) this.#draw(layout, pedigree);
     return this.#isStale;
+  }
+
+  #draw(layout: AncestorLayout, pedigree: PedigreeView): void {
+    this.layout = layout;
+    this.laidOut = pedigree;
   }
 
   /** Moves the keyboard's place; gives the animal to focus, or null when the key means nothing here. */

@@ -9,6 +9,8 @@ export interface Cell {
   link: Link | null;
   band: number;
   position: number;
+  /** Where its neighbours of the band swept before would have it. */
+  wish: number;
   x: number;
   up: Segment[];
   down: Segment[];
@@ -88,7 +90,7 @@ function buildCells(
   const bands: (Cell[] | undefined)[] = [];
   const add = (cell: Cell) => (bands[cell.band] ??= []).push(cell);
   const cells = new Map<Item, Cell>();
-  const blank = (band: number, start: number) => ({ band, position: start, x: 0, up: [], down: [] });
+  const blank = (band: number, start: number) => ({ band, position: start, wish: start, x: 0, up: [], down: [] });
   for (const item of items) {
     const cell: Cell = { item, link: null, ...blank(bandOf(item), visits.get(item) ?? 0) };
     cells.set(item, cell);
@@ -129,8 +131,8 @@ function port(segment: Segment): number {
 function sweep(bands: Cell[][], direction: 'up' | 'down'): void {
   const order = direction === 'down' ? bands : [...bands].reverse();
   for (const band of order) {
-    const wished = new Map(band.map((cell) => [cell, barycentre(cell, direction)]));
-    band.sort((a, b) => (wished.get(a) ?? 0) - (wished.get(b) ?? 0) || a.position - b.position);
+    for (const cell of band) cell.wish = barycentre(cell, direction);
+    band.sort((a, b) => a.wish - b.wish || a.position - b.position);
     number(band);
     if (direction === 'up') for (const cell of band) orderMembers(cell);
   }
@@ -156,30 +158,47 @@ function orderMembers(cell: Cell): void {
   item.members.sort((a, b) => (wished.get(a) ?? 0) - (wished.get(b) ?? 0) || (a < b ? -1 : 1));
 }
 
-/** How many pairs of streams cross between two bands. */
+/** How many pairs of streams cross between two bands: pairs of which the left one above is the right one below. */
 function crossings(bands: Cell[][]): number {
   let sum = 0;
-  for (const band of bands) {
-    const ends = band.flatMap((cell) =>
-      cell.down.map((segment) => ({ port: port(segment), to: segment.lower.position })),
-    );
-    ends.sort((a, b) => a.port - b.port || a.to - b.to);
-    sum += inversions(ends.map(({ to }) => to));
-  }
+  bands.forEach((band, at) => {
+    const below = new Tally(bands[at + 1]?.length ?? 0);
+    for (const cell of band)
+      for (const segment of fromLeft(cell.down)) {
+        sum += below.count - below.upTo(segment.lower.position);
+        below.add(segment.lower.position);
+      }
+  });
   return sum;
 }
 
-/** Pairs of whole numbers from 0 up of which the larger one stands first, counted in a tree of sums (Fenwick 1994). */
-function inversions(places: readonly number[]): number {
-  const tree = new Int32Array(Math.max(0, ...places) + 2);
-  let found = 0;
-  for (const [before, place] of places.entries()) {
-    let notLarger = 0;
-    for (let at = place + 1; at > 0; at -= at & -at) notLarger += tree[at] ?? 0;
-    found += before - notLarger;
-    for (let at = place + 1; at < tree.length; at += at & -at) tree[at] = (tree[at] ?? 0) + 1;
+/** Streams that leave one cell from left to right; those of another cell are all left or right of them. */
+function fromLeft(streams: readonly Segment[]): readonly Segment[] {
+  if (streams.length < 2) return streams;
+  return [...streams].sort((a, b) => port(a) - port(b) || a.lower.position - b.lower.position);
+}
+
+/** Whole numbers below `size`, of which it can be told how many are no larger than one (a tree of sums, Fenwick 1994). */
+class Tally {
+  count = 0;
+  readonly #sums: Int32Array;
+
+  constructor(size: number) {
+    this.#sums = new Int32Array(size + 1);
   }
-  return found;
+
+  add(place: number): void {
+    const sums = this.#sums;
+    this.count++;
+    for (let at = place + 1; at < sums.length; at += at & -at) sums[at] = (sums[at] ?? 0) + 1;
+  }
+
+  upTo(place: number): number {
+    const sums = this.#sums;
+    let found = 0;
+    for (let at = place + 1; at > 0; at -= at & -at) found += sums[at] ?? 0;
+    return found;
+  }
 }
 
 interface Snapshot {

@@ -15,32 +15,39 @@ const together = 0.25;
  * past several rows as straight as possible. Writes `x` of the cells and of their items.
  */
 export function placeInRows(rows: readonly Cell[][]): void {
-  const distances = rows.map((row) =>
-    row.map((cell, at) => {
-      const next = row[at + 1];
-      return next ? rightOf(cell) - leftOf(next) + ((cell.item ?? next.item) ? measures.gap : measures.laneGap) : 0;
-    }),
-  );
-  rows.forEach((row, at) => {
+  const cells = rows.flat();
+  const pulls = allPulls(cells);
+  const places = new Float64Array(cells.length);
+  let end = 0;
+  const spans = rows.map((row) => {
+    const [from, distances] = [end, distancesIn(row)];
+    end += row.length;
     let x = 0;
-    row.forEach((cell, place) => {
-      cell.x = x;
-      x += distances[at]?.[place] ?? 0;
-    });
-    for (const cell of row) cell.x -= x / 2;
-  });
-  const pulls = rows.map((row) => row.map(pullsOf));
-  const weights = pulls.map((row) => row.map((all) => all.reduce((sum, { weight }) => sum + weight, together)));
-  for (let round = 0; round < rounds; round++) {
-    for (let step = 0; step < rows.length; step++) {
-      const at = round % 2 === 0 ? rows.length - 1 - step : step;
-      const weight = weights[at] ?? [];
-      const wished = pulls[at]?.map((all, place) => wishOf(all, weight[place] ?? 1)) ?? [];
-      const placed = separate(wished, distances[at] ?? [], weight);
-      rows[at]?.forEach((cell, place) => (cell.x = placed[place] ?? 0));
+    for (let at = from; at < end; at++) {
+      places[at] = x;
+      x += distances[at - from] ?? 0;
     }
-  }
-  for (const cell of rows.flat()) if (cell.item) cell.item.x = cell.x;
+    for (let at = from; at < end; at++) places[at] = (places[at] ?? 0) - x / 2;
+    return { from, to: end, distances, weights: pulls.weightOf.slice(from, end), wishes: new Float64Array(row.length) };
+  });
+  const upwards = [...spans].reverse();
+  for (let round = 0; round < rounds; round++)
+    for (const { from, to, distances, weights, wishes } of round % 2 === 0 ? upwards : spans) {
+      for (let at = from; at < to; at++) wishes[at - from] = wishOf(pulls, places, at);
+      places.set(separate(wishes, distances, weights), from);
+    }
+  cells.forEach((cell, at) => {
+    cell.x = places[at] ?? 0;
+    if (cell.item) cell.item.x = cell.x;
+  });
+}
+
+/** From each cell of a row to the next, at least. */
+function distancesIn(row: readonly Cell[]): number[] {
+  return row.map((cell, at) => {
+    const next = row[at + 1];
+    return next ? rightOf(cell) - leftOf(next) + ((cell.item ?? next.item) ? measures.gap : measures.laneGap) : 0;
+  });
 }
 
 function leftOf({ item, link }: Cell): number {
@@ -51,36 +58,54 @@ function rightOf({ item, link }: Cell): number {
   return item ? sides(item)[1] : streamWidth(link?.share ?? 0) / 2;
 }
 
-/** What draws a cell: the place of another one, so much beside it, so strongly. */
-interface Pull {
-  other: Cell;
-  offset: number;
-  weight: number;
+/**
+ * What draws the cells: the place of another one, so much beside it, so strongly. The pulls of cell `at` stand from `first[at]` up to
+ * `first[at + 1]`.
+ */
+interface Pulls {
+  first: number[];
+  /** Places of the other cells in the list of all. */
+  other: number[];
+  offset: number[];
+  weight: number[];
+  /** What those of one cell weigh in all, with the one to the middle. */
+  weightOf: number[];
 }
 
-function pullsOf(cell: Cell): Pull[] {
-  const egg = cell.item ? eggOffset(cell.item) : 0;
-  const pull = (other: Cell, offset: number): Pull => {
-    const weight = cell.item && other.item ? strengths.short : cell.item || other.item ? strengths.end : strengths.past;
-    return { other, offset, weight };
-  };
-  const up = cell.up.map(({ upper, member }) =>
-    pull(upper, (member !== null && upper.item ? memberOffset(upper.item, member) : 0) - egg),
-  );
-  const down = cell.down.map(({ lower, member }) =>
-    pull(
-      lower,
-      (lower.item ? eggOffset(lower.item) : 0) - (member !== null && cell.item ? memberOffset(cell.item, member) : 0),
-    ),
-  );
-  return [...up, ...down];
+function allPulls(cells: readonly Cell[]): Pulls {
+  const placeOf = new Map<Cell, number>();
+  cells.forEach((cell, at) => placeOf.set(cell, at));
+  const pulls: Pulls = { first: [0], other: [], offset: [], weight: [], weightOf: [] };
+  for (const cell of cells) {
+    const egg = cell.item ? eggOffset(cell.item) : 0;
+    let ofAll = together;
+    const pull = (other: Cell, offset: number): void => {
+      const ends = (cell.item ? 1 : 0) + (other.item ? 1 : 0);
+      const weight = ends === 2 ? strengths.short : ends === 1 ? strengths.end : strengths.past;
+      pulls.other.push(placeOf.get(other) ?? 0);
+      pulls.offset.push(offset);
+      pulls.weight.push(weight);
+      ofAll += weight;
+    };
+    for (const { upper, member } of cell.up)
+      pull(upper, (member !== null && upper.item ? memberOffset(upper.item, member) : 0) - egg);
+    for (const { lower, member } of cell.down) {
+      const own = member !== null && cell.item ? memberOffset(cell.item, member) : 0;
+      pull(lower, (lower.item ? eggOffset(lower.item) : 0) - own);
+    }
+    pulls.weightOf.push(ofAll);
+    pulls.first.push(pulls.other.length);
+  }
+  return pulls;
 }
 
-/** Where a cell would stand by its pulls, which weigh so much with the one to the middle. */
-function wishOf(all: readonly Pull[], weightOfAll: number): number {
+/** Where a cell would stand by its pulls. */
+function wishOf({ first, other, offset, weight, weightOf }: Pulls, places: Float64Array, cell: number): number {
+  const end = first[cell + 1] ?? 0;
   let sum = 0;
-  for (const { other, offset, weight } of all) sum += (other.x + offset) * weight;
-  return sum / weightOfAll;
+  for (let at = first[cell] ?? 0; at < end; at++)
+    sum += ((places[other[at] ?? 0] ?? 0) + (offset[at] ?? 0)) * (weight[at] ?? 0);
+  return sum / (weightOf[cell] ?? 1);
 }
 
 /** Upper and lower edge of each row, and the line on which its symbols stand. */
