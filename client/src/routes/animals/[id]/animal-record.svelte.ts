@@ -32,21 +32,35 @@ export class AnimalRecord {
   readonly path = $derived(`/individuals/${this.now.id}`);
   readonly name = $derived(this.now.code ?? this.now.number);
 
-  constructor(animal: Individual) {
+  constructor(animal: Individual, lineage: Lineage | ProblemError) {
     this.now = animal;
     this.#renewPedigree();
+    this.#takeLineage(lineage);
   }
 
   /** Shows another record, or the same one as it is now. */
   take(animal: Individual): void {
-    if (animal.id !== this.now.id) {
+    const isOther = animal.id !== this.now.id;
+    if (isOther) {
       this.lineage = null;
       this.youngFigures = new Map();
       this.isEditing = false;
     }
-    const isOther = animal.id !== this.now.id;
     this.now = animal;
     if (isOther) this.#renewPedigree();
+  }
+
+  /** Shows a record with what the pedigree says of it, as the page has read them. */
+  async takeWhole(animal: Individual, lineage: Lineage | ProblemError): Promise<void> {
+    this.take(animal);
+    this.#takeLineage(lineage);
+    if (!(lineage instanceof ProblemError)) await this.#guarded(() => this.#readBeside());
+  }
+
+  /** The figures of before stay where the new ones did not come. */
+  #takeLineage(lineage: Lineage | ProblemError): void {
+    if (!(lineage instanceof ProblemError)) this.lineage = lineage;
+    this.problem = lineage instanceof ProblemError ? lineage.detail : '';
   }
 
   #renewPedigree(): void {
@@ -62,17 +76,27 @@ export class AnimalRecord {
 
   /** Reads what the pedigree says; the record stays usable when that fails. */
   async readFigures(): Promise<void> {
-    const { id, path } = { id: this.now.id, path: this.path };
-    try {
-      const lineage = await api.get<Lineage>(`${path}/lineage`);
+    const { id } = this.now;
+    await this.#guarded(async () => {
+      const lineage = await api.get<Lineage>(`${this.path}/lineage`);
       if (id !== this.now.id) return;
-      this.lineage = lineage;
-      this.problem = '';
-      await Promise.all([this.loops.read(path), this.#readYoung()]);
+      this.#takeLineage(lineage);
+      await this.#readBeside();
+    });
+  }
+
+  async #guarded(read: () => Promise<void>): Promise<void> {
+    try {
+      await read();
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
       this.problem = error.detail;
     }
+  }
+
+  /** What is shown beside the figures: the loops that F arises through, and the figures of its young. */
+  async #readBeside(): Promise<void> {
+    await Promise.all([this.loops.read(this.path), this.#readYoung()]);
   }
 
   async #readYoung(): Promise<void> {
