@@ -69,8 +69,8 @@ function packed(request: Request, response: Response, path: string, files: Reado
   const there = packings.filter(({ end }) => files.has(path + end));
   if (there.length === 0) return path;
   response.vary('Accept-Encoding');
-  const taken = request.acceptsEncodings(there.map(({ encoding }) => encoding));
-  const packing = there.find(({ encoding }) => encoding === taken);
+  // browsers name gzip first of those that they take alike: the smaller one is ours to choose
+  const packing = there.find(({ encoding }) => request.acceptsEncodings(encoding));
   if (!packing) return path;
   response.setHeader('Content-Encoding', packing.encoding);
   response.type(extname(path));

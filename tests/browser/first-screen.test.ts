@@ -46,6 +46,21 @@ describe.skipIf(chromium === null)('the first screen', () => {
     }
   });
 
+  it.each([
+    ['gzip, deflate, br, zstd', 'br'],
+    ['gzip, deflate', 'gzip'],
+    ['identity', null],
+  ])('comes as small as a browser that takes %s can read it', async (taken, sent) => {
+    const html = await (await fetch(club.url)).text();
+    const [file = ''] = /\/_app\/immutable\/[^"]+\.js/.exec(html) ?? [];
+    for (const path of ['/', file]) {
+      const as = (encoding: string) => fetch(club.url + path, { headers: { 'Accept-Encoding': encoding } });
+      const [answer, plain] = [await as(taken), await as('identity')];
+      expect(answer.headers.get('content-encoding'), path).toBe(sent);
+      expect(await answer.text(), path).toBe(await plain.text());
+    }
+  });
+
   it('shows nothing that was asked for in the name of a keeper who is not signed in any more', async () => {
     const page = await club.page(phone, 'Tobiah Quillmere');
     await page.goto(club.url);
