@@ -44,6 +44,8 @@ const firstPages = new Together(/\/src\/routes\/(register\/)?\+page\.(svelte|ts)
 export default defineConfig({
   plugins: [wuchale(), sveltekit(), frame.plugin(), firstPages.plugin()],
   build: {
+    // letters that a page does not have must not come with its styles
+    assetsInlineLimit: (file) => (file.endsWith('.woff2') ? false : undefined),
     rolldownOptions: {
       output: {
         codeSplitting: {
