@@ -35,7 +35,7 @@ describe('a reader of Spanish is told in Spanish', () => {
       api.http.post('/api/v1/species').send({ scientificName: 'x'.repeat(500), colour: 'red' }),
     ).expect(422);
     const { detail, errors = [] } = wrong.body as Refusal;
-    expect(detail).toBe('Algunos campos no se pueden tomar; cada uno se nombra abajo.');
+    expect(detail).toBe('Algunos campos no se pueden aceptar; cada uno se nombra abajo.');
     expect(Object.fromEntries(errors.map((error) => [error.pointer, error.detail]))).toEqual({
       '/scientificName': 'Este campo debe tener de 3 a 120 caracteres.',
       '/colour': 'Aquí no hay ese campo.',
@@ -58,7 +58,7 @@ describe('a reader of Spanish is told in Spanish', () => {
     const { id, warnings } = await make.clutchOf(sire.id, dam.id, { laid: '2021-04-12', eggs: 7 });
     const said = (await inSpanish(api.http.get(`/api/v1/clutches/${id}`)).expect(200)).body as ClutchView;
     expect(said.title).toBe('puesta de 2021-04-12');
-    expect(said.warnings[0]?.detail).toMatch(/^Se hizo cuando madre \S+ tenía 5 meses; lo habitual es 10 o más/);
+    expect(said.warnings[0]?.detail).toMatch(/^Se hizo cuando su madre \S+ tenía 5 meses; lo habitual es 10 o más/);
     const warning = `/api/v1/clutches/${id}/warnings/young-dam/confirmation`;
     await inSpanish(api.http.post(warning).send({ reason: 'Seen with the eggs.' })).expect(201);
     const read = (await api.http.get(`/api/v1/clutches/${id}`).expect(200)).body as ClutchView;
