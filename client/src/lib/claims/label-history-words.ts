@@ -3,8 +3,10 @@ import type { LabelEvent } from '../api/types.ts';
 const quoted = (label: string | null): string => (label === null ? 'no label' : `“${label}”`);
 
 const sentences: Readonly<Record<LabelEvent['event'], (event: LabelEvent) => string>> = {
-  received: ({ label, who }) =>
-    `came as ${label === null ? 'an animal without a label' : quoted(label)}${who === null ? '' : `, from ${who}`}`,
+  received: ({ label, who }) => {
+    const as = label === null ? 'an animal without a label' : quoted(label);
+    return who === null ? `came as ${as}` : `came as ${as}, from ${who}`;
+  },
   entered: ({ label }) => `entered under ${quoted(label)}`,
   'line-changed': ({ label, before }) => `moved from ${quoted(before)} to ${quoted(label)}`,
   'line-renamed': ({ label, before }) => `its line ${quoted(before)} was renamed ${quoted(label)}`,
@@ -21,7 +23,7 @@ const saysWho: readonly LabelEvent['event'][] = ['received', 'claimed'];
 
 /** One event of the history of a label in words, with who did it and why where that is known. */
 export function labelEventInWords(event: LabelEvent): string {
-  const who = event.who === null || saysWho.includes(event.event) ? '' : `, by ${event.who}`;
-  const why = event.reason === null ? '' : `: ${event.reason}`;
-  return `${sentences[event.event](event)}${who}${why}`;
+  const what = sentences[event.event](event);
+  const told = event.who === null || saysWho.includes(event.event) ? what : `${what}, by ${event.who}`;
+  return event.reason === null ? told : `${told}: ${event.reason}`;
 }

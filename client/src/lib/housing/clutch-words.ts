@@ -3,6 +3,7 @@ import { dateBounds } from '$shared/edtf.ts';
 import type { Species } from '../api/types.ts';
 import { referenceName } from '../records/reference-name.ts';
 import { daysInWords, today } from '../ui/dates.ts';
+import { oneOf } from '../ui/listed.ts';
 import type { ClutchDraft } from './clutch-draft.svelte.ts';
 import { word } from '../words/word.ts';
 
@@ -12,7 +13,7 @@ export function clutchSentence(draft: ClutchDraft, isOfToday = true): string {
   const count = eggs.trim() === '' ? 'Some eggs' : eggs.trim() === '1' ? 'One egg' : `${eggs.trim()} eggs`;
   const name = (animal: { code: string | null; number: string | null } | null): string =>
     animal ? referenceName(animal) : word('another');
-  const side = (list: typeof parents.sires): string => list.map((candidate) => name(candidate.animal)).join(' or ');
+  const side = (list: typeof parents.sires): string => oneOf(list.map((candidate) => name(candidate.animal)));
   const of =
     parents.mode === 'pairs'
       ? pairsInWords(parents.group.map(name))

@@ -115,7 +115,9 @@ export function paperProblems(paper: LabelPaper): Partial<Record<PaperField, str
     const value = paper[field];
     const isWhole = field !== 'columns' && field !== 'rows' ? true : Number.isInteger(value);
     if (!Number.isFinite(value) || value < least || value > most || !isWhole)
-      problems[field] = `Write a ${isWhole ? '' : 'whole '}number from ${least} to ${most}.`;
+      problems[field] = isWhole
+        ? `Write a number from ${least} to ${most}.`
+        : `Write a whole number from ${least} to ${most}.`;
   }
   if (paper.kind === 'single' || Object.keys(problems).length > 0) return problems;
   const { width, height } = paperSizes[paper.kind];

@@ -9,8 +9,11 @@ export function scoreInWords({ males, females, score }: Pick<Group, 'males' | 'f
     return `There is no ${missing} among them: add one to score the group.`;
   }
   const { expected, least, greatest } = score.inbreeding;
-  const by = greatest - least > 1e-9 ? `, ${percentRange(least, greatest)} by who breeds with whom` : '';
-  const line =
-    score.youngMeanKinship === null ? '' : `; their mean kinship with the line ${percent(score.youngMeanKinship)}`;
-  return `${males.length}.${females.length}, ${counted(score.pairs, ['pair', 'pairs'])}: the young would be ${percent(expected)} inbred${by}${line}.`;
+  const pairs = counted(score.pairs, ['pair', 'pairs']);
+  const young =
+    greatest - least > 1e-9
+      ? `${males.length}.${females.length}, ${pairs}: the young would be ${percent(expected)} inbred, ${percentRange(least, greatest)} by who breeds with whom`
+      : `${males.length}.${females.length}, ${pairs}: the young would be ${percent(expected)} inbred`;
+  if (score.youngMeanKinship === null) return `${young}.`;
+  return `${young}; their mean kinship with the line ${percent(score.youngMeanKinship)}.`;
 }

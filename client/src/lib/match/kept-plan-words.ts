@@ -2,6 +2,7 @@ import type { FlagSeverity } from '$shared/vocabulary.ts';
 import type { KeptPlan, KeptPlanItem, KeptPlanPair } from '../api/types.ts';
 import { referenceName } from '../records/reference-name.ts';
 import { counted, percent } from '../ui/figures.ts';
+import { allOf } from '../ui/listed.ts';
 import { word } from '../words/word.ts';
 
 type Assumptions = KeptPlan['assumptions'];
@@ -25,7 +26,7 @@ export function assumptionsInWords(asked: Assumptions, lineName: string): string
       ? [`${counted(asked.reserve, ['old animal', 'old animals'])} that had not bred at least`]
       : []),
     ...(asked.keptTogether.length > 0
-      ? [`the animals of ${asked.keptTogether.map(({ name }) => name).join(' and ')} among themselves`]
+      ? [`the animals of ${allOf(asked.keptTogether.map(({ name }) => name))} among themselves`]
       : []),
     ...pairsInWords(asked.fixed, 'with'),
     ...pairsInWords(asked.forbidden, 'without'),
@@ -65,7 +66,8 @@ export const sinceMarks: Readonly<Record<KeptPlan['since']['word'], FlagSeverity
 export function progressInWords({ proposed, accepted, declined }: KeptPlanItem['pairCounts']): string {
   const all = proposed + accepted + declined;
   if (accepted + declined === 0) return `${counted(all, ['pair', 'pairs'])}, none decided`;
-  return `${accepted} of ${counted(all, ['pair', 'pairs'])} accepted${declined > 0 ? `, ${declined} declined` : ''}`;
+  const pairs = counted(all, ['pair', 'pairs']);
+  return declined > 0 ? `${accepted} of ${pairs} accepted, ${declined} declined` : `${accepted} of ${pairs} accepted`;
 }
 
 /** The two of a pair, as a sentence names them. */

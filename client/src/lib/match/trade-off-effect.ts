@@ -55,10 +55,19 @@ export function effectOf(points: readonly TradeOffPoint[], weight: number): Weig
 
 /** The effect in a sentence without its end: `mean F of the young 7.7 %, mean kinship with the line 16.4 %`. */
 export function effectInWords({ below, above }: WeightEffect): string {
-  const about = [below, above].some((point) => point?.isOptimal === false) ? 'about ' : '';
-  if (below && above)
-    return `mean F of the young ${about}${percentRange(above.inbreeding, below.inbreeding)}, mean kinship with the line ${about}${percentRange(below.meanKinship, above.meanKinship)}`;
-  if (below)
-    return `mean F of the young ${about}${percent(below.inbreeding)} or less, mean kinship with the line ${about}${percent(below.meanKinship)} or more`;
+  const isRough = [below, above].some((point) => point?.isOptimal === false);
+  if (below && above) {
+    const inbreeding = percentRange(above.inbreeding, below.inbreeding);
+    const kinship = percentRange(below.meanKinship, above.meanKinship);
+    return isRough
+      ? `mean F of the young about ${inbreeding}, mean kinship with the line about ${kinship}`
+      : `mean F of the young ${inbreeding}, mean kinship with the line ${kinship}`;
+  }
+  if (below) {
+    const [inbreeding, kinship] = [percent(below.inbreeding), percent(below.meanKinship)];
+    return isRough
+      ? `mean F of the young about ${inbreeding} or less, mean kinship with the line about ${kinship} or more`
+      : `mean F of the young ${inbreeding} or less, mean kinship with the line ${kinship} or more`;
+  }
   return 'nothing is known of it yet';
 }

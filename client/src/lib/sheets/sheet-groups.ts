@@ -1,4 +1,5 @@
 import type { SheetAnimal } from '$shared/sheet/sheet-document.ts';
+import { allOf } from '../ui/listed.ts';
 
 /** Animals of a sheet of which it says the same but for number, code, sex and leaving the water: clutch-mates, as a rule. */
 export interface SheetGroup {
@@ -27,5 +28,5 @@ export const nameOnSheet = ({ code, number }: Pick<SheetAnimal, 'code' | 'number
 /** Names of a few animals in words: "IH-94 and IH-95". */
 export function namesInWords(animals: readonly SheetAnimal[]): string {
   const names = animals.map(nameOnSheet);
-  return names.length < 3 ? names.join(' and ') : `${names.slice(0, 2).join(', ')} and ${names.length - 2} more`;
+  return names.length < 3 ? allOf(names) : `${names.slice(0, 2).join(', ')} and ${names.length - 2} more`;
 }

@@ -12,10 +12,10 @@ export function sizeInWords(bytes: number): string {
 
 const most = (sort: Sort): number | null => session.fileLimits?.[`${sort}Bytes`] ?? null;
 
-/** How large files of a sort may be, as the end of a sentence: `, at most 25 MB`; empty while nobody knows. */
+/** How large files of a sort may be, `25 MB`; empty while nobody knows. */
 export function limitInWords(sort: Sort): string {
   const bytes = most(sort);
-  return bytes === null ? '' : `, at most ${sizeInWords(bytes)}`;
+  return bytes === null ? '' : sizeInWords(bytes);
 }
 
 /** What is wrong with the size of a file before it is sent, and what to do; null where nothing is. */

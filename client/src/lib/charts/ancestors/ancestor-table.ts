@@ -81,7 +81,7 @@ export function probabilitiesInWords(values: readonly number[]): string {
 
 function originInWords(graph: PedigreeGraph, animal: IndividualNode): string {
   const source = graph.sources.get(graph.sourceOf.get(animal.id) ?? '');
-  if (source) return `${source.title}${source.label ? `, received as ${source.label}` : ', no label'}`;
+  if (source) return source.label ? `${source.title}, received as ${source.label}` : `${source.title}, no label`;
   const clutch = graph.clutches.get(graph.birthClutch.get(animal.id) ?? '');
   if (clutch) {
     const known = parentLinks(graph, animal.id).length > 0;

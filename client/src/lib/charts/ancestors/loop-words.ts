@@ -1,6 +1,7 @@
 import type { InbreedingLoop, InbreedingLoops, LoopAncestor, LoopStep } from '$lib/api/types.ts';
 import { referenceName } from '$lib/records/reference-name.ts';
 import { counted, grouped, percent } from '$lib/ui/figures.ts';
+import { allOf } from '$lib/ui/listed.ts';
 import { roundedProbability } from './ancestor-table.ts';
 import type { LoopsThrough } from './shown-loops.ts';
 
@@ -8,7 +9,7 @@ import type { LoopsThrough } from './shown-loops.ts';
 export function ancestorName({ ancestor, unknownParentOf, sources }: LoopAncestor): string {
   if (ancestor) return referenceName(ancestor);
   if (unknownParentOf) return `an unknown parent of the ${unknownParentOf.title}`;
-  return `founders of ${(sources ?? []).map(({ title }) => title).join(' and ')}`;
+  return `founders of ${allOf((sources ?? []).map(({ title }) => title))}`;
 }
 
 /** A number of loops; the service tells none that is too large for a number. */
@@ -17,6 +18,14 @@ export function loopCount(loops: number | null): string {
   if (loops < 1e6) return counted(loops, ['loop', 'loops']);
   const [digits, power] = loops.toExponential(1).split('e+');
   return `about ${digits} · 10${superscript(power ?? '')} loops`;
+}
+
+/** How many more loops there are than those that are told. */
+export function furtherLoops(loops: number | null): string {
+  if (loops === null) return 'More than can be counted';
+  if (loops < 1e6) return `${grouped(loops)} more`;
+  const [digits, power] = loops.toExponential(1).split('e+');
+  return `about ${digits} · 10${superscript(power ?? '')} more`;
 }
 
 /** How many steps the loops of an ancestor have. */
