@@ -25,6 +25,8 @@ export class DescendantTree {
   listed = $state.raw<FoldedSiblings | null>(null);
   /** More animals have young than are opened at once. */
   isBounded = $state(false);
+  /** The last choice of an animal and of generations: what was read for an earlier one opens nothing. */
+  #choice = Symbol();
 
   readonly layout = $derived(
     this.root && this.frameWidth > 0 ? layoutDescendants(this.root, this.youngOf, this.opened, this.frameWidth) : null,
@@ -32,6 +34,7 @@ export class DescendantTree {
 
   /** Shows an animal with so many generations below it; what was opened beyond is folded again. */
   async show(animal: Individual, generations: number): Promise<void> {
+    const choice = (this.#choice = Symbol());
     this.root = { ...animal, isPrivate: false, hasYoung: animal.young.length > 0 };
     this.youngOf = new Map([...this.youngOf, [animal.id, animal.young]]);
     this.opened = new Set([animal.id]);
@@ -44,7 +47,7 @@ export class DescendantTree {
       if (next.length > room) this.isBounded = true;
       level = next.slice(0, room);
       await this.open(...level);
-      if (this.root.id !== animal.id) return;
+      if (this.#choice !== choice) return;
     }
   }
 
@@ -55,11 +58,13 @@ export class DescendantTree {
 
   /** Draws the young of animals, reading what was not read yet. */
   async open(...ids: string[]): Promise<void> {
+    const choice = this.#choice;
     this.isReading = true;
     try {
       const missing = ids.filter((id) => !this.youngOf.has(id));
       const read = await Promise.all(missing.map((id) => api.get<Individual>(`/individuals/${id}`)));
       this.youngOf = new Map([...this.youngOf, ...read.map(({ id, young }) => [id, young] as const)]);
+      if (this.#choice !== choice) return;
       this.opened = new Set([...this.opened, ...ids]);
       this.problem = '';
     } catch (error) {
