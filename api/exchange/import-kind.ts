@@ -2,6 +2,7 @@ import type { EntityManager } from 'typeorm';
 import { restoreUndone, undoImport } from './import-undo.service.ts';
 import type { JournalKind } from '../journal/journal-kinds.ts';
 import { seenImport } from './seen-imports.ts';
+import { say } from '../platform/say.ts';
 
 /** Sheets by their ids (primary key). */
 async function titles(manager: EntityManager, ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
@@ -10,7 +11,10 @@ async function titles(manager: EntityManager, ids: readonly string[]): Promise<R
     [ids],
   );
   return new Map(
-    rows.map(({ id, rows: animals }) => [id, `sheet of ${animals} ${animals === 1 ? 'animal' : 'animals'}`]),
+    rows.map(({ id, rows: animals }) => [
+      id,
+      animals === 1 ? say`sheet of 1 animal` : say`sheet of ${animals} animals`,
+    ]),
   );
 }
 

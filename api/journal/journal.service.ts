@@ -9,7 +9,7 @@ import { countEntries, listEntries, readEntries, type EntryRow } from './journal
 import type { JournalEntryView, JournalHeadView } from './journal.view.ts';
 import { readHead, readWaiting } from './sealing.queries.ts';
 import { referencesIn, tellChanges } from './tell-changes.ts';
-import { say } from '../platform/say.ts';
+import { say, sayAgain } from '../platform/say.ts';
 
 /** Reads the journal, as far as whoever asks may. */
 @Injectable()
@@ -81,7 +81,8 @@ export class JournalService {
     const titles = new Map<string, ReadonlyMap<string, string>>();
     for (const [kind, ids] of wanted)
       titles.set(kind, (await this.kinds.of(kind)?.titles(manager, [...ids])) ?? new Map());
-    return (kind, id) => (id === null ? 'unknown' : (titles.get(kind)?.get(id) ?? this.kinds.of(kind)?.hidden ?? kind));
+    return (kind, id) =>
+      id === null ? sayAgain('unknown') : (titles.get(kind)?.get(id) ?? sayAgain(this.kinds.of(kind)?.hidden ?? kind));
   }
 }
 

@@ -30,6 +30,21 @@ async function named(
   return new Map(rows.map(({ id, name }) => [id, name]));
 }
 
+/** What links are for (primary key): what was noted, else whose passphrase they set. */
+async function linkTitles(manager: EntityManager, ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
+  const rows = await manager.query<{ id: string; note: string | null; keeper: string | null }[]>(
+    `select l.id, l.note, k.name as keeper from sign_in_link l left join keeper k on k.id = l.keeper_id
+     where l.id = any($1)`,
+    [ids],
+  );
+  return new Map(
+    rows.map(({ id, note, keeper }) => [
+      id,
+      note ?? (keeper === null ? say`invitation` : say`new passphrase of ${keeper}`),
+    ]),
+  );
+}
+
 /** What tells that a keeper is as before again. */
 const opposites: Partial<Record<JournalAction, JournalAction>> = { left: 'returned', returned: 'left' };
 
@@ -93,12 +108,6 @@ export const peopleKinds: readonly JournalKind[] = [
       acting().roles.includes('administrator')
         ? `exists (select from sign_in_link l where l.id = ${id})`
         : `exists (select from sign_in_link l where l.id = ${id} and l.keeper_id = '${acting().id}')`,
-    titles: (manager, ids) =>
-      named(
-        manager,
-        `select l.id, coalesce(l.note, 'new passphrase of ' || k.name, 'invitation') as name
-         from sign_in_link l left join keeper k on k.id = l.keeper_id where l.id = any($1)`,
-        ids,
-      ),
+    titles: linkTitles,
   },
 ];

@@ -1,7 +1,8 @@
-import { dateInWords } from '../../shared/date-words.ts';
 import { isDate } from '../../shared/edtf.ts';
 import { formatRegistryNumber } from '../../shared/registry-number.ts';
+import { sayDate } from '../platform/date-words.ts';
 import type { KeptForm } from '../platform/journal-entry.ts';
+import { say, together } from '../platform/say.ts';
 import type { JournalKind, NameOf } from './journal-kinds.ts';
 
 /** A field that an entry changed, in words. */
@@ -66,7 +67,7 @@ function tellState(kind: JournalKind | undefined, form: KeptForm | null, nameOf:
     const field = rows?.field ?? property.replace(/(?<=.)Id$/, '');
     const text =
       rows && Array.isArray(value) ? tellRows(rows.line, value, nameOf) : tellValue(kind, property, value, nameOf);
-    if (text !== '') told.set(field, [told.get(field) ?? '', text].filter((part) => part !== '').join('\n'));
+    if (text !== '') told.set(field, inLines([told.get(field) ?? '', text].filter((part) => part !== '')));
   }
   return told;
 }
@@ -77,11 +78,12 @@ function tellRows(
   nameOf: NameOf,
 ): string {
   const lines = rows.map((row) => line(row as Readonly<Record<string, unknown>>, nameOf));
-  return lines
-    .filter((text) => text !== '')
-    .sort()
-    .join('\n');
+  return inLines(lines.filter((text) => text !== '').sort());
 }
+
+/** Texts below each other; the only one as it is. */
+const inLines = (texts: readonly string[]): string =>
+  texts.length < 2 ? (texts[0] ?? '') : together(texts, (told) => told.join('\n'));
 
 function tellValue(kind: JournalKind | undefined, property: string, value: unknown, nameOf: NameOf): string {
   if (value === null || value === undefined) return '';
@@ -91,12 +93,13 @@ function tellValue(kind: JournalKind | undefined, property: string, value: unkno
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value)) return value.map((inner) => tellValue(kind, property, inner, nameOf)).join(', ');
   if (typeof value === 'object')
-    return Object.entries(value)
-      .map(([name, inner]) => `${name}: ${tellValue(kind, name, inner, nameOf)}`)
-      .join(', ');
+    return together(
+      Object.entries(value).map(([name, inner]) => say`${name}: ${tellValue(kind, name, inner, nameOf)}`),
+      (told) => told.join(', '),
+    );
   const text = typeof value === 'string' ? value : JSON.stringify(value);
   if (reference !== undefined) return nameOf(reference, text);
   // the number of a sheet is kept as it is read, with its check character
   if (property === 'number' && /^\d+$/.test(text)) return formatRegistryNumber(text);
-  return kind?.dates?.includes(property) && isDate(text) ? dateInWords(text) : text;
+  return kind?.dates?.includes(property) && isDate(text) ? sayDate(text) : text;
 }

@@ -4,7 +4,7 @@ import { currentRequest } from './acting.ts';
 import { databaseProblem } from './database-problem.ts';
 import { Problem } from './problem.ts';
 import { routeOf } from './route.ts';
-import { inReadersWords } from './say.ts';
+import { inReadersWords, sentenceInReadersWords } from './say.ts';
 import { say } from './say.ts';
 
 /** Turns whatever was thrown into a problem document (RFC 9457). Nothing of a stack or of SQL ever leaves. */
@@ -26,11 +26,13 @@ export class ProblemFilter implements ExceptionFilter {
         `${request.method} ${routeOf(request)} (${currentRequest()?.requestId}) failed`,
         thrown instanceof Error ? thrown.stack : String(thrown),
       );
+    const document = problemDocument(problem, request.originalUrl);
+    const title = sentenceInReadersWords(problem.title);
     response
       .status(problem.status)
       .set(problem.headers)
       .type('application/problem+json')
-      .send(JSON.stringify(inReadersWords(problemDocument(problem, request.originalUrl))));
+      .send(JSON.stringify({ ...inReadersWords(document), title }));
   }
 }
 

@@ -24,6 +24,13 @@ interface Reader {
 const readers = new AsyncLocalStorage<Reader>();
 const decimalSigns: Record<Translation, string> = { es: ',' };
 
+/** Phrases that were said while the service started, so that they stand in no answer by themselves. */
+const startedWith = new Set<string>();
+let isStarting = true;
+
+/** Whether a phrase was said before the first answer: it is told in other words wherever it fills a hole. */
+export const isStartingPhrase = (text: string): boolean => startedWith.has(text);
+
 /**
  * A sentence, a phrase or a word that a keeper may read, in English: say`You have ${count} tokens.` A hole that was itself said, or is a
  * word of the catalogue, is put into the reader's words too.
@@ -31,7 +38,8 @@ const decimalSigns: Record<Translation, string> = { es: ',' };
 export function say(parts: TemplateStringsArray, ...holes: Hole[]): string {
   const text = parts.reduce((sum, part, place) => `${sum}${holes[place - 1] ?? ''}${part}`);
   const reader = readers.getStore();
-  if (reader && holes.length > 0)
+  if (isStarting && holes.length === 0) startedWith.add(text);
+  if (reader)
     reader.made.set(text, (tell) => {
       const words = catalogue(reader.language).get(keyOf(parts));
       return words === undefined ? text : words.replace(/\{(\d+)\}/g, (_, place: string) => tell(holes[Number(place)]));
@@ -46,6 +54,13 @@ export function together(texts: readonly string[], put: (texts: string[]) => str
   return text;
 }
 
+/** What was said before anybody asked, such as a constant, said for this answer: see `eitherWords`. */
+export function sayAgain(text: string): string {
+  const reader = readers.getStore();
+  if (reader && !reader.made.has(text)) reader.made.set(text, () => catalogue(reader.language).get(text) ?? text);
+  return text;
+}
+
 /** What the catalogue calls a sentence: its holes are numbered, `You have {0} tokens.` */
 export function keyOf(parts: readonly string[]): string {
   return parts.reduce((sum, part, place) => `${sum}{${place - 1}}${part}`);
@@ -53,28 +68,65 @@ export function keyOf(parts: readonly string[]): string {
 
 /** Runs `work` as an answer for a reader of the language that is asked for, or of English where there is no such translation. */
 export function answeringIn<T>(accepts: (languages: string[]) => string | false, work: () => T): T {
+  isStarting = false;
   const wished = accepts(['en', ...translations]);
   const language = translations.find((one) => one === wished);
   return language ? readers.run({ language, made: new Map() }, work) : work();
 }
 
-/** What keepers write in free words: it stays, even where a sentence of the service happens to be the same. */
-const keepersWords = new Set(['notes', 'labelAsReceived', 'labelNote', 'verbatimLocality']);
+/** Fields of answers in which people write: what stands there stays, even where a sentence of the service happens to be the same. */
+const peoplesWords = new Set([
+  ...['notes', 'reason', 'policy', 'site', 'region', 'leftTo', 'code', 'givenCode'],
+  ...['label', 'labelAsReceived', 'labelNote', 'receivedFrom', 'receivedBy', 'permitReferences'],
+  ...['value', 'claim', 'verbatimLocality', 'locality', 'stateProvince', 'georeferencedBy', 'georeferenceSources'],
+  ...['geodeticDatum', 'statedBy', 'issuedBy', 'reference', 'source', 'scientificName', 'commonName', 'species'],
+  ...['keeper', 'who', 'by', 'reviewer', 'settledBy', 'club', 'clubName', 'register', 'issuer', 'address'],
+  ...['line', 'lines', 'names', 'pairing'],
+]);
+
+/**
+ * Fields that hold what somebody wrote or what the service says, such as the name of a group or “private animal”: only what was said for
+ * this very answer is told in other words.
+ */
+const eitherWords = new Set([
+  ...['name', 'title', 'about', 'aboutTitle', 'note', 'text'],
+  ...['before', 'after', 'then', 'now', 'kept', 'duplicate'],
+]);
+
+/** Whose words a field of an answer holds. */
+export type Whose = 'people' | 'either' | 'service';
+
+/** Whose words the field of this name holds, whatever the answer. */
+export function whoseWords(field: string): Whose {
+  if (peoplesWords.has(field)) return 'people';
+  return eitherWords.has(field) ? 'either' : 'service';
+}
 
 /** An answer in the words of its reader: each text in it that was said. */
 export function inReadersWords<T>(answer: T): T {
   const reader = readers.getStore();
-  return reader ? (translated(answer, reader) as T) : answer;
+  return reader ? (translated(answer, reader, 'service') as T) : answer;
 }
 
-function translated(value: unknown, reader: Reader): unknown {
-  // a single word may be a code
-  if (typeof value === 'string') return value.includes(' ') ? told(value, reader) : value;
-  if (Array.isArray(value)) return value.map((item) => translated(item, reader));
+/** A sentence of the service in the words of its reader. */
+export function sentenceInReadersWords(sentence: string): string {
+  const reader = readers.getStore();
+  return reader ? told(sentence, reader) : sentence;
+}
+
+function translated(value: unknown, reader: Reader, whose: Whose): unknown {
+  if (typeof value === 'string') return isSaid(value, reader, whose) ? told(value, reader) : value;
+  if (Array.isArray(value)) return value.map((item) => translated(item, reader, whose));
   if (typeof value !== 'object' || value === null || value instanceof Date) return value;
   return Object.fromEntries(
-    Object.entries(value).map(([key, item]) => [key, keepersWords.has(key) ? item : translated(item, reader)]),
+    Object.entries(value).map(([field, item]) => [field, translated(item, reader, whoseWords(field))]),
   );
+}
+
+function isSaid(text: string, reader: Reader, whose: Whose): boolean {
+  if (whose === 'people') return false;
+  // a single word of the service may be a code
+  return whose === 'either' ? reader.made.has(text) : text.includes(' ');
 }
 
 function told(text: string, reader: Reader): string {
@@ -83,9 +135,11 @@ function told(text: string, reader: Reader): string {
   return catalogue(reader.language).get(text) ?? text;
 }
 
+/** What a hole is filled with: a figure, what was said, or a word of the catalogue; anything else somebody wrote. */
 function filled(hole: Hole = '', reader: Reader): string {
   const isFigure = typeof hole === 'number' || /^\d+(\.\d+)?\s?%$/.test(hole);
-  return isFigure ? String(hole).replace('.', decimalSigns[reader.language]) : told(hole, reader);
+  if (isFigure) return String(hole).replace('.', decimalSigns[reader.language]);
+  return reader.made.has(hole) || startedWith.has(hole) || !hole.includes(' ') ? told(hole, reader) : hole;
 }
 
 const catalogues = new Map<Translation, ReadonlyMap<string, string>>();

@@ -23,7 +23,7 @@ const undoUnreviewed: Undo = async (manager, entry) => {
 
 /** Which records caused a flag is not for everybody who may read of it. */
 const countOfCauses = (ids: unknown): string =>
-  Array.isArray(ids) ? `${ids.length} ${ids.length === 1 ? 'record' : 'records'}` : '';
+  Array.isArray(ids) ? (ids.length === 1 ? say`1 record` : say`${ids.length} records`) : '';
 
 /** What the journal has to know of claims, evidence, photographs and acknowledged flags. A review is not undone: a registrar reviews again, with a reason. */
 export const provenanceKinds: readonly JournalKind[] = [

@@ -1,6 +1,6 @@
 import type { SourceKind } from '../../shared/vocabulary.ts';
 import { sayDate } from '../platform/date-words.ts';
-import { say } from '../platform/say.ts';
+import { say, sayAgain } from '../platform/say.ts';
 
 /** What people call a clutch: by its laying date, else by its code. */
 export function clutchTitle(clutch: { readonly laid: string | null; readonly code: string | null }): string {
@@ -18,5 +18,5 @@ const sourceWords: Record<SourceKind, string> = {
 /** What people call a source: "Import, about 1994". */
 export function sourceTitle(source: { readonly kind: SourceKind; readonly date: string | null }): string {
   const word = sourceWords[source.kind];
-  return source.date === null ? word : say`${word}, ${sayDate(source.date)}`;
+  return source.date === null ? sayAgain(word) : say`${word}, ${sayDate(source.date)}`;
 }

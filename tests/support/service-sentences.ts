@@ -23,6 +23,11 @@ export interface ServiceSentences {
 const words = [
   ...vocabulary.sexes,
   ...vocabulary.statuses,
+  ...vocabulary.observationKinds,
+  ...vocabulary.photographViews,
+  ...vocabulary.lossCauses,
+  ...vocabulary.traitNames,
+  ...vocabulary.flagCodes,
   ...['sire', 'dam', 'parent', 'sires', 'dams', 'either'],
   ...[
     'animal',
@@ -51,6 +56,10 @@ const words = [
     'plan',
     'individual',
     'observation',
+    'individuals',
+    'sources',
+    'lines',
+    'claims',
   ],
   ...['day', 'days', 'month', 'months', 'year', 'years', 'egg', 'eggs', 'mm', 'ancestor', 'ancestors', 'clutches'],
   ...[

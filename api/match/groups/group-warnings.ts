@@ -65,7 +65,7 @@ export function groupWarnings(
       : []),
     ...Object.entries(notFit).flatMap(([reason, [one, several]]) => {
       const some = members.filter((animal) => excluded.get(animal) === reason);
-      return some.length === 0 ? [] : [`${named(some)} ${some.length === 1 ? one : several}.`];
+      return some.length === 0 ? [] : [say`${named(some)} ${some.length === 1 ? one : several}.`];
     }),
   ];
 }

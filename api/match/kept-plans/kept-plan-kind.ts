@@ -2,6 +2,7 @@ import type { EntityManager } from 'typeorm';
 import type { JournalAction } from '../../../shared/vocabulary.ts';
 import type { EntryToUndo, JournalKind, Undo } from '../../journal/journal-kinds.ts';
 import type { KeptForm } from '../../platform/journal-entry.ts';
+import { say, together } from '../../platform/say.ts';
 import { sayOfChange } from '../../register/kept/note-change.ts';
 import { pairingKind } from '../../register/pairings/pairings.service.ts';
 import { recordKind } from '../../register/undo/record-kind.ts';
@@ -47,24 +48,28 @@ async function writePairs(manager: EntityManager, { recordId, before }: EntryToU
     await manager.update(KeptPlanPair, { planId: recordId, place }, { state, pairingId, reason, warnings });
 }
 
-const words = (state: unknown): string => (state === 'declined' ? 'declined' : 'accepted');
-
 /** What the journal has to know of kept plans. Of their pairs only what was decided is told. */
 export const keptPlanJournalKind: JournalKind = recordKind(
   'kept_plan',
   kind,
-  { columns: 'r.name', title: ({ name }) => `plan “${name ?? ''}”` },
+  { columns: 'r.name', title: ({ name }) => say`plan “${name ?? ''}”` },
   {
-    hidden: 'a plan of somebody else',
+    hidden: say`a plan of somebody else`,
     rows: {
       pairs: {
         field: 'pairs',
         line: ({ state, maleId, femaleId, pairingId, reason, warnings }, nameOf) => {
           if (state === 'proposed') return '';
           const two = [maleId, femaleId].map((id) => nameOf('individual', id as string)).join(' × ');
-          const became = typeof pairingId === 'string' ? ` as ${nameOf('pairing', pairingId)}` : '';
+          const decided =
+            state === 'declined'
+              ? say`${two}: declined`
+              : typeof pairingId === 'string'
+                ? say`${two}: accepted as ${nameOf('pairing', pairingId)}`
+                : say`${two}: accepted`;
           const because = typeof reason === 'string' ? ` (${reason})` : '';
-          return [`${two}: ${words(state)}${became}${because}`, ...(warnings as string[])].join('. ');
+          const asKept = [because, ...(warnings as string[])].join('. ');
+          return together([decided], ([told]) => `${told ?? ''}${asKept}`);
         },
       },
     },

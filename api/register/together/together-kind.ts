@@ -81,7 +81,7 @@ const seenChange = (id: string): string => {
 /** What the journal has to know of changes of several animals. */
 export const togetherKind: JournalKind = {
   kind: 'change_together',
-  hidden: 'animals of somebody else',
+  hidden: say`animals of somebody else`,
   seen: seenChange,
   titles: async (manager, ids) => {
     const rows = await manager.query<{ id: string; animals: string }[]>(
@@ -89,7 +89,7 @@ export const togetherKind: JournalKind = {
        where b.record_id = any($1) and b.kind = 'change_together' and ${seenChange('b.record_id')}`,
       [ids],
     );
-    return new Map(rows.map(({ id, animals }) => [id, animals === '1' ? 'one animal' : `${animals} animals`]));
+    return new Map(rows.map(({ id, animals }) => [id, animals === '1' ? say`one animal` : say`${animals} animals`]));
   },
   undo: {
     'changed-together': undoTogether('together-undone'),

@@ -1,6 +1,7 @@
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { SourceKind } from '../../../shared/vocabulary.ts';
 import type { JournalKind, NameOf, ToldRows } from '../../journal/journal-kinds.ts';
+import { say, sayAgain, together } from '../../platform/say.ts';
 import { clutchKind } from '../clutches/clutches.service.ts';
 import { individualKind } from '../individuals/individuals.service.ts';
 import type { ProvenanceKind, RecordKind } from '../kept/kept-form.queries.ts';
@@ -33,18 +34,21 @@ const titled: Record<RegisterKind, Titled> = {
   clutch: { columns: 'r.laid, r.code', title: ({ laid = null, code = null }) => clutchTitle({ laid, code }) },
   observation: {
     columns: 'r.kind, r.observed_on as date',
-    title: ({ kind = null, date = null }) => `${kind ?? 'note'} of ${date ?? 'no date'}`,
+    title: ({ kind = null, date = null }) => say`${kind ?? 'note'} of ${date ?? say`no date`}`,
   },
 };
 
 const inPercent = (probability: unknown): string => `${Number((Number(probability) * 100).toPrecision(3))} %`;
 const textOf = (value: unknown): string => (typeof value === 'string' ? value : '');
-const because = (reason: unknown): string => (textOf(reason) === '' ? '' : ` (${textOf(reason)})`);
-const animal = (nameOf: NameOf, id: unknown): string => (id === null ? 'unknown' : nameOf('individual', textOf(id)));
+/** A text with a reason behind it, which stays as it was written. */
+const because = (text: string, reason: unknown): string =>
+  textOf(reason) === '' ? text : together([text], ([told]) => `${told ?? ''} (${textOf(reason)})`);
+const animal = (nameOf: NameOf, id: unknown): string =>
+  id === null ? sayAgain('unknown') : nameOf('individual', textOf(id));
 
 const warnings: ToldRows = {
   field: 'confirmedWarnings',
-  line: ({ code, reason }) => `${textOf(code)}${because(reason)}`,
+  line: ({ code, reason }) => because(textOf(code), reason),
 };
 
 /** What a merging moved from one record of an animal to the other. */
@@ -52,12 +56,12 @@ const moved: ToldRows = {
   field: 'moved',
   line: ({ clutchId, pairingId, individualId, claimId, photographId, remark, acknowledgement }, nameOf) => {
     if (typeof clutchId === 'string') return nameOf('clutch', clutchId);
-    if (typeof pairingId === 'string') return `stay in ${nameOf('pairing', pairingId)}`;
-    if (typeof individualId === 'string') return `record ${nameOf('individual', individualId)}`;
+    if (typeof pairingId === 'string') return say`stay in ${nameOf('pairing', pairingId)}`;
+    if (typeof individualId === 'string') return say`record ${nameOf('individual', individualId)}`;
     if (typeof claimId === 'string') return nameOf('claim', claimId);
     if (typeof photographId === 'string') return nameOf('photograph', photographId);
-    if (typeof acknowledgement === 'string') return 'acknowledged flag';
-    return typeof remark === 'string' ? 'remark' : 'confirmed warning';
+    if (typeof acknowledgement === 'string') return say`acknowledged flag`;
+    return typeof remark === 'string' ? say`remark` : say`confirmed warning`;
   },
 };
 
@@ -65,10 +69,10 @@ const young: ToldRows = { field: 'young', line: ({ individualId }, nameOf) => an
 
 /** What stands for records that may not be seen. */
 const hidden = {
-  individual: 'a private animal',
-  source: 'a private source',
-  clutch: 'a private clutch',
-  pairing: 'a private pairing',
+  individual: say`a private animal`,
+  source: say`a private source`,
+  clutch: say`a private clutch`,
+  pairing: say`a private pairing`,
 } satisfies Partial<Record<RegisterKind, string>>;
 
 const rows: Partial<Record<RegisterKind, Readonly<Record<string, ToldRows>>>> = {
@@ -76,7 +80,10 @@ const rows: Partial<Record<RegisterKind, Readonly<Record<string, ToldRows>>>> = 
     ranges: {
       field: 'ranges',
       line: ({ trait, usualLeast, usualMost, extremeLeast, extremeMost, source }) =>
-        `${textOf(trait)}: usual ${span(usualLeast, usualMost)}, ever ${span(extremeLeast, extremeMost)}${because(source)}`,
+        because(
+          say`${textOf(trait)}: usual ${span(usualLeast, usualMost)}, ever ${span(extremeLeast, extremeMost)}`,
+          source,
+        ),
     },
   },
   individual: { warnings, moved },
@@ -87,21 +94,21 @@ const rows: Partial<Record<RegisterKind, Readonly<Record<string, ToldRows>>>> = 
       line: ({ individualId, joined, left }, nameOf) =>
         animal(nameOf, individualId) === hidden.individual
           ? hidden.individual
-          : `${animal(nameOf, individualId)}, from ${textOf(joined) || '?'} to ${textOf(left) || 'now'}`,
+          : say`${animal(nameOf, individualId)}, from ${textOf(joined) || '?'} to ${textOf(left) || say`now`}`,
     },
   },
   clutch: {
     candidates: {
       field: 'parents',
       line: ({ role, individualId, probability, reason }, nameOf) =>
-        `${textOf(role)} ${animal(nameOf, individualId)}, ${inPercent(probability)}${because(reason)}`,
+        because(say`${textOf(role)} ${animal(nameOf, individualId)}, ${inPercent(probability)}`, reason),
     },
     pairs: {
       field: 'parents',
       line: ({ aId, bId, probability, reason }, nameOf) =>
-        `${animal(nameOf, aId)} with ${animal(nameOf, bId)}, ${inPercent(probability)}${because(reason)}`,
+        because(say`${animal(nameOf, aId)} with ${animal(nameOf, bId)}, ${inPercent(probability)}`, reason),
     },
-    losses: { field: 'losses', line: ({ cause, count }) => `${textOf(cause)}: ${String(count)}` },
+    losses: { field: 'losses', line: ({ cause, count }) => say`${textOf(cause)}: ${String(count)}` },
     warnings,
     young,
   },
@@ -109,7 +116,7 @@ const rows: Partial<Record<RegisterKind, Readonly<Record<string, ToldRows>>>> = 
 
 function span(least: unknown, most: unknown): string {
   const known = (value: unknown): string => (typeof value === 'number' ? String(value) : '?');
-  return `${known(least)} to ${known(most)}`;
+  return say`${known(least)} to ${known(most)}`;
 }
 
 const broughtByImports: readonly RegisterKind[] = ['species', 'line', 'source', 'individual', 'clutch'];

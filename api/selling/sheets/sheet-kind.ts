@@ -1,5 +1,6 @@
 import type { JournalKind } from '../../journal/journal-kinds.ts';
 import { formatSheetNumber, seenSheet } from './sheets.queries.ts';
+import { say } from '../../platform/say.ts';
 
 /** What the journal has to know of sheets. A signature cannot be undone: a sheet is revoked, and that stays, too. */
 export const sheetKind: JournalKind = {
@@ -10,7 +11,7 @@ export const sheetKind: JournalKind = {
       `select s.id, s.number::text from provenance_sheet s where s.id = any($1::uuid[]) and ${seenSheet('s')}`,
       [ids],
     );
-    return new Map(rows.map(({ id, number }) => [id, `provenance sheet ${formatSheetNumber(number)}`]));
+    return new Map(rows.map(({ id, number }) => [id, say`provenance sheet ${formatSheetNumber(number)}`]));
   },
-  hidden: 'a provenance sheet',
+  hidden: say`a provenance sheet`,
 };

@@ -1,5 +1,6 @@
 import { acting } from '../../platform/acting.ts';
 import type { JournalKind } from '../../journal/journal-kinds.ts';
+import { say } from '../../platform/say.ts';
 
 /** What the journal has to know of keys: administrators read of them. Nothing about a key is undone. */
 export const signingKeyKind: JournalKind = {
@@ -13,5 +14,5 @@ export const signingKeyKind: JournalKind = {
     );
     return new Map(rows.map(({ id, kid }) => [id, kid.slice(0, 8)]));
   },
-  hidden: 'a key',
+  hidden: say`a key`,
 };

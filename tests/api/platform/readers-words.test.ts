@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Test } from 'supertest';
+import type { JournalEntryView } from '../../../api/journal/journal.view.ts';
 import type { ClutchView } from '../../../api/register/clutches/clutch.view.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import { Factory, trio } from '../../support/factories.ts';
@@ -67,6 +68,22 @@ describe('a reader of Spanish is told in Spanish', () => {
       confirmed: { reason: 'Seen with the eggs.' },
     });
   });
+});
+
+it('what the journal tells is told in Spanish, with reasons as they were written', async () => {
+  const { sire, dam } = await trio(make);
+  const { id } = await make.clutchOf(sire.id, dam.id, { laid: '2021-04-12', losses: [{ cause: 'mould', count: 3 }] });
+  const dams = [{ individualId: dam.id, reason: 'a letter' }];
+  await api.http.patch(`/api/v1/clutches/${id}`).set('If-Match', '*').send({ dams }).expect(200);
+  await make.observation({ individualId: dam.id, observedOn: '2024-05-01' });
+  const read = await inSpanish(api.http.get('/api/v1/journal?limit=3')).expect(200);
+  const [remark, changed, added] = (read.body as { items: JournalEntryView[] }).items;
+  expect(remark?.record?.title).toBe('nota de 2024-05-01');
+  expect(changed?.record?.title).toBe('puesta de 2021-04-12');
+  const told = (entry: JournalEntryView | undefined, field: string) =>
+    entry?.changes.find((change) => change.field === field)?.after;
+  expect(told(changed, 'parents')).toMatch(/^madre \S+ \S+, 100 % \(a letter\)\npadre \S+ \S+, 100 %$/);
+  expect(told(added, 'losses')).toBe('moho: 3');
 });
 
 it('what a keeper wrote stays as it is written, even where the service has a sentence like it', async () => {
