@@ -22,6 +22,7 @@ const readAttributes = new Set([
     'verb',
     'name',
     'summary',
+    'caution',
   ],
   ...['aria-label', 'aria-description', 'aria-roledescription', 'data-name', 'data-folded', 'data-label'],
 ]);

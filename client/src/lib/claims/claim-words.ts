@@ -19,13 +19,13 @@ export const kindWords: Readonly<Record<EvidenceKind, string>> = {
   'field-note': "collector's field note",
   publication: 'publication on that shipment',
   'importers-list': "importer's list",
-  invoice: 'invoice',
+  invoice: word('invoice'),
   letter: 'letter of a previous keeper',
   'other-document': 'another document',
   appearance: 'how the animals look',
 };
 
-const rankWords = { primary: 'primary', secondary: 'secondary', appearance: 'looks only' } as const;
+const rankWords = { primary: word('primary'), secondary: word('secondary'), appearance: 'looks only' } as const;
 
 export const evidenceKindChoices = (Object.keys(evidenceKinds) as EvidenceKind[]).map((value) => ({
   value,

@@ -1,4 +1,5 @@
 import type { Claim } from '../api/types.ts';
+import { written } from '../ui/figures.ts';
 
 /** A claimed place in a line, from the words to the country and the coordinates; empty where nothing is said of it. */
 export function placeInWords(place: Claim['place']): string {
@@ -16,4 +17,4 @@ const degrees = (value: number, positive: string, negative: string): string =>
   `${Math.abs(value)}° ${value < 0 ? negative : positive}`;
 
 const distance = (metres: number): string =>
-  metres < 1000 ? `${Math.round(metres)} m` : `${Number((metres / 1000).toPrecision(3))} km`;
+  metres < 1000 ? `${Math.round(metres)} m` : `${written(String(Number((metres / 1000).toPrecision(3))))} km`;

@@ -1,3 +1,4 @@
+import { word } from '../words/word.ts';
 /** The columns of a register sheet, as the import page explains them. */
 export const sheetColumns: readonly { names: string; meaning: string; example: string }[] = [
   { names: 'code', meaning: 'your own code, unique in the sheet', example: 'EA-07' },
@@ -26,5 +27,5 @@ export const sheetColumns: readonly { names: string; meaning: string; example: s
   },
   { names: 'laid, hatched, out of water, died', meaning: 'dates, as far as known', example: '2021-04-12' },
   { names: 'status', meaning: 'alive, died, gone or unknown', example: 'alive' },
-  { names: 'notes', meaning: 'anything', example: 'left eye clouded' },
+  { names: 'notes', meaning: word('anything'), example: 'left eye clouded' },
 ];

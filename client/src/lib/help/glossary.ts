@@ -1,3 +1,4 @@
+import { word } from '../words/word.ts';
 /** One word of the trade, and what the register means by it. */
 export interface GlossaryEntry {
   /** Anchor on the page. */
@@ -51,7 +52,7 @@ export const glossary: readonly { readonly title: string; readonly entries: read
       },
       {
         id: 'clutch-mate',
-        term: 'Clutch-mate',
+        term: word('Clutch-mate'),
         meaning: 'An animal of the same clutch.',
       },
       {

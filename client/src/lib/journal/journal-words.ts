@@ -1,7 +1,12 @@
 import type { JournalAction } from '$shared/vocabulary.ts';
 import type { JournalChange, JournalEntry } from '../api/types.ts';
+import { aspectChoices, bearingChoices, kindWords as evidenceKindWords, namesChoices } from '../claims/claim-words.ts';
+import { roleNames } from '../people/role-words.ts';
+import { viewOptions } from '../photographs/photograph-words.ts';
+import { flagWords } from '../records/flag-words.ts';
 import {
   labelKindChoices,
+  noteKindWords,
   sexBasisChoices,
   sexWords,
   sourceKindChoices,
@@ -188,7 +193,7 @@ const fieldNames: Record<string, string> = {
   region: word('region'),
   review: word('review'),
   hatchedOn: 'hatched on',
-  expiresAt: 'ends',
+  expiresAt: word('ends'),
   validUntil: 'valid until',
   observedOn: 'seen on',
   issuedBy: 'issued by',
@@ -202,6 +207,63 @@ const fieldNames: Record<string, string> = {
   commonName: 'common name',
   nativeRange: 'lives in',
   citesAppendix: 'CITES appendix',
+  receivedBy: 'received by',
+  permitReferences: word('permits'),
+  policy: 'what its keepers agreed on',
+  aspect: 'what is claimed',
+  bearing: 'what it does to the claim',
+  names: 'what it names',
+  dated: word('dated'),
+  repeats: 'it only repeats',
+  reviewer: 'reviewed by',
+  reviewReason: 'why it counts, or why not',
+  reviewedAt: 'reviewed on',
+  verbatimLocality: 'words of the label',
+  locality: 'the place in words of today',
+  stateProvince: word('province'),
+  countryCode: word('country'),
+  decimalLatitude: word('latitude'),
+  decimalLongitude: word('longitude'),
+  geodeticDatum: word('datum'),
+  coordinateUncertaintyM: 'uncertainty, m',
+  georeferencedBy: 'who found the coordinates',
+  georeferenceSources: 'by which maps or papers',
+  view: word('side'),
+  takenOn: word('taken'),
+  file: word('file'),
+  fileHash: word('file'),
+  young: word('young'),
+  moved: 'what moved',
+  confirmedWarnings: 'confirmed warnings',
+  parentsFromPairing: 'parents as the group was housed',
+  pairs: word('pairs'),
+  stays: 'stays in pairings',
+  note: word('note'),
+  remark: word('remark'),
+  left: word('left'),
+  leftAt: 'left the club on',
+  address: word('address'),
+  register: word('register'),
+  keys: word('keys'),
+  provenanceSheet: 'provenance sheet',
+  created: 'what it made',
+  rows: word('rows'),
+  warnings: word('warnings'),
+  withdrawn: word('withdrawn'),
+  restored: 'brought back',
+  withdrawnAt: 'withdrawn on',
+  withdrawnReason: 'why it was withdrawn',
+  revokedAt: 'revoked on',
+  revokedReason: 'why it was revoked',
+  issuedAt: 'issued on',
+  usedFrom: 'used from',
+  usedUntil: 'used until',
+  settledAt: 'answered on',
+  settledBy: 'answered by',
+  ranges: 'what is usual',
+  demo: 'invented data',
+  kept: 'the record that goes on',
+  duplicate: 'the record that becomes part of it',
 };
 
 /** A field as the screens name it: `sexBasis` becomes "sex basis". */
@@ -219,11 +281,38 @@ const valueNames: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   sex: sexWords,
   status: statusWords,
   sexBasis: labelsOf(sexBasisChoices),
-  kind: { ...labelsOf(sourceKindChoices), invitation: word('invitation') },
+  kind: {
+    ...labelsOf(sourceKindChoices),
+    ...noteKindWords,
+    ...evidenceKindWords,
+    handover: 'to a keeper of the club',
+    departure: 'out of the club',
+    invitation: word('invitation'),
+  },
   labelKind: labelsOf(labelKindChoices),
   visibility: { private: word('private'), club: word('club'), public: word('public') },
-  publicReading: { yes: word('yes'), no: word('no') },
+  publicReading: yesOrNo(),
+  parentsFromPairing: yesOrNo(),
+  demo: yesOrNo(),
+  aspect: labelsOf(aspectChoices),
+  bearing: labelsOf(bearingChoices),
+  names: labelsOf(namesChoices),
+  review: { pending: 'waits for a review', accepted: word('accepted'), rejected: word('rejected') },
+  view: labelsOf(viewOptions),
+  state: {
+    offered: word('offered'),
+    accepted: word('accepted'),
+    declined: word('declined'),
+    withdrawn: word('withdrawn'),
+  },
+  code: flagWords,
+  roles: roleNames,
+  geodeticDatum: { 'not recorded': 'not recorded' },
 };
+
+function yesOrNo(): Readonly<Record<string, string>> {
+  return { yes: word('yes'), no: word('no') };
+}
 
 function labelsOf(choices: readonly { value: string; label: string }[]): Readonly<Record<string, string>> {
   return Object.fromEntries(choices.map(({ value, label }) => [value, label]));
@@ -232,7 +321,15 @@ function labelsOf(choices: readonly { value: string; label: string }[]): Readonl
 /** A value of a field before or after a change, in words. */
 export function valueInWords(field: string, value: string | null): string {
   if (value === null || value === '') return word('nothing');
-  return valueNames[field]?.[value] ?? (instant.test(value) ? instantInWords(value) : value);
+  if (instant.test(value)) return instantInWords(value);
+  const names = valueNames[field];
+  // of a list each is told
+  return names
+    ? value
+        .split(', ')
+        .map((one) => names[one] ?? one)
+        .join(', ')
+    : value;
 }
 
 const instant = /^\d{4}-\d{2}-\d{2}T[\d:.]+Z$/;

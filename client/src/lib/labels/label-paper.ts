@@ -1,3 +1,4 @@
+import { written } from '../ui/figures.ts';
 /** Labels on a sheet of paper, or each on a piece of its own (a roll). All lengths in millimetres. */
 export interface LabelPaper {
   readonly kind: PaperKind;
@@ -131,4 +132,4 @@ export function paperProblems(paper: LabelPaper): Partial<Record<PaperField, str
   return problems;
 }
 
-const inMillimetres = (length: number): string => `${Math.round(length * 10) / 10} mm`;
+const inMillimetres = (length: number): string => `${written(String(Math.round(length * 10) / 10))} mm`;

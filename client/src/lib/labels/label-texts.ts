@@ -1,6 +1,7 @@
 import { dateInWords } from '$shared/date-words.ts';
 import type { Individual } from '../api/types.ts';
 import type { LabelPart, LabelText } from './label-fit.ts';
+import { word } from '../words/word.ts';
 
 /** What stands on the label of an animal: its number, and of what was chosen whatever is recorded. */
 export function labelTexts(animal: Individual, chosen: Readonly<Record<LabelPart, boolean>>): LabelText[] {
@@ -27,8 +28,8 @@ function hatchedOnLabel(date: string): string {
 /** Parts as the choice names them. */
 export const partWords: Readonly<Record<LabelPart, string>> = {
   code: 'code and sex',
-  line: 'line',
+  line: word('line'),
   hatched: 'hatching date',
-  species: 'species',
-  keeper: 'keeper',
+  species: word('species'),
+  keeper: word('keeper'),
 };

@@ -1,5 +1,5 @@
 import type { Holding } from '../api/types.ts';
-import { percent } from '../ui/figures.ts';
+import { percent, written } from '../ui/figures.ts';
 
 /** One measure of a holding, before and after. */
 export interface HoldingRow {
@@ -12,7 +12,8 @@ export interface HoldingRow {
 export const sexesInWords = ({ males, females, unsexed }: Holding): string => `${males}.${females}.${unsexed}`;
 
 const share = (value: number | null): string => (value === null ? '–' : percent(value));
-const amount = (value: number | null): string => (value === null ? '–' : String(Math.round(value * 100) / 100));
+const amount = (value: number | null): string =>
+  value === null ? '–' : written(String(Math.round(value * 100) / 100));
 
 /** The measures of a holding before and after an exchange, in the order in which they are told. */
 export function holdingRows(before: Holding, after: Holding): HoldingRow[] {

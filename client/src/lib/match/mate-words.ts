@@ -1,5 +1,5 @@
 import type { Mate } from '../api/types.ts';
-import { counted, percent, percentRange } from '../ui/figures.ts';
+import { counted, percent, percentRange, written } from '../ui/figures.ts';
 
 /** F of the young, with its range where the parents are uncertain: `6.3 % (0 to 12.5 %)`. */
 export function inbreedingInWords({ expected, least, greatest }: Mate['inbreeding']): string {
@@ -10,7 +10,7 @@ export function inbreedingInWords({ expected, least, greatest }: Mate['inbreedin
 export function gainInWords(gain: number | null): string {
   if (gain === null) return '';
   const points = gain * 100;
-  const digits = Math.abs(points) < 0.005 ? '0' : String(Number(Math.abs(points).toPrecision(2)));
+  const digits = Math.abs(points) < 0.005 ? '0' : written(String(Number(Math.abs(points).toPrecision(2))));
   if (digits === '0') return '0';
   return `${points < 0 ? '−' : '+'}${digits}`;
 }

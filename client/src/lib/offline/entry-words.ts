@@ -1,5 +1,5 @@
 import type { LossCause } from '$shared/vocabulary.ts';
-import { lossWords } from '../records/vocabulary-words.ts';
+import { lossWords, noteKindWords } from '../records/vocabulary-words.ts';
 import { dateBeside } from '../ui/typed-dates.ts';
 import { decimalSign } from '../words/language.ts';
 import { word } from '../words/word.ts';
@@ -35,6 +35,7 @@ function valueInWords(field: string, value: unknown): string {
   if (field === 'losses') return lossesInWords(value as readonly { cause: LossCause; count: number }[]);
   if (typeof value === 'number') return String(value).replace('.', decimalSign);
   const text = typeof value === 'string' ? value : JSON.stringify(value);
+  if (field === 'kind') return (noteKindWords as Readonly<Record<string, string>>)[text] ?? text;
   return ['laid', 'observedOn', 'hatchedOn'].includes(field) ? (dateBeside(text) ?? text) : text;
 }
 

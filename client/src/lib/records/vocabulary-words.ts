@@ -1,4 +1,4 @@
-import type { LabelKind, LossCause, Sex, SexBasis, SourceKind, Status } from '$shared/vocabulary.ts';
+import type { LabelKind, LossCause, ObservationKind, Sex, SexBasis, SourceKind, Status } from '$shared/vocabulary.ts';
 import { word } from '../words/word.ts';
 
 /** The closed vocabularies as choices on the screen, in the words of the trade. */
@@ -44,6 +44,13 @@ export const sourceKindChoices: { value: SourceKind; label: string }[] = [
   { value: 'purchase', label: word('purchase') },
   { value: 'unknown', label: 'not known' },
 ];
+
+export const noteKindWords: Record<ObservationKind, string> = {
+  note: word('note'),
+  measurement: word('measurement'),
+  health: word('health'),
+  behaviour: word('behaviour'),
+};
 
 export const lossWords: Record<LossCause, string> = {
   infertile: word('infertile'),

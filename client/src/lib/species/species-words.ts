@@ -1,5 +1,8 @@
 import type { CitesAppendix, Trait } from '$shared/vocabulary.ts';
 import type { Species } from '../api/types.ts';
+import { written } from '../ui/figures.ts';
+import { writingTag } from '../words/language.ts';
+import { word } from '../words/word.ts';
 
 type Range = Species['ranges'][number];
 
@@ -16,12 +19,22 @@ export const traitWords: Record<Trait, string> = {
   lifespan: 'how old it gets',
 };
 
+/** The units of the ranges. */
+export const unitWords: Readonly<Record<string, string>> = {
+  days: word('days'),
+  months: word('months'),
+  years: word('years'),
+  eggs: word('eggs'),
+  mm: 'mm',
+};
+
 /** A range as a table says it, `12 to 18`; a single value where only one bound is known, `from 12` or `up to 18`. */
 export function rangeInWords(least: number | null, most: number | null): string {
   if (least === null && most === null) return '';
-  if (least === null) return `up to ${most}`;
-  if (most === null) return `from ${least}`;
-  return least === most ? String(least) : `${least} to ${most}`;
+  const [from, to] = [written(String(least)), written(String(most))];
+  if (least === null) return `up to ${to}`;
+  if (most === null) return `from ${from}`;
+  return least === most ? from : `${from} to ${to}`;
 }
 
 /** One range of a profile, if it has it. */
@@ -33,12 +46,12 @@ export function rangeOf(species: Species, trait: Trait): Range | undefined {
 export function usualInWords(species: Species, trait: Trait): string {
   const range = rangeOf(species, trait);
   const words = range ? rangeInWords(range.usualLeast, range.usualMost) : '';
-  return range && words !== '' ? `${words} ${range.unit}` : '';
+  return range && words !== '' ? `${words} ${unitWords[range.unit] ?? range.unit}` : '';
 }
 
 /** The countries of a range by name, in the order of the names. */
 export function countriesInWords(codes: readonly string[]): string {
-  const names = new Intl.DisplayNames(['en'], { type: 'region' });
+  const names = new Intl.DisplayNames([writingTag], { type: 'region' });
   return codes
     .map((code) => names.of(code) ?? code)
     .sort((a, b) => a.localeCompare(b))

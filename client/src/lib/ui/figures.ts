@@ -19,7 +19,8 @@ export function percentDigits(fraction: number): string {
 /** A number with so many decimals, behind the decimal sign of the reader's language: `1.95`, `1,95`. */
 export const decimals = (value: number, digits: number): string => written(value.toFixed(digits));
 
-const written = (digits: string): string => digits.replace('.', decimalSign);
+/** Digits behind the decimal sign of the reader's language: `0.25`, `0,25`. */
+export const written = (digits: string): string => digits.replace('.', decimalSign);
 
 /** A range of fractions in words, or the single value where the range is a point: `0 to 6.3 %`. */
 export function percentRange(least: number, greatest: number): string {

@@ -1,4 +1,5 @@
 import { session } from '../people/session.svelte.ts';
+import { written } from './figures.ts';
 
 type Sort = 'document' | 'picture';
 
@@ -7,7 +8,7 @@ const words: Record<Sort, string> = { document: 'a PDF', picture: 'a picture' };
 /** A number of bytes as people say it: `840 kB`, `1.2 MB`. */
 export function sizeInWords(bytes: number): string {
   if (bytes < 999_500) return `${Math.max(1, Math.round(bytes / 1000))} kB`;
-  return `${Math.round(bytes / 100_000) / 10} MB`;
+  return `${written(String(Math.round(bytes / 100_000) / 10))} MB`;
 }
 
 const most = (sort: Sort): number | null => session.fileLimits?.[`${sort}Bytes`] ?? null;

@@ -1,4 +1,5 @@
 import { standings, type Standing } from '$shared/vocabulary.ts';
+import { written } from './figures.ts';
 import { word } from '../words/word.ts';
 
 export interface Part {
@@ -46,7 +47,7 @@ export function partInWords(part: Part): string {
 
 /** A printed share, `62.5 %`. */
 export function tenthsInWords(part: Pick<Part, 'tenths' | 'share'>): string {
-  return part.tenths === 0 && part.share > 0 ? 'under 0.1\u202f%' : `${part.tenths / 10}\u202f%`;
+  return part.tenths === 0 && part.share > 0 ? 'under 0.1\u202f%' : `${written(String(part.tenths / 10))}\u202f%`;
 }
 
 /** A standing as the screen says it. */

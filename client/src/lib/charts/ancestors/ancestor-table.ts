@@ -3,6 +3,7 @@ import { referenceName } from '../../records/reference-name.ts';
 import { parentLinks, readPedigree, type PedigreeGraph } from './pedigree-graph.ts';
 import type { IndividualNode, PedigreeView } from './pedigree-view.ts';
 import { word } from '../../words/word.ts';
+import { written } from '../../ui/figures.ts';
 
 /** One animal of the chart in words. */
 export interface AncestorRow {
@@ -68,7 +69,7 @@ function roleInWords(graph: PedigreeGraph, id: string): string {
 /** A probability as the chart prints it: two digits, never 0 or 1 when it is neither. */
 export function roundedProbability(value: number): string {
   if (value <= 0 || value >= 1) return String(value);
-  return String(Math.min(0.99, Math.max(0.01, Math.round(value * 100) / 100)));
+  return written(String(Math.min(0.99, Math.max(0.01, Math.round(value * 100) / 100))));
 }
 
 /** The probabilities with which an animal is a candidate parent, short enough to stand under it. */

@@ -1,6 +1,6 @@
 import type { InbreedingLoop, InbreedingLoops, LoopAncestor, LoopStep } from '$lib/api/types.ts';
 import { referenceName } from '$lib/records/reference-name.ts';
-import { counted, grouped, percent } from '$lib/ui/figures.ts';
+import { counted, grouped, percent, written } from '$lib/ui/figures.ts';
 import { allOf } from '$lib/ui/listed.ts';
 import { roundedProbability } from './ancestor-table.ts';
 import type { LoopsThrough } from './shown-loops.ts';
@@ -16,16 +16,16 @@ export function ancestorName({ ancestor, unknownParentOf, sources }: LoopAncesto
 export function loopCount(loops: number | null): string {
   if (loops === null) return 'more than 10³⁰⁰ loops';
   if (loops < 1e6) return counted(loops, ['loop', 'loops']);
-  const [digits, power] = loops.toExponential(1).split('e+');
-  return `about ${digits} · 10${superscript(power ?? '')} loops`;
+  const [digits = '', power] = loops.toExponential(1).split('e+');
+  return `about ${written(digits)} · 10${superscript(power ?? '')} loops`;
 }
 
 /** How many more loops there are than those that are told. */
 export function furtherLoops(loops: number | null): string {
   if (loops === null) return 'More than can be counted';
   if (loops < 1e6) return `${grouped(loops)} more`;
-  const [digits, power] = loops.toExponential(1).split('e+');
-  return `about ${digits} · 10${superscript(power ?? '')} more`;
+  const [digits = '', power] = loops.toExponential(1).split('e+');
+  return `about ${written(digits)} · 10${superscript(power ?? '')} more`;
 }
 
 /** How many steps the loops of an ancestor have. */
@@ -76,7 +76,7 @@ function halves(power: number): string {
 }
 
 function shortened(value: number): string {
-  return String(Number(value.toPrecision(3)));
+  return written(String(Number(value.toPrecision(3))));
 }
 
 function superscript(digits: string): string {

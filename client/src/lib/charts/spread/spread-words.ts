@@ -1,12 +1,12 @@
 import type { InbreedingSpread } from '../../api/types.ts';
-import { counted, grouped, percent, percentDigits } from '../../ui/figures.ts';
+import { counted, decimals, grouped, percent, percentDigits } from '../../ui/figures.ts';
 
 /** A whole number in digits; from a million on as a power of ten, since nobody counts them. */
 function manyInWords(count: number | null): string {
   if (count === null) return 'more ways than can be written';
   if (count < 1e6) return `${grouped(count)} ways`;
   const power = Math.floor(Math.log10(count));
-  return `${(count / 10 ** power).toFixed(1)} × 10${superscript(power)} ways`;
+  return `${decimals(count / 10 ** power, 1)} × 10${superscript(power)} ways`;
 }
 
 const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';

@@ -1,4 +1,6 @@
 import type { Individual } from '$lib/api/types.ts';
+import { sexWords } from '$lib/records/vocabulary-words.ts';
+import { word } from '$lib/words/word.ts';
 
 /** One line of an animal's history. */
 export interface HistoryLine {
@@ -28,10 +30,10 @@ export function historyOf(animal: Individual): HistoryLine[] {
     if (stay.left !== null) lines.push({ key: `${stay.id}-out`, date: stay.left, text: `left ${stay.name}` });
   }
   const dates: [string, string | null, string][] = [
-    ['hatched', animal.hatched, 'hatched'],
+    ['hatched', animal.hatched, word('hatched')],
     ['out', animal.outOfWater, 'left the water'],
-    ['sexed', animal.sexedOn, `sexed: ${animal.sex}`],
-    ['died', animal.died, 'died'],
+    ['sexed', animal.sexedOn, `sexed: ${sexWords[animal.sex]}`],
+    ['died', animal.died, word('died')],
   ];
   for (const [key, date, text] of dates) if (date !== null) lines.push({ key, date, text });
   return lines.sort((a, b) => (b.date ?? '').localeCompare(a.date ?? ''));
