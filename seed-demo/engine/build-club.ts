@@ -1,4 +1,5 @@
 import { middleOf } from './calendar.ts';
+import { claimRows } from './claim-rows.ts';
 import type { Animal, Draft } from './draft.ts';
 import { drawFates } from './draw-fates.ts';
 import { findParents } from './find-parents.ts';
@@ -25,7 +26,12 @@ export function buildClub(plan: ClubPlan): ClubRows {
   const draft = draftClub(plan);
   const byBirth = inOrderOfBirth(draft);
   const ids = idsOf(draft, byBirth);
-  return { ...registerRows(draft, ids), ...lineageRows(draft, ids, byBirth), ...housingRows(draft, ids) };
+  return {
+    ...registerRows(draft, ids),
+    ...lineageRows(draft, ids, byBirth),
+    ...housingRows(draft, ids),
+    ...claimRows(draft, ids),
+  };
 }
 
 /** Founders stand where they arrived, all others where they hatched. */

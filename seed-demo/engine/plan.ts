@@ -1,5 +1,16 @@
 /** The words in which the scenario is told. Everything that a scenario tells is invented. */
-import type { CitesAppendix, LabelKind, ObservationKind, SourceKind, Trait } from '../../shared/vocabulary.ts';
+import type {
+  Bearing,
+  CitesAppendix,
+  ClaimAspect,
+  EvidenceKind,
+  EvidenceNames,
+  LabelKind,
+  ObservationKind,
+  Review,
+  SourceKind,
+  Trait,
+} from '../../shared/vocabulary.ts';
 
 /** Least and most of one life-history trait; the unit is that of `traits` in shared/vocabulary.ts. */
 export interface RangePlan {
@@ -22,6 +33,36 @@ export interface SpeciesPlan {
  */
 type Animals = string;
 
+/** A paper, or the animals' looks, for or against a claim; reviewed on a day by another keeper, or waiting for that. */
+export interface EvidencePlan {
+  readonly keeper: string;
+  readonly kind: EvidenceKind;
+  /** Left out, it supports the claim. */
+  readonly bearing?: Bearing;
+  /** Left out, it names what the claim says; else only the country. */
+  readonly names?: EvidenceNames;
+  readonly reference: string;
+  readonly issuedBy?: string;
+  readonly dated?: string;
+  readonly notes?: string;
+  readonly reviewed?: { readonly by: string; readonly on: string; readonly as: Review; readonly reason: string };
+}
+
+/** What somebody says of where a source comes from. */
+export interface ClaimPlan {
+  readonly keeper: string;
+  readonly aspect: ClaimAspect;
+  readonly value: string;
+  readonly statedBy?: string;
+  readonly statedOn?: string;
+  readonly locality?: string;
+  readonly countryCode?: string;
+  /** Latitude and longitude in degrees, and how far the place may lie from there, metres. */
+  readonly at?: readonly [latitude: number, longitude: number, uncertaintyM: number];
+  readonly notes?: string;
+  readonly evidence?: readonly EvidencePlan[];
+}
+
 /** A source with the founders that came from it; they carry the line in whose file they stand. */
 export interface SourcePlan {
   readonly code: string;
@@ -36,6 +77,7 @@ export interface SourcePlan {
   readonly labelNote?: string;
   readonly baseKinship?: number;
   readonly notes?: string;
+  readonly claims?: readonly ClaimPlan[];
   readonly founders: Animals;
 }
 

@@ -18,6 +18,8 @@ export const tables = [
   'pairing_member',
   'observation',
   'confirmed_warning',
+  'claim',
+  'evidence',
 ] as const;
 type Table = (typeof tables)[number];
 

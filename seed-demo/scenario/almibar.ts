@@ -31,6 +31,33 @@ export const almibar: LinePlan = {
       date: '2006/2008',
       labelAsReceived: 'Quebrada Almíbar',
       labelNote: 'Label in the handwriting of the member who passed it on.',
+      claims: [
+        {
+          keeper: keepers.runa,
+          aspect: 'locality',
+          value: 'Quebrada Almíbar',
+          statedBy: 'the member who passed it on',
+          statedOn: '2006/2008',
+          countryCode: 'EC',
+          at: [-1.2, -84.1, 60_000],
+          evidence: [
+            {
+              keeper: keepers.orla,
+              kind: 'letter',
+              bearing: 'contradicts',
+              reference: 'letter of the same member, found in 2025',
+              dated: '2005-11-20',
+              notes: 'It says that the male was bought at a fair, with no word of a place.',
+              reviewed: {
+                by: keepers.tobiah,
+                on: '2025-09-12',
+                as: 'accepted',
+                reason: 'The handwriting is the same, and it is older than the label.',
+              },
+            },
+          ],
+        },
+      ],
       founders: 'AL-04m',
     },
     {

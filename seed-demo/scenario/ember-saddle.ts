@@ -22,6 +22,31 @@ export const emberSaddle: LinePlan = {
       receivedFrom: 'a mixed shipment of several forms',
       countryOfExport: 'EC',
       labelNote: 'No label. Sorted by looks on arrival; the name came years later.',
+      claims: [
+        {
+          keeper: keepers.tobiah,
+          aspect: 'trade-name',
+          value: 'Ember Saddle',
+          statedBy: 'whoever sorted the shipment by looks',
+          countryCode: 'EC',
+          evidence: [
+            {
+              keeper: keepers.tobiah,
+              kind: 'importers-list',
+              names: 'country',
+              reference: 'list of a mixed shipment, one line: "assorted"',
+              issuedBy: 'an invented importer',
+              dated: '1994~',
+              reviewed: {
+                by: keepers.orla,
+                on: '2023-02-18',
+                as: 'accepted',
+                reason: 'It names the country of export, and nothing else.',
+              },
+            },
+          ],
+        },
+      ],
       founders: 'EM-01m EM-02f EM-03m EM-04f',
     },
     {

@@ -70,6 +70,30 @@ export const lichenHollow: LinePlan = {
       receivedFrom: 'a breeder who gave up',
       labelAsReceived: 'Lichen Hollow',
       baseKinship: 0.0625,
+      claims: [
+        {
+          keeper: keepers.runa,
+          aspect: 'trade-name',
+          value: 'Lichen Hollow',
+          statedBy: 'the breeder who gave up',
+          statedOn: '2011',
+          evidence: [
+            {
+              keeper: keepers.runa,
+              kind: 'invoice',
+              reference: 'invoice 11-07 with four animals under this name',
+              issuedBy: 'the breeder who gave up',
+              dated: '2011-04',
+            },
+            {
+              keeper: keepers.emeric,
+              kind: 'appearance',
+              reference: 'all four show the pale saddle of the form',
+              dated: '2026-10',
+            },
+          ],
+        },
+      ],
       founders: 'LH-01m LH-02f LH-03m LH-04f',
     },
     {

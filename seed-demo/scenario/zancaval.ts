@@ -41,6 +41,33 @@ export const zancaval: LinePlan = {
       permitReferences: ['invented permit 03-118'],
       labelAsReceived: 'Río Zancaval',
       notes: 'Collected along one stretch of the stream; place generalised here.',
+      claims: [
+        {
+          keeper: keepers.saskia,
+          aspect: 'locality',
+          value: 'Río Zancaval',
+          statedBy: 'the station that collected them',
+          statedOn: '2003-02',
+          locality: 'Río Zancaval, one stretch of the stream (invented)',
+          countryCode: 'EC',
+          at: [-3.4, -85.2, 40_000],
+          evidence: [
+            {
+              keeper: keepers.saskia,
+              kind: 'collecting-permit',
+              reference: 'invented permit 03-118',
+              issuedBy: 'an invented authority',
+              dated: '2003-01-14',
+              reviewed: {
+                by: keepers.tobiah,
+                on: '2024-05-04',
+                as: 'accepted',
+                reason: 'Seen as a copy with a stamp; it names the stream.',
+              },
+            },
+          ],
+        },
+      ],
       founders: 'ZV-11m ZV-12f ZV-13m ZV-14f',
     },
     {
