@@ -59,7 +59,7 @@ async function perform(world: CutWorld, meant: Meant, { ...step }: Step): Promis
   else if (step.do === 'send') await world.run(step.fates);
   else if (step.do === 'wait') world.days(step.days);
   else if (step.do === 'meddle') world.meddle(pick([...world.clutches.keys()], step.of) ?? '');
-  else if (step.do === 'decide') decide(world);
+  else if (step.do === 'decide') decide(world, meant);
   else if (!entry) return;
   else if (step.do === 'refuse') world.refused.add(entry.words);
   else if (step.do === 'write anew')
@@ -80,7 +80,7 @@ async function throwAway(world: CutWorld, meant: Meant, entry: QueueEntry, undoA
 }
 
 /** The keeper decides what has stopped: mine on top of theirs, mended, or sent again once it is known whether it is there. */
-function decide(world: CutWorld): void {
+function decide(world: CutWorld, meant: Meant): void {
   for (const entry of openOf(world.queue)) {
     const { state, refusal, body } = entry;
     const version = Number(refusal?.current?.['version'] ?? 0);
@@ -90,14 +90,17 @@ function decide(world: CutWorld): void {
     if (state === 'refused') world.queue = rewritten(world.queue, entry.id, { body }, world.newKey());
     if (state === 'unsure' && !world.written.includes(entry.words))
       world.queue = resent(world.queue, entry.id, world.newKey());
-    else if (state === 'unsure') settleByHand(world, entry);
+    else if (state === 'unsure') settleByHand(world, meant, entry);
   }
 }
 
-/** It is there: its keeper throws away what waits, and what belongs to it goes the same way if it was written by another name. */
-function settleByHand(world: CutWorld, entry: QueueEntry): void {
+/** It is there: its keeper throws away what waits, and with it, as the screen says, what belongs to it and was never sent. */
+function settleByHand(world: CutWorld, meant: Meant, entry: QueueEntry): void {
   if (entry.refusal?.status === 500) world.queue = resent(world.queue, entry.id);
-  else world.queue = discarded(world.queue, entry.id);
+  else {
+    for (const one of goingWith(world.queue, entry.id)) meant.thrown.add(one.words);
+    world.queue = discarded(world.queue, entry.id);
+  }
 }
 
 describe('what is written down without a network', () => {
@@ -118,7 +121,7 @@ describe('what is written down without a network', () => {
         // and in the end everything is there
         for (let at = 0; at < 40 && openOf(world.queue).length > 0; at++) {
           await world.run([]);
-          decide(world);
+          decide(world, meant);
         }
         expect(openOf(world.queue)).toEqual([]);
         // what was written of one clutch, in the order in which it was written
@@ -129,5 +132,19 @@ describe('what is written down without a network', () => {
       }),
       { numRuns: 1500 },
     );
+  });
+
+  it('comes back whole when a clutch is put back that two counts waited for, one behind the other', async () => {
+    const world = new CutWorld();
+    world.write('clutch', null, null);
+    const [clutch] = world.queue;
+    if (!clutch) throw new Error('Nothing waits.');
+    world.write('counts', { entry: clutch }, null);
+    world.write('counts', { entry: clutch }, null);
+    const before = world.queue;
+    world.queue = putBack(discarded(before, clutch.id), before, clutch.id);
+    expect(world.queue).toEqual(before);
+    await world.run([]);
+    expect(world.written).toEqual(before.map(({ words }) => words));
   });
 });

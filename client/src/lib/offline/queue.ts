@@ -186,7 +186,9 @@ export function discarded(queue: Queue, id: string): Queue {
 export function putBack(queue: Queue, before: Queue, id: string): Queue {
   const known = new Set(queue.map((one) => one.id));
   const gone = before.filter((one) => one.id === id || goingWith(before, id).includes(one));
-  const missing = gone.filter((one) => !known.has(one.id)).map((one) => reattached(one, queue, before));
+  const taken = gone.filter((one) => !known.has(one.id));
+  const back = new Set(taken.map((one) => one.id));
+  const missing = taken.map((one) => reattached(one, queue, before, back));
   const waited = new Set(before.filter((one) => one.after === id).map((one) => one.id));
   const rest = queue.map((one) =>
     waited.has(one.id) && isOpen(one) && missing.length > 0 ? { ...one, after: id, version: null } : one,
@@ -194,15 +196,14 @@ export function putBack(queue: Queue, before: Queue, id: string): Queue {
   return [...rest, ...missing].sort((a, b) => a.place - b.place);
 }
 
-/** An entry as it stands behind whatever of what it waited for is left. */
-function reattached(entry: QueueEntry, queue: Queue, before: Queue): QueueEntry {
-  if (entry.after === null) return entry;
+/** An entry as it stands behind whatever of what it waited for is left, or comes `back` with it. */
+function reattached(entry: QueueEntry, queue: Queue, before: Queue, back: ReadonlySet<string>): QueueEntry {
+  if (entry.after === null || back.has(entry.after)) return entry;
   const front = queue.find((one) => one.id === entry.after);
   if (front?.state === 'done') return based(entry, front);
   const was = before.find((one) => one.id === entry.after);
-  // what it waits for comes back with it, or is gone by itself: then it stands where that one stood
-  if (front || !was || goingWith(before, was.id).includes(entry)) return entry;
-  return reattached({ ...entry, after: was.after, version: was.version }, queue, before);
+  // what it waits for is gone by itself: then it stands where that one stood
+  return front || !was ? entry : reattached({ ...entry, after: was.after, version: was.version }, queue, before, back);
 }
 
 const changed = (queue: Queue, id: string, change: (entry: QueueEntry) => QueueEntry): Queue =>
