@@ -1,22 +1,31 @@
 import { standings, type Standing } from '../../shared/vocabulary.ts';
 import { sharesByStanding, type StandingShare } from '../provenance/standing.ts';
 import { FounderStandings, labelOfLine } from './founder-standings.ts';
+import { collectAncestry } from './kernel/ancestry.ts';
 import { classShares } from './kernel/class-shares.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 
 type SharesOf = (individual: number) => Float64Array;
 
-/** How well an animal and its ancestors stand, each under the label of its own line: one pass over the ancestry for each line. */
+/** How well some animals and their ancestors stand, each under the label of its own line: one pass over all their ancestry for each line. */
 export class ChartStandings {
   readonly #snapshot: LineageSnapshot;
   readonly #root: number;
   readonly #clutches: Int32Array;
   readonly #byLine = new Map<number, SharesOf>();
 
-  constructor(snapshot: LineageSnapshot, root: number) {
+  /**
+   * @param root the animal that the chart is of
+   * @param others animals that are not among its ancestors
+   */
+  constructor(snapshot: LineageSnapshot, root: number, others: readonly number[] = []) {
     this.#snapshot = snapshot;
     this.#root = root;
-    this.#clutches = snapshot.flowTo(root).clutches;
+    const { graph, inbreeding } = snapshot;
+    this.#clutches =
+      others.length === 0
+        ? snapshot.flowTo(root).clutches
+        : collectAncestry(graph.pedigree, inbreeding.order, [root, ...others]).clutches;
   }
 
   /** Expected genome shares of one of them by standing, best first; they sum to 1. */

@@ -8,6 +8,9 @@ import { CommonAncestorsView } from './common-ancestors.view.ts';
 import { InbreedingLoopsQuery } from './inbreeding-loops.dto.ts';
 import { InbreedingLoopsService } from './inbreeding-loops.service.ts';
 import { InbreedingLoopsView } from './inbreeding-loops.view.ts';
+import { DescendantsQuery } from './descendants/descendants.dto.ts';
+import { DescendantsService } from './descendants/descendants.service.ts';
+import { DescendantsView } from './descendants/descendants.view.ts';
 import { IndividualLineageService } from './individual-lineage.service.ts';
 import { LineageView } from './lineage.view.ts';
 import { PedigreeChartService } from './pedigree-chart.service.ts';
@@ -22,6 +25,7 @@ export class IndividualLineageController {
     @Inject(PedigreeChartService) private readonly charts: PedigreeChartService,
     @Inject(CommonAncestorsService) private readonly ancestors: CommonAncestorsService,
     @Inject(InbreedingLoopsService) private readonly loops: InbreedingLoopsService,
+    @Inject(DescendantsService) private readonly descendants: DescendantsService,
   ) {}
 
   @Needs('read', 'lineage')
@@ -81,5 +85,19 @@ export class IndividualLineageController {
   @ApiProblems(404, 422)
   getPedigree(@Param('id') id: string, @Query() query: PedigreeQuery): Promise<PedigreeView> {
     return this.charts.get(id, query.generations);
+  }
+
+  @Needs('read', 'lineage')
+  @Get('descendants')
+  @ApiOperation({
+    summary: 'What descends from one animal, clutch by clutch',
+    description:
+      'Its clutches and those of its young, generation by generation, with the expected genome shares of every young by standing. Clutches and animals that may not be seen are told as on the page of each parent: no such clutch at all, of such an animal only that it is there.',
+  })
+  @ApiParam({ name: 'id', description: 'Id or registry number of the animal.' })
+  @ApiOkResponse({ type: DescendantsView })
+  @ApiProblems(404, 422)
+  getDescendants(@Param('id') id: string, @Query() query: DescendantsQuery): Promise<DescendantsView> {
+    return this.descendants.get(id, query.generations);
   }
 }

@@ -11,6 +11,7 @@ import { FiguresProgressController } from './figures-progress.controller.ts';
 import { FiguresProgressService } from './figures-progress.service.ts';
 import { FiguresKeeper } from './figures-keeper.ts';
 import { FiguresUpkeep } from './figures-upkeep.ts';
+import { DescendantsService } from './descendants/descendants.service.ts';
 import { CommonAncestorsService } from './common-ancestors.service.ts';
 import { InbreedingLoopsService } from './inbreeding-loops.service.ts';
 import { FiguresService } from './figures.service.ts';
@@ -51,6 +52,7 @@ import { WhatIfService } from './what-if.service.ts';
     Snapshots,
     FiguresKeeper,
     CommonAncestorsService,
+    DescendantsService,
     InbreedingLoopsService,
     FiguresProgressService,
     FiguresUpkeep,

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { ancestorChart, CHART_NODES_MOST, type AncestorChart } from './ancestor-chart.ts';
+import { calendarDay } from './calendar-day.ts';
 import { ChartStandings } from './chart-standings.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type {
@@ -95,8 +96,8 @@ function individualNode(
     ...ref,
     status: statusOf(graph, number),
     hatched: name?.hatched ?? null,
-    earliest: day(name?.hatched_earliest),
-    latest: day(name?.hatched_latest),
+    earliest: calendarDay(name?.hatched_earliest),
+    latest: calendarDay(name?.hatched_latest),
     line: graph.lines[graph.lineOf[number] ?? -1]?.name ?? null,
     species: name?.species ?? null,
     withdrawn: graph.withdrawn[number] === 1,
@@ -133,8 +134,8 @@ function clutchNode({ graph }: LineageSnapshot, number: number, names: RecordNam
     ...names.idOf('clutch', number),
     title: names.clutchTitle(number),
     laid: name?.laid ?? null,
-    earliest: day(name?.laid_earliest),
-    latest: day(name?.laid_latest),
+    earliest: calendarDay(name?.laid_earliest),
+    latest: calendarDay(name?.laid_latest),
     pairs: likeliest?.map(({ a, b, probability }) => ({ a: idOf(a), b: idOf(b), probability })) ?? null,
     unknownSire: unknownOn('sires'),
     unknownDam: unknownOn('dams'),
@@ -157,16 +158,11 @@ function sourceNode(
     sourceKind: source?.kind ?? 'unknown',
     label: source?.labelAsReceived ?? null,
     date: name?.date ?? null,
-    earliest: day(name?.date_earliest),
-    latest: day(name?.date_latest),
+    earliest: calendarDay(name?.date_earliest),
+    latest: calendarDay(name?.date_latest),
     standing: source ? standings.ofSource(number) : 'unknown',
     baseKinship: source?.baseKinship ?? 0,
   };
-}
-
-/** A calendar day of the database; null where the date is open on that side. */
-function day(text: string | null | undefined): string | null {
-  return text === null || text === undefined || text.endsWith('infinity') ? null : text;
 }
 
 function inOrder(one: string, other: string): number {

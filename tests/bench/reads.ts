@@ -66,6 +66,9 @@ async function questions(database: pg.Client): Promise<Question[]> {
   const largest = await database.query<{ id: string }>(
     `select line_id as id from individual where line_id is not null group by line_id order by count(*) desc limit 1`,
   );
+  const broad = await database.query<{ id: string }>(
+    `select individual_id as id from clutch_candidate group by individual_id order by count(*) desc, individual_id limit 1`,
+  );
   const audit = `/lines/${largest.rows[0]?.id ?? ''}/audit`;
   return [
     { what: 'register, first page', path: '/individuals?limit=50' },
@@ -75,6 +78,7 @@ async function questions(database: pg.Client): Promise<Question[]> {
     { what: 'lineage, cold', path: `${animal}/lineage`, before: change, runs: COLD_RUNS },
     { what: 'lineage, warm', path: `${animal}/lineage` },
     { what: 'pedigree, 8 generations', path: `${animal}/pedigree?generations=8` },
+    { what: 'descendants, 3 generations', path: `/individuals/${broad.rows[0]?.id ?? ''}/descendants?generations=3` },
     { what: 'kinship of 100', path: '/lineage/kinship', body: { individuals: ids } },
     { what: 'figures of 50', path: '/lineage/figures', body: { individuals: ids.slice(0, 50) } },
     { what: 'audit of the largest line', path: audit },

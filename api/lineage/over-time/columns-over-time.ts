@@ -1,4 +1,5 @@
 import { standings, type Standing } from '../../../shared/vocabulary.ts';
+import { calendarDay } from '../calendar-day.ts';
 import { FounderStandings, labelOfLine } from '../founder-standings.ts';
 import { collectAncestry } from '../kernel/ancestry.ts';
 import { classShares } from '../kernel/class-shares.ts';
@@ -85,8 +86,8 @@ class Columns {
       columns.keeper.push(keeperPlaces.get(keeperOf.get(ref.id) ?? '') ?? -1);
       columns.line.push(ref.isPrivate ? -1 : this.#otherLineOf(animal));
       columns.hatched.push(name?.hatched ?? null);
-      columns.earliest.push(day(name?.hatched_earliest));
-      columns.latest.push(day(name?.hatched_latest));
+      columns.earliest.push(calendarDay(name?.hatched_earliest));
+      columns.latest.push(calendarDay(name?.hatched_latest));
       columns.inbreeding.push(ref.isPrivate ? null : this.#inbreedingOf(animal));
       columns.standing.push(ref.isPrivate ? null : this.#standingOf(animal));
     }
@@ -106,8 +107,8 @@ class Columns {
       columns.id.push(id);
       columns.code.push(name?.code ?? null);
       columns.laid.push(name?.laid ?? null);
-      columns.earliest.push(day(name?.laid_earliest));
-      columns.latest.push(day(name?.laid_latest));
+      columns.earliest.push(calendarDay(name?.laid_earliest));
+      columns.latest.push(calendarDay(name?.laid_latest));
       const young = this.#youngOf.get(clutch) ?? -1;
       const inbreeding = isPrivate || this.#snapshot.isNothingKnown(young) ? null : this.#snapshot.inbreedingOf(young);
       columns.inbreedingLeast.push(inbreeding && rounded(inbreeding.least));
@@ -128,8 +129,8 @@ class Columns {
         id,
         title: this.#names.sourceTitle(source),
         date: name?.date ?? null,
-        earliest: day(name?.date_earliest),
-        latest: day(name?.date_latest),
+        earliest: calendarDay(name?.date_earliest),
+        latest: calendarDay(name?.date_latest),
         standing: isPrivate ? 'unknown' : this.#founders.ofSource(source),
       };
     });
@@ -204,9 +205,4 @@ function placeIn(met: Map<number, number>, number: number): number {
 /** To six decimals: nobody sees more in a drawing, and an answer is half as long. */
 function rounded(value: number): number {
   return Math.round(value * 1e6) / 1e6;
-}
-
-/** A calendar day of the database; null where the date is open on that side. */
-function day(text: string | null | undefined): string | null {
-  return text === null || text === undefined || text.endsWith('infinity') ? null : text;
 }

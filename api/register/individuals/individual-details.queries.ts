@@ -3,7 +3,7 @@ import { groupNotation } from '../../../shared/group-notation.ts';
 import { formatRegistryNumber } from '../../../shared/registry-number.ts';
 import type { Sex, Status } from '../../../shared/vocabulary.ts';
 import { seen } from '../../people/visibility.ts';
-import type { PrivateRecords, ReferredAnimal } from '../private-records.ts';
+import { PrivateRecords, type ReferredAnimal } from '../private-records.ts';
 import { seenClutch, seenPairing } from '../seen-records.ts';
 import { clutchTitle } from '../titles.ts';
 import type { RemarkView, StayView, YoungView } from './individual.view.ts';
@@ -14,9 +14,13 @@ interface StayRow extends Omit<StayView, 'notation'> {
 }
 
 interface YoungRow {
+  /** The animal whose clutch it is or may be. */
+  readonly parent: string;
   readonly id: string;
   readonly code: string | null;
   readonly laid: string | null;
+  readonly earliest: string | null;
+  readonly latest: string | null;
   readonly eggs: number | null;
   readonly hatched: number | null;
   readonly outOfWater: number | null;
@@ -49,23 +53,53 @@ export async function readStays(manager: EntityManager, id: string): Promise<Sta
 
 /** Clutches that are or may be an animal's own and that may be seen, newest first. */
 export async function readYoung(manager: EntityManager, id: string, concealed: PrivateRecords): Promise<YoungView[]> {
-  const rows = await manager.query<YoungRow[]>(
-    `select c.id, c.code, c.laid, c.eggs, c.hatched, c.out_of_water as "outOfWater", o.role, least(o.probability, 1) as probability,
+  return (await readYoungRows(manager, [id])).map((row) => youngView(row, concealed));
+}
+
+/** A clutch of one of several animals, and the bounds of its laying as calendar days of the database. */
+export interface YoungOfParent extends YoungView {
+  readonly parent: string;
+  readonly earliest: string | null;
+  readonly latest: string | null;
+}
+
+/**
+ * Clutches that are or may be an animal's own and that may be seen, of several animals by one statement: in the order of the animals,
+ * newest first. Private animals are numbered for each parent anew, so that nothing is told of one by another.
+ */
+export async function readYoungOfParents(manager: EntityManager, ids: readonly string[]): Promise<YoungOfParent[]> {
+  const concealed = new Map(ids.map((id) => [id, new PrivateRecords()]));
+  return (await readYoungRows(manager, ids)).map((row) => ({
+    ...youngView(row, concealed.get(row.parent) ?? new PrivateRecords()),
+    parent: row.parent,
+    earliest: row.earliest,
+    latest: row.latest,
+  }));
+}
+
+function readYoungRows(manager: EntityManager, ids: readonly string[]): Promise<YoungRow[]> {
+  return manager.query(
+    `select parent.id as parent, c.id, c.code, c.laid, c.laid_earliest::text as earliest, c.laid_latest::text as latest,
+       c.eggs, c.hatched, c.out_of_water as "outOfWater", o.role, least(o.probability, 1) as probability,
        coalesce((select json_agg(json_build_object('id', i.id, 'number', i.number::text, 'code', i.code, 'sex', i.sex, 'probability', m.probability,
            'isSeen', ${seen('individual', 'i')}) order by m.probability desc, ${seen('individual', 'i')} desc, i.number)
          from (select individual_id, probability from clutch_candidate where clutch_id = c.id and role <> o.role
-           union all select b_id, probability from clutch_pair where clutch_id = c.id and a_id = $1
-           union all select a_id, probability from clutch_pair where clutch_id = c.id and b_id = $1) m
+           union all select b_id, probability from clutch_pair where clutch_id = c.id and a_id = parent.id
+           union all select a_id, probability from clutch_pair where clutch_id = c.id and b_id = parent.id) m
          join individual i on i.id = m.individual_id), '[]') as mates,
        coalesce((select json_agg(json_build_object('id', y.id, 'number', y.number::text, 'code', y.code, 'sex', y.sex, 'status', y.status,
          'hasYoung', exists (select from (${ownClutchesOf('y.id')}) own join clutch b on b.id = own.clutch_id where b.withdrawn_at is null and ${seenClutch('b')}),
          'isSeen', ${seen('individual', 'y')}) order by ${seen('individual', 'y')} desc, y.number)
          from individual y where y.clutch_id = c.id and y.withdrawn_at is null), '[]') as animals
-     from (${ownClutchesOf('$1')}) o join clutch c on c.id = o.clutch_id
-     where c.withdrawn_at is null and ${seenClutch('c')} order by c.laid_earliest desc nulls last, c.id desc`,
-    [id],
+     from unnest($1::uuid[]) with ordinality as parent (id, place) cross join lateral (${ownClutchesOf('parent.id')}) o
+       join clutch c on c.id = o.clutch_id
+     where c.withdrawn_at is null and ${seenClutch('c')} order by parent.place, c.laid_earliest desc nulls last, c.id desc`,
+    [ids],
   );
-  return rows.map((row) => ({
+}
+
+function youngView(row: YoungRow, concealed: PrivateRecords): YoungView {
+  return {
     clutch: {
       id: row.id,
       title: clutchTitle(row),
@@ -80,7 +114,7 @@ export async function readYoung(manager: EntityManager, id: string, concealed: P
     animals: row.animals
       .map((animal) => concealed.animal(withCheck(animal)))
       .map((animal) => ({ ...animal, hasYoung: animal.hasYoung && !animal.isPrivate })),
-  }));
+  };
 }
 
 const withCheck = <Animal extends ReferredAnimal>(animal: Animal): Animal => ({

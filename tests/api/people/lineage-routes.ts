@@ -20,6 +20,7 @@ export const lineageRoutes: Readonly<Record<string, Row>> = {
   'GET /api/v1/individuals/{id}/lineage/loops': { outcomes: reading, ask: shown },
   'GET /api/v1/individuals/{id}/lineage': { outcomes: reading, ask: shown },
   'GET /api/v1/individuals/{id}/pedigree': { outcomes: reading, ask: shown },
+  'GET /api/v1/individuals/{id}/descendants': { outcomes: reading, ask: shown },
   'GET /api/v1/lines/{id}/over-time': {
     outcomes: membersReading,
     ask: async ({ owner }) => ({ at: [(await owner.line()).id] }),

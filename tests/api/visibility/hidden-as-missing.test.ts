@@ -82,9 +82,7 @@ const read =
 
 const routes: Record<keyof typeof kinds, Ask[]> = {
   individuals: [
-    ...['individuals/{id}', 'individuals/{id}/lineage', 'individuals/{id}/pedigree', 'individuals/{id}/mates'].map(
-      read,
-    ),
+    ...['', '/lineage', '/pedigree', '/descendants', '/mates'].map((of) => read(`individuals/{id}${of}`)),
     ...changed('individuals', { notes: 'a try' }),
     (http, id) => http.post(`/api/v1/individuals/${id}/warnings/size/confirmation`).send({ reason: 'a try' }),
     (http, id) => http.delete(`/api/v1/individuals/${id}/warnings/size/confirmation`),
@@ -145,6 +143,7 @@ describe('a record that may not be seen', () => {
     for (const [kind, path] of [
       ['the club young', 'individuals/{id}'],
       ['the club young', 'individuals/{id}/pedigree'],
+      ['the club young', 'individuals/{id}/descendants'],
       ['the private source', 'sources/{id}'],
       ['a remark for the club', 'observations/{id}'],
     ] as const) {
@@ -261,6 +260,7 @@ describe('a record that may not be seen', () => {
       `individuals/${young()}`,
       `individuals/${register.ids['the club dam']}`,
       `individuals/${young()}/pedigree`,
+      `individuals/${young()}/descendants`,
       `clutches/${register.ids['the mixed clutch']}`,
       `pairings/${register.ids['the mixed pairing']}`,
     ];

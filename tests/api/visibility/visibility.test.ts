@@ -2,6 +2,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { ClutchView } from '../../../api/register/clutches/clutch.view.ts';
 import type { IndividualItemView, IndividualView } from '../../../api/register/individuals/individual.view.ts';
 import type { PairingView } from '../../../api/register/pairings/pairing.view.ts';
+import type { DescendantsView } from '../../../api/lineage/descendants/descendants.view.ts';
 import type { KinshipView } from '../../../api/lineage/kinship.view.ts';
 import type { LineageView } from '../../../api/lineage/lineage.view.ts';
 import type { IndividualNodeView, PedigreeView } from '../../../api/lineage/pedigree.view.ts';
@@ -163,6 +164,17 @@ describe('a reference to a private animal', () => {
       'private-clutch-1',
       'private-source-1',
     ]);
+  });
+
+  it('stands among descendants as on the page of its parent, without shares', async () => {
+    for (const http of [api.http, other.http, api.stranger]) {
+      const parent = numberOf('the public young');
+      const { root, families } = await read<DescendantsView>(http, `individuals/${parent}/descendants?generations=3`);
+      const { young } = await read<IndividualView>(http, `individuals/${root.id}`);
+      expect(families.filter((family) => family.parent === root.id)).toMatchObject(young);
+      const told = families.flatMap(({ animals }) => animals);
+      for (const { isPrivate, standings } of told) expect(standings.length > 0).toBe(!isPrivate);
+    }
   });
 
   it('is counted as a private record where it stands in the way of a withdrawal', async () => {

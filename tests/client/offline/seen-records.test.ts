@@ -27,6 +27,7 @@ describe('what a device keeps of the register', () => {
   it.each([
     [`/individuals/${idOf(1)}`, `individuals/${idOf(1)}`],
     [`/individuals/${idOf(1)}/pedigree?generations=4`, `individuals/${idOf(1)}`],
+    [`/individuals/${idOf(1)}/descendants?generations=2`, `individuals/${idOf(1)}`],
     [`/photographs?individualId=${idOf(1)}&limit=200`, `individuals/${idOf(1)}`],
     [`/clutches/${idOf(2)}`, `clutches/${idOf(2)}`],
     ['/pairings?limit=200', 'list/pairings'],

@@ -1395,6 +1395,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/individuals/{id}/descendants": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What descends from one animal, clutch by clutch
+         * @description Its clutches and those of its young, generation by generation, with the expected genome shares of every young by standing. Clutches and animals that may not be seen are told as on the page of each parent: no such clutch at all, of such an animal only that it is there.
+         */
+        get: operations["getDescendantsIndividualLineage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/individuals/{id}/provenance": {
         parameters: {
             query?: never;
@@ -5989,6 +6009,127 @@ export interface components {
             truncated: boolean;
             /** @description Most nodes that a chart has. */
             nodeLimit: number;
+        };
+        DescendedFromView: {
+            /** @description Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen. */
+            id: string;
+            /**
+             * @description Registry number with its check character; null where it may not be seen.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex; unsexed where it may not be seen.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
+            /**
+             * @description Whether it lives; unknown where it may not be seen.
+             * @enum {string}
+             */
+            status: "alive" | "died" | "gone" | "unknown";
+            /** @description Hatching date, EDTF. */
+            hatched: string | null;
+            /**
+             * Format: date
+             * @description First calendar day that the hatching date may mean; null where it is open or not given.
+             */
+            earliest: string | null;
+            /**
+             * Format: date
+             * @description Last calendar day that the hatching date may mean; null where it is open or not given.
+             */
+            latest: string | null;
+            /** @description Expected genome shares by standing, best first; they sum to 1. Empty where it may not be seen. */
+            standings: components["schemas"]["StandingShareView"][];
+        };
+        DatedClutchView: {
+            /**
+             * Format: uuid
+             * @description Id of the clutch.
+             */
+            id: string;
+            /** @description What people call it. */
+            title: string;
+            /** @description When it was laid, EDTF. */
+            laid: string | null;
+            /** @description Eggs. */
+            eggs: number | null;
+            /** @description Eggs that hatched. */
+            hatched: number | null;
+            /** @description Young that left the water. */
+            outOfWater: number | null;
+            /**
+             * @description The role of the animal; "either" in a group that cannot be sexed.
+             * @enum {string}
+             */
+            role: "sire" | "dam" | "either";
+            /** @description Probability that the animal is a parent of it, over 0 to 1. */
+            probability: number;
+            /**
+             * Format: date
+             * @description First calendar day that the laying date may mean; null where it is open or not given.
+             */
+            earliest: string | null;
+            /**
+             * Format: date
+             * @description Last calendar day that the laying date may mean; null where it is open or not given.
+             */
+            latest: string | null;
+        };
+        DescendantView: {
+            /** @description Id of the animal; "private-1" and so on, numbered within the answer, where it may not be seen. */
+            id: string;
+            /**
+             * @description Registry number with its check character; null where it may not be seen.
+             * @example 10704-4
+             */
+            number: string | null;
+            /** @description The keeper's own code. */
+            code: string | null;
+            /**
+             * @description Sex; unsexed where it may not be seen.
+             * @enum {string}
+             */
+            sex: "male" | "female" | "unsexed";
+            /** @description Whether it is a private animal that whoever asks may not see. */
+            isPrivate: boolean;
+            /**
+             * @description Whether it lives; unknown where it may not be seen.
+             * @enum {string}
+             */
+            status: "alive" | "died" | "gone" | "unknown";
+            /** @description Whether a clutch that may be seen names it as a possible parent; false where it may not be seen itself. */
+            hasYoung: boolean;
+            /** @description Expected genome shares by standing, best first; they sum to 1. Empty where it may not be seen. */
+            standings: components["schemas"]["StandingShareView"][];
+        };
+        FamilyView: {
+            /**
+             * Format: uuid
+             * @description Id of the animal whose clutch it is or may be.
+             */
+            parent: string;
+            /** @description The clutch, with the role and the odds of that animal. */
+            clutch: components["schemas"]["DatedClutchView"];
+            /** @description Who may be the other parent, most probable first. */
+            mates: components["schemas"]["MateView"][];
+            /** @description Its young in the register, by number. Those that may not be seen are numbered for each parent anew. */
+            animals: components["schemas"]["DescendantView"][];
+        };
+        DescendantsView: {
+            /** @description The animal asked about. */
+            root: components["schemas"]["DescendedFromView"];
+            /** @description Clutches, generation by generation, those of one parent newest first. A clutch of two of them stands here under each. */
+            families: components["schemas"]["FamilyView"][];
+            /** @description Whether there are more with young of their own than `parentLimit`; ask for those one by one. */
+            truncated: boolean;
+            /** @description Most animals whose clutches one answer tells. */
+            parentLimit: number;
         };
         InbreedingFigureView: {
             /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
@@ -18650,6 +18791,76 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PedigreeView"];
+                };
+            };
+            /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description forbidden: your role or your token does not include this, or the record is another keeper’s. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description not-found: there is no such record. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description too-many: more was asked than is allowed in so short a time; Retry-After says in how many seconds to try again. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+        };
+    };
+    getDescendantsIndividualLineage: {
+        parameters: {
+            query?: {
+                /** @description How many generations of young to go down; 1 if left out. */
+                generations?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Id or registry number of the animal. */
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DescendantsView"];
                 };
             };
             /** @description sign-in: only a member may do this, or the token is unknown, revoked or expired. */

@@ -5,7 +5,7 @@ export const mostRecords = 200;
 
 const id = '[\\da-f]{8}-[\\da-f-]{27}';
 const ofOne = [
-  new RegExp(`^/(individuals/${id})(/(lineage|lineage/loops|pedigree|label-history))?(\\?.*)?$`),
+  new RegExp(`^/(individuals/${id})(/(lineage|lineage/loops|pedigree|descendants|label-history))?(\\?.*)?$`),
   new RegExp(`^/(clutches/${id})$`),
   new RegExp(`^/(pairings/${id})(/parent-corrections)?$`),
   new RegExp(`^/(species/${id})$`),
