@@ -39,6 +39,8 @@ export const measures = {
   leastBend: 34,
   mostBend: 150,
   ruler: 58,
+  /** What of it stays in sight while a wide chart is moved. */
+  keptRuler: 48,
   top: 14,
   right: 18,
   bottom: 34,
