@@ -105,7 +105,7 @@ const components = svelte({
       'src/service-worker/**',
       'src/lib/exchange/mapping/{cell-values,date-order,heading-words}.ts',
       'src/lib/charts/ancestors/{ancestor-layout,row-layout,chart-items}.ts',
-      'src/lib/charts/descendants/descendant-layout.ts',
+      'src/lib/charts/descendants/{descendant-layout,family-streams,family-times}.ts',
     ],
   },
 });

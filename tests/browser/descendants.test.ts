@@ -1,5 +1,7 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { LineageView } from '../../api/lineage/lineage.view.ts';
 import type { IndividualView } from '../../api/register/individuals/individual.view.ts';
 import { expectAccessible, findChromium } from '../support/browser.ts';
 import { DemoClub } from '../support/demo-club.ts';
@@ -15,6 +17,21 @@ describe.skipIf(chromium === null)('the descendants of an animal', () => {
   const names = () =>
     page.locator('[data-item]').evaluateAll((items) => items.map((item) => item.getAttribute('aria-label') ?? ''));
   const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
+
+  /** Names of what the left edge cuts, where the ruler that stays ends, and of the animal asked about where it is out of sight. */
+  const cutSymbols = (code: string): Promise<string[]> =>
+    chart().evaluate((frame, asked) => {
+      const { left: edge, right: end } = frame.getBoundingClientRect();
+      const ruler = frame.querySelector('.kept-ruler svg')?.getBoundingClientRect().width ?? 0;
+      return [...frame.querySelectorAll('[data-item]')].flatMap((item) => {
+        const { left, right } = item.getBoundingClientRect();
+        const name = item.getAttribute('aria-label') ?? '';
+        const symbol = item.tagName.toLowerCase() === 'g' ? 48 : 28;
+        const isCut = left < edge + ruler && left + symbol > edge + ruler;
+        const isLost = name.startsWith(`${asked} `) && (left < edge + ruler || right > end + 1);
+        return isCut || isLost ? [name] : [];
+      });
+    }, code);
 
   beforeAll(async () => {
     club = await DemoClub.open(chromium);
@@ -43,6 +60,12 @@ describe.skipIf(chromium === null)('the descendants of an animal', () => {
     const told = await names();
     for (const { code } of withYoung)
       expect(told.some((name) => name.startsWith(`${code ?? ''} `) && name.includes('has young'))).toBe(true);
+    const lineage = await club.read<LineageView>(`individuals/${animal.id}/lineage`);
+    for (const { standing, share } of lineage.label.shares)
+      if (standing !== 'by-looks') expect(told[0]).toContain(`${Math.round(share * 1000) / 10}\u202f% ${standing}`);
+    const years = await page.locator('svg.chart .ruler text').allInnerTexts();
+    expect(years.length).toBeGreaterThan(1);
+    expect(years.map(Number)).toEqual(years.map(Number).sort((a, b) => a - b));
     await expectAccessible(page, 'descendants');
     await club.look(page, 'descendants-wide');
   });
@@ -83,14 +106,33 @@ describe.skipIf(chromium === null)('the descendants of an animal', () => {
     await expect.poll(async () => (await names()).filter((name) => /^RV-(35|36) /.test(name)).length).toBe(2);
     const [svg] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'SVG' }).click()]);
     expect(svg.suggestedFilename()).toBe(`descendants-${animal.number}.svg`);
+    const drawing = await readFile(await svg.path(), 'utf8');
+    expect([/<pattern id="p-[a-z-]+"/.test(drawing), />20\d\d<\/text>/.test(drawing)]).toEqual([true, true]);
     const [png] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'PNG' }).click()]);
     expect(png.suggestedFilename()).toBe(`descendants-${animal.number}.png`);
     await page.getByRole('button', { name: 'Table', exact: true }).click();
     const table = page.getByRole('table', { name: 'Descendants, clutch by clutch' });
     for (const code of ['RV-26', 'RV-35', 'RV-36']) await table.getByText(code).first().waitFor();
+    await table
+      .getByText(/% (documented|corroborated|stated|by looks|disputed|unknown)/)
+      .first()
+      .waitFor();
     await expectAccessible(page, 'table of descendants');
     await page.getByRole('button', { name: 'Chart', exact: true }).click();
   });
+
+  it.each([1440, 390, 320])(
+    'open with the animal in sight and no symbol cut at the left edge, %i px wide',
+    async (width) => {
+      await page.setViewportSize({ width, height: 900 });
+      for (const code of ['RV-41', 'RV-11']) {
+        const { items } = await club.read<{ items: { id: string }[] }>(`individuals?code=${code}`);
+        await page.goto(`${club.url}/animals/${items[0]?.id ?? ''}/descendants`);
+        await page.locator('[data-item]').first().waitFor();
+        await expect.poll(() => cutSymbols(code)).toEqual([]);
+      }
+    },
+  );
 
   it.each(['light', 'dark'] as const)('fit a phone and are moved without dragging, %s', async (colorScheme) => {
     await page.setViewportSize({ width: 320, height: 700 });

@@ -32,6 +32,7 @@ describe.skipIf(chromium === null)('a very full register', () => {
     today: () => '/',
     register: () => '/register',
     animal: () => `/animals/${club.ids.animal}`,
+    descendants: () => `/animals/${club.ids.animal}/descendants`,
     mates: () => `/animals/${club.ids.animal}/mates`,
     'a new animal': () => '/animals/new',
     lines: () => '/lines',

@@ -12,8 +12,8 @@ export type IndividualItem = Sent['IndividualItemView'];
 export type Individual = Sent['IndividualView'];
 /** What a change of several animals does to each. */
 export type ChangedTogether = Sent['ChangedTogetherView'];
-/** A clutch of an animal, with whom, and its young. */
-export type YoungOfAnimal = Sent['YoungView'];
+/** What descends from an animal, clutch by clutch. */
+export type Descendants = Sent['DescendantsView'];
 export type Species = Sent['SpeciesView'];
 export type Line = Sent['LineView'];
 export type Source = Sent['SourceView'];

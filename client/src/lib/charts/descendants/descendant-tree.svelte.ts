@@ -2,20 +2,19 @@
 /* eslint-disable svelte/prefer-svelte-reactivity */
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
-import type { Individual, YoungOfAnimal } from '$lib/api/types.ts';
-import { layoutDescendants, moveAmong, type ChartDescendant, type FoldedSiblings } from './descendant-layout.ts';
+import type { Descendants, Individual } from '$lib/api/types.ts';
+import { layoutDescendants, type FoldedSiblings } from './descendant-layout.ts';
+import { moveAmong } from './descendant-moves.ts';
+import type { ChartDescendant, Family, YoungOf } from './families.ts';
 
 /** How many generations are drawn at once. */
 export const descendantGenerations = [1, 2, 3] as const;
 export const usualDescendants = 2;
 
-/** Most animals whose young are read for one choice of generations; beyond, the reader opens them one by one. */
-const openedMost = 40;
-
 /** What the chart of an animal's descendants shows now. */
 export class DescendantTree {
   root = $state.raw<ChartDescendant | null>(null);
-  youngOf = $state.raw<ReadonlyMap<string, readonly YoungOfAnimal[]>>(new Map());
+  youngOf = $state.raw<YoungOf>(new Map());
   opened = $state.raw<ReadonlySet<string>>(new Set());
   frameWidth = $state(0);
   focused = $state<string | null>(null);
@@ -25,53 +24,71 @@ export class DescendantTree {
   listed = $state.raw<FoldedSiblings | null>(null);
   /** More animals have young than are opened at once. */
   isBounded = $state(false);
-  /** The last choice of an animal and of generations: what was read for an earlier one opens nothing. */
-  #choice = Symbol();
+  /** Another one whenever the chart opens anew, so that it is moved to where it begins. */
+  opening = $state.raw<symbol>(Symbol());
+  #asked: symbol | null = null;
 
   readonly layout = $derived(
     this.root && this.frameWidth > 0 ? layoutDescendants(this.root, this.youngOf, this.opened, this.frameWidth) : null,
   );
 
-  /** Shows an animal with so many generations below it; what was opened beyond is folded again. */
+  /**
+   * Shows an animal with so many generations below it; what was opened beyond is folded again. Where they cannot be read, the clutches that
+   * its own record tells of are shown.
+   */
   async show(animal: Individual, generations: number): Promise<void> {
-    const choice = (this.#choice = Symbol());
-    this.root = { ...animal, isPrivate: false, hasYoung: animal.young.length > 0 };
-    this.youngOf = new Map([...this.youngOf, [animal.id, animal.young]]);
-    this.opened = new Set([animal.id]);
-    this.focused = animal.id;
-    [this.listed, this.isBounded] = [null, false];
-    let level: readonly string[] = [animal.id];
-    for (let generation = 1; generation < generations && level.length > 0; generation++) {
-      const next = level.flatMap((id) => this.#withYoung(id)).filter((id) => !this.opened.has(id));
-      const room = Math.max(0, openedMost - this.opened.size);
-      if (next.length > room) this.isBounded = true;
-      level = next.slice(0, room);
-      await this.open(...level);
-      if (this.#choice !== choice) return;
-    }
-  }
-
-  #withYoung(id: string): string[] {
-    const young = this.youngOf.get(id) ?? [];
-    return young.flatMap(({ animals }) => animals.filter(({ hasYoung }) => hasYoung).map((one) => one.id));
-  }
-
-  /** Draws the young of animals, reading what was not read yet. */
-  async open(...ids: string[]): Promise<void> {
-    const choice = this.#choice;
+    const asked = Symbol();
+    this.#asked = asked;
     this.isReading = true;
     try {
-      const missing = ids.filter((id) => !this.youngOf.has(id));
-      const read = await Promise.all(missing.map((id) => api.get<Individual>(`/individuals/${id}`)));
-      this.youngOf = new Map([...this.youngOf, ...read.map(({ id, young }) => [id, young] as const)]);
-      if (this.#choice !== choice) return;
-      this.opened = new Set([...this.opened, ...ids]);
+      const told = await this.#read(animal.id, generations);
+      if (this.#asked !== asked) return;
+      const root = { ...told.root, hasYoung: told.families.some(({ parent }) => parent === animal.id) };
+      this.#begin(root, byParent(animal.id, told.families));
+      this.isBounded = told.truncated;
       this.problem = '';
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
+      if (this.#asked !== asked) return;
       this.problem = error.detail;
+      const root = { ...animal, isPrivate: false, hasYoung: animal.young.length > 0 };
+      this.#begin(root, new Map([[animal.id, animal.young]]));
     } finally {
-      this.isReading = false;
+      if (this.#asked === asked) this.isReading = false;
+    }
+  }
+
+  #read(id: string, generations: number): Promise<Descendants> {
+    return api.get<Descendants>(`/individuals/${id}/descendants`, { query: { generations } });
+  }
+
+  #begin(root: ChartDescendant, youngOf: YoungOf): void {
+    this.root = root;
+    this.youngOf = youngOf;
+    this.opened = new Set(youngOf.keys());
+    this.focused = root.id;
+    [this.listed, this.isBounded] = [null, false];
+    this.opening = Symbol();
+  }
+
+  /** Draws the young of an animal, reading them if they were not read yet. */
+  async open(id: string): Promise<void> {
+    this.isReading = true;
+    const asked = this.#asked;
+    try {
+      if (!this.youngOf.has(id)) {
+        const { families } = await this.#read(id, 1);
+        if (this.#asked !== asked) return;
+        this.youngOf = new Map([...this.youngOf, ...byParent(id, families)]);
+      }
+      this.focused = id;
+      this.opened = new Set([...this.opened, id]);
+      this.problem = '';
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      if (this.#asked === asked) this.problem = error.detail;
+    } finally {
+      if (this.#asked === asked) this.isReading = false;
     }
   }
 
@@ -87,4 +104,11 @@ export class DescendantTree {
     if (next !== null) this.focused = next;
     return next;
   }
+}
+
+/** Families by their parent, the first animal's also where it has none. */
+function byParent(first: string, families: Descendants['families']): YoungOf {
+  const found = new Map<string, Family[]>([[first, []]]);
+  for (const family of families) found.set(family.parent, [...(found.get(family.parent) ?? []), family]);
+  return found;
 }
