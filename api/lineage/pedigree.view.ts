@@ -9,7 +9,7 @@ import {
   type Standing,
   type Status,
 } from '../../shared/vocabulary.ts';
-import { Shown } from '../platform/fields.ts';
+import { Shown, ShownDay } from '../platform/fields.ts';
 import { StandingShareView } from './lineage.view.ts';
 
 const share = { type: 'number', minimum: 0, maximum: 1 } as const;
@@ -48,20 +48,10 @@ export class IndividualNodeView {
   @Shown({ description: 'Hatching date, EDTF.', type: String, nullable: true })
   hatched: string | null;
 
-  @Shown({
-    description: 'First calendar day that the hatching date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('First', 'hatching date')
   earliest: string | null;
 
-  @Shown({
-    description: 'Last calendar day that the hatching date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('Last', 'hatching date')
   latest: string | null;
 
   @Shown({ description: 'Name of its line.', type: String, nullable: true })
@@ -126,20 +116,10 @@ export class ClutchNodeView {
   @Shown({ description: 'Laying date, EDTF.', type: String, nullable: true })
   laid: string | null;
 
-  @Shown({
-    description: 'First calendar day that the laying date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('First', 'laying date')
   earliest: string | null;
 
-  @Shown({
-    description: 'Last calendar day that the laying date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('Last', 'laying date')
   latest: string | null;
 
   @Shown({
@@ -180,20 +160,10 @@ export class SourceNodeView {
   @Shown({ description: 'Date of the source, EDTF.', type: String, nullable: true })
   date: string | null;
 
-  @Shown({
-    description: 'First calendar day that the date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('First', 'date')
   earliest: string | null;
 
-  @Shown({
-    description: 'Last calendar day that the date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('Last', 'date')
   latest: string | null;
 
   @Shown({ description: 'How well its label stands, by rule.', enum: standings })

@@ -266,6 +266,16 @@ export function ShownVisibility(): PropertyDecorator {
   });
 }
 
+/** The first or last calendar day that a date may mean (`date`: what it is called, such as "laying date"). */
+export function ShownDay(bound: 'First' | 'Last', date: string): PropertyDecorator {
+  return Shown({
+    description: `${bound} calendar day that the ${date} may mean; null where it is open or not given.`,
+    type: String,
+    format: 'date',
+    nullable: true,
+  });
+}
+
 /** Describes a field of a view. */
 export function Shown(options: ApiPropertyOptions & { description: string }): PropertyDecorator {
   return ApiProperty(options);

@@ -1,4 +1,4 @@
-import { Shown } from '../../platform/fields.ts';
+import { Shown, ShownDay } from '../../platform/fields.ts';
 import {
   AnimalStatusView,
   MateView,
@@ -14,20 +14,10 @@ export class DescendedFromView extends AnimalStatusView {
   @Shown({ description: 'Hatching date, EDTF.', type: String, nullable: true })
   hatched: string | null;
 
-  @Shown({
-    description: 'First calendar day that the hatching date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('First', 'hatching date')
   earliest: string | null;
 
-  @Shown({
-    description: 'Last calendar day that the hatching date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('Last', 'hatching date')
   latest: string | null;
 
   @Shown({ description: standingsShown, type: [StandingShareView] })
@@ -42,20 +32,10 @@ export class DescendantView extends YoungAnimalView {
 
 /** A clutch with the bounds of its date. */
 export class DatedClutchView extends OwnClutchView {
-  @Shown({
-    description: 'First calendar day that the laying date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('First', 'laying date')
   earliest: string | null;
 
-  @Shown({
-    description: 'Last calendar day that the laying date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('Last', 'laying date')
   latest: string | null;
 }
 

@@ -1,5 +1,5 @@
 import { sexes, standings, statuses, type Sex, type Standing, type Status } from '../../../shared/vocabulary.ts';
-import { Shown } from '../../platform/fields.ts';
+import { Shown, ShownDay } from '../../platform/fields.ts';
 import { AsOfView } from '../lineage.view.ts';
 
 const share = { type: 'number', minimum: 0, maximum: 1 } as const;
@@ -161,20 +161,10 @@ export class OverTimeSourceView {
   @Shown({ description: 'Date of the source, EDTF.', type: String, nullable: true })
   date: string | null;
 
-  @Shown({
-    description: 'First calendar day that the date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('First', 'date')
   earliest: string | null;
 
-  @Shown({
-    description: 'Last calendar day that the date may mean; null where it is open or not given.',
-    type: String,
-    format: 'date',
-    nullable: true,
-  })
+  @ShownDay('Last', 'date')
   latest: string | null;
 
   @Shown({ description: 'How well it stands under the label of the line, by rule.', enum: standings })
