@@ -2,12 +2,16 @@ import { api } from '../api/client.ts';
 import type { IndividualItem, Page } from '../api/types.ts';
 import { ProblemError } from '../api/problem.ts';
 
+/** So long somebody who types waits at most, ms. */
+export const answersWithin = 6000;
+
 /** Finds animals while one types: waits for a pause in the typing and drops answers that came too late. */
 export class AnimalSearch {
+  /** What fits the text answered last, while another is being looked for too: see `isLooking`. */
   items = $state.raw<IndividualItem[]>([]);
-  /** The text that `items` answers; null before the first answer. */
-  answered = $state<string | null>(null);
   problem = $state('');
+  #asked = $state<string | null>(null);
+  #answered = $state<string | null>(null);
   #timer: ReturnType<typeof setTimeout> | undefined;
   #asking: AbortController | undefined;
   readonly #filters: () => Record<string, string | undefined>;
@@ -18,11 +22,18 @@ export class AnimalSearch {
     this.#limit = limit;
   }
 
+  /** What was asked last has no answer yet, good or bad. */
+  get isLooking(): boolean {
+    return this.#asked !== this.#answered;
+  }
+
   /** Asks for the animals that fit a text, after a short pause. */
   ask(text: string): void {
     clearTimeout(this.#timer);
     this.#asking?.abort();
-    this.#timer = setTimeout(() => void this.#fetch(text.trim()), 120);
+    const asked = text.trim();
+    this.#asked = asked;
+    this.#timer = setTimeout(() => void this.#fetch(asked), 120);
   }
 
   async #fetch(text: string): Promise<void> {
@@ -33,6 +44,7 @@ export class AnimalSearch {
         api.get<Page<IndividualItem>>('/individuals', {
           query: { ...this.#filters(), ...query },
           signal: asking.signal,
+          patience: answersWithin,
         });
       // a code typed whole comes first, however many others have it in them
       const [whole, page] = await Promise.all([
@@ -42,13 +54,14 @@ export class AnimalSearch {
       if (asking.signal.aborted) return;
       const others = page.items.filter(({ id }) => !whole.items.some((item) => item.id === id));
       this.items = [...whole.items, ...others].slice(0, this.#limit);
-      this.answered = text;
       this.problem = '';
+      this.#answered = text;
     } catch (error) {
       if (asking.signal.aborted) return;
       if (!(error instanceof ProblemError)) throw error;
       this.problem = error.detail;
       this.items = [];
+      this.#answered = text;
     }
   }
 }

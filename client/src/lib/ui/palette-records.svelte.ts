@@ -2,6 +2,7 @@ import { api } from '../api/client.ts';
 import { ProblemError } from '../api/problem.ts';
 import type { Page } from '../api/types.ts';
 import { session } from '../people/session.svelte.ts';
+import { answersWithin } from '../records/animal-search.svelte.ts';
 import type { Entry } from './palette-entries.ts';
 
 type RecordEntry = Extract<Entry, { kind: 'record' }>;
@@ -36,6 +37,8 @@ const shortest = 2;
 /** Lines, pairings, clutches and sources that fit what is typed; beside the animals they may be missing without harm. */
 export class PaletteRecords {
   items = $state.raw<RecordEntry[]>([]);
+  /** What was asked last has no answer yet. */
+  isLooking = $state(false);
   #timer: ReturnType<typeof setTimeout> | undefined;
   #asking: AbortController | undefined;
 
@@ -44,24 +47,30 @@ export class PaletteRecords {
     clearTimeout(this.#timer);
     this.#asking?.abort();
     this.items = [];
-    if (text.length >= shortest && text.length <= 100) this.#timer = setTimeout(() => void this.#read(text), 160);
+    this.isLooking = text.length >= shortest && text.length <= 100;
+    if (this.isLooking) this.#timer = setTimeout(() => void this.#read(text), 160);
   }
 
   async #read(text: string): Promise<void> {
     const asking = new AbortController();
     this.#asking = asking;
     const { signal } = asking;
-    const found = await Promise.all(
-      kinds
-        .filter(({ subject, by }) => session.may('read', subject) && (by === 'q' || text.length <= 40))
-        .map((kind) => this.#readKind(kind, text, signal)),
-    );
-    if (!signal.aborted) this.items = found.flat();
+    try {
+      const found = await Promise.all(
+        kinds
+          .filter(({ subject, by }) => session.may('read', subject) && (by === 'q' || text.length <= 40))
+          .map((kind) => this.#readKind(kind, text, signal)),
+      );
+      if (!signal.aborted) this.items = found.flat();
+    } finally {
+      if (!signal.aborted) this.isLooking = false;
+    }
   }
 
   async #readKind(kind: Kind, text: string, signal: AbortSignal): Promise<RecordEntry[]> {
     try {
-      const page = await api.get<Page<Named>>(kind.path, { query: { [kind.by]: text, limit: most }, signal });
+      const query = { [kind.by]: text, limit: most };
+      const page = await api.get<Page<Named>>(kind.path, { query, signal, patience: answersWithin });
       return page.items.map((record) => ({
         kind: 'record',
         key: `${kind.what}-${record.id}`,

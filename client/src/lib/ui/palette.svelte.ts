@@ -9,7 +9,10 @@ import { recentAnimals, rememberAnimal, type RecentAnimal } from './recent-anima
 class PaletteState {
   open = $state(false);
   text = $state('');
-  at = $state(0);
+  /** The line chosen by hand, by its key; null: the first. Lines that come later do not push another one into its place. */
+  #chosen = $state<string | null>(null);
+  /** What is to be done with the first line as soon as what is typed has been looked for: hands are faster than answers. */
+  #wish: (() => unknown) | null = null;
   /** The animal that it was asked about: the second step. */
   about = $state.raw<RecentAnimal | null>(null);
   recent = $state.raw<RecentAnimal[]>([]);
@@ -24,24 +27,26 @@ class PaletteState {
     const animals = found.map((animal): Entry => ({ kind: 'animal', key: animal.id, animal }));
     const [first] = found;
     const about: Entry[] = first
-      ? [{ kind: 'about', key: 'about', words: `What with ${nameOf(first)}?`, animal: first }]
+      ? [{ kind: 'about', key: `about-${first.id}`, words: `What with ${nameOf(first)}?`, animal: first }]
       : [];
     const records = typed === '' ? [] : this.records.items;
     return [...animals, ...about, ...records, ...this.#here.filter((action) => fits(action, typed))];
   });
 
-  readonly current = $derived(Math.min(this.at, this.entries.length - 1));
-  /** What is typed is being looked for, and nothing is known of it yet. */
+  /** The place of the current line; -1: there is none. */
+  readonly current = $derived.by(() => {
+    const at = this.entries.findIndex(({ key }) => key === this.#chosen);
+    return at >= 0 ? at : Math.min(0, this.entries.length - 1);
+  });
+  /** What is typed is being looked for, and what comes first is not known yet: other records come after the animals. */
   readonly isLooking = $derived(
     this.about === null &&
       this.text.trim() !== '' &&
-      this.search.answered !== this.text.trim() &&
-      this.search.problem === '',
+      (this.search.isLooking || (this.search.items.length === 0 && this.records.isLooking)),
   );
 
   show(): void {
-    this.text = '';
-    this.at = 0;
+    this.#from('');
     this.about = null;
     this.recent = recentAnimals();
     this.#here = actionsHere();
@@ -49,7 +54,7 @@ class PaletteState {
   }
 
   type(): void {
-    this.at = 0;
+    this.#from(this.text);
     if (this.about) return;
     this.records.ask(this.text.trim());
     if (this.text.trim() !== '') this.search.ask(this.text);
@@ -57,11 +62,35 @@ class PaletteState {
 
   move(step: 1 | -1): void {
     const count = this.entries.length;
-    if (count > 0) this.at = (this.current + step + count) % count;
+    this.#wish = null;
+    if (count > 0) this.#chosen = this.entries[(this.current + step + count) % count]?.key ?? null;
   }
 
-  /** The second step: what with the animal of the current line? False where that line is no animal. */
-  ask(): boolean {
+  /** Does what the current line says; while nobody chose one and what is typed is being looked for, once it is found. */
+  enter(): void {
+    this.#whenFound(() => this.run(this.entries[this.current]));
+  }
+
+  /** The second step, for the animal of the current line. False, and nothing, where that line is no animal. */
+  askOn(): boolean {
+    if (this.isLooking) this.#whenFound(() => this.#ask());
+    else return this.#ask();
+    return true;
+  }
+
+  /** To be called when something has been found. */
+  found(): void {
+    const wish = this.#wish;
+    this.#wish = null;
+    if (this.open) wish?.();
+  }
+
+  #whenFound(act: () => unknown): void {
+    if (this.isLooking && this.#chosen === null) this.#wish = act;
+    else act();
+  }
+
+  #ask(): boolean {
     const entry = this.entries[this.current];
     if (entry?.kind !== 'animal' && entry?.kind !== 'about') return false;
     this.#askAbout(entry.animal);
@@ -71,10 +100,9 @@ class PaletteState {
   /** Back to the search, with the animal still found. False where there is no second step to leave. */
   back(): boolean {
     if (!this.about) return false;
-    this.text = '';
+    this.#from('');
     this.recent = [this.about, ...this.recent.filter(({ id }) => id !== this.about?.id)];
     this.about = null;
-    this.at = 0;
     return true;
   }
 
@@ -94,8 +122,14 @@ class PaletteState {
 
   #askAbout(animal: RecentAnimal): void {
     this.about = animal;
-    this.text = '';
-    this.at = 0;
+    this.#from('');
+  }
+
+  /** Begins anew at the first line that fits a text. */
+  #from(text: string): void {
+    this.text = text;
+    this.#chosen = null;
+    this.#wish = null;
   }
 }
 
