@@ -357,6 +357,38 @@ describe.skipIf(chromium === null)('what is noted without a network', () => {
     await full.context().close();
   }, 90_000);
 
+  it('goes on behind a clutch of which nobody could tell any more, once its keeper says which it is', async () => {
+    await see('/clutches/new', 'Note a clutch');
+    network.loseAnswerTo(({ method }) => method === 'POST');
+    await page.getByLabel('where').selectOption({ index: 1 });
+    await page.getByLabel('eggs').fill('23');
+    await page.getByRole('button', { name: 'Write it down' }).click();
+    await page.getByText(/^23 eggs/).waitFor();
+    await page.getByRole('link', { name: 'Count' }).click();
+    await page.getByLabel('hatched', { exact: true }).fill('6');
+    await page.getByRole('button', { name: 'Write it down' }).click();
+    await page.getByText('Waits for its clutch to be written.').waitFor();
+    // the device comes out of its drawer after a week
+    await page.clock.setFixedTime(Date.now() + 7 * 86_400_000);
+    network.mend();
+    await page.evaluate(() => window.dispatchEvent(new Event('focus')));
+    await page.getByText('Nobody can tell whether the register has it.').waitFor({ timeout: 20_000 });
+    network.writes.length = 0;
+    await page.getByRole('button', { name: 'The register has it: say which it is' }).click();
+    await page.getByText('What belongs to it is written to the clutch that you name.').waitFor();
+    await expectAccessible(page, 'which clutch it is');
+    await club.look(page, 'waiting-which-clutch-phone');
+    await page
+      .getByRole('listitem')
+      .filter({ hasText: '23 eggs' })
+      .getByRole('button', { name: /this is it$/ })
+      .click();
+    await nothingWaits();
+    expect(network.writes.map(({ method }) => method)).toEqual(['PATCH']);
+    const made = await read(network.writes[0]?.path.split('/')[4] ?? '');
+    expect([made.eggs, made.hatched, made.version]).toEqual([23, 6, 2]);
+  }, 90_000);
+
   it('met no fault but the network', () => {
     const ofNetwork = /ERR_(INTERNET_DISCONNECTED|EMPTY_RESPONSE|CONNECTION|FAILED|CONTENT_LENGTH_MISMATCH)/;
     expect(club.faults.filter((fault) => !ofNetwork.test(fault))).toEqual([]);

@@ -43,6 +43,8 @@ export class CutWorld {
 
   newKey = (): string => `k${++this.count}`;
 
+  now = (): Date => new Date(this.clock);
+
   days(count: number): void {
     this.clock += count * day;
   }
@@ -91,7 +93,7 @@ export class CutWorld {
     const left = [...fates];
     const send = (entry: QueueEntry): Promise<Outcome> => this.meet(entry, left.shift() ?? 'passes');
     try {
-      await sendQueue(keeperId, { change: this.change, send, now: () => new Date(this.clock) });
+      await sendQueue(keeperId, { change: this.change, send, now: this.now });
     } catch (error) {
       if (!(error instanceof Killed)) throw error;
     }

@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { discarded, goingWith, isOpen, putBack, resent, rewritten, type Queue } from '$lib/offline/queue.ts';
+import {
+  discarded,
+  goingWith,
+  isOpen,
+  putBack,
+  recognised,
+  resent,
+  rewritten,
+  type Queue,
+} from '$lib/offline/queue.ts';
 import type { QueueEntry } from '$lib/offline/queue-entry.ts';
 import { CutWorld, type Fate } from './cut-world.ts';
 
@@ -59,7 +68,7 @@ async function perform(world: CutWorld, meant: Meant, { ...step }: Step): Promis
   else if (step.do === 'send') await world.run(step.fates);
   else if (step.do === 'wait') world.days(step.days);
   else if (step.do === 'meddle') world.meddle(pick([...world.clutches.keys()], step.of) ?? '');
-  else if (step.do === 'decide') decide(world, meant);
+  else if (step.do === 'decide') decide(world);
   else if (!entry) return;
   else if (step.do === 'refuse') world.refused.add(entry.words);
   else if (step.do === 'write anew')
@@ -80,7 +89,7 @@ async function throwAway(world: CutWorld, meant: Meant, entry: QueueEntry, undoA
 }
 
 /** The keeper decides what has stopped: mine on top of theirs, mended, or sent again once it is known whether it is there. */
-function decide(world: CutWorld, meant: Meant): void {
+function decide(world: CutWorld): void {
   for (const entry of openOf(world.queue)) {
     const { state, refusal, body } = entry;
     const version = Number(refusal?.current?.['version'] ?? 0);
@@ -90,17 +99,16 @@ function decide(world: CutWorld, meant: Meant): void {
     if (state === 'refused') world.queue = rewritten(world.queue, entry.id, { body }, world.newKey());
     if (state === 'unsure' && !world.written.includes(entry.words))
       world.queue = resent(world.queue, entry.id, world.newKey());
-    else if (state === 'unsure') settleByHand(world, meant, entry);
+    else if (state === 'unsure') settleByHand(world, entry);
   }
 }
 
-/** It is there: its keeper throws away what waits, and with it, as the screen says, what belongs to it and was never sent. */
-function settleByHand(world: CutWorld, meant: Meant, entry: QueueEntry): void {
+/** It is there: of a clutch its keeper says which it is, and what belongs to it goes there; anything else they throw away here. */
+function settleByHand(world: CutWorld, entry: QueueEntry): void {
+  const clutch = [...world.clutches.values()].find(({ said }) => said[0] === entry.words);
   if (entry.refusal?.status === 500) world.queue = resent(world.queue, entry.id);
-  else {
-    for (const one of goingWith(world.queue, entry.id)) meant.thrown.add(one.words);
-    world.queue = discarded(world.queue, entry.id);
-  }
+  else if (entry.kind === 'clutch' && clutch) world.queue = recognised(world.queue, entry.id, clutch, world.now());
+  else world.queue = discarded(world.queue, entry.id);
 }
 
 describe('what is written down without a network', () => {
@@ -121,7 +129,7 @@ describe('what is written down without a network', () => {
         // and in the end everything is there
         for (let at = 0; at < 40 && openOf(world.queue).length > 0; at++) {
           await world.run([]);
-          decide(world, meant);
+          decide(world);
         }
         expect(openOf(world.queue)).toEqual([]);
         // what was written of one clutch, in the order in which it was written
@@ -146,5 +154,27 @@ describe('what is written down without a network', () => {
     expect(world.queue).toEqual(before);
     await world.run([]);
     expect(world.written).toEqual(before.map(({ words }) => words));
+  });
+
+  it('goes on behind a clutch that its keeper found in the register', async () => {
+    const world = new CutWorld();
+    world.write('clutch', null, 'cut after');
+    const [clutch] = world.queue;
+    if (!clutch) throw new Error('Nothing waits.');
+    world.write('counts', { entry: clutch }, null);
+    world.write('note', { entry: clutch }, null);
+    world.days(8);
+    await world.run([]);
+    expect(world.queue.map(({ state }) => state)).toEqual(['unsure', 'waiting', 'waiting']);
+    world.meddle([...world.clutches.keys()].at(-1) ?? '');
+    const there = [...world.clutches.values()].at(-1);
+    if (!there) throw new Error('The register has no clutch.');
+    world.queue = recognised(world.queue, clutch.id, { id: there.id, version: there.version }, world.now());
+    // said twice, as by two tabs, it is said once
+    expect(recognised(world.queue, clutch.id, { id: 'c0', version: 1 }, world.now())).toEqual(world.queue);
+    await world.run([]);
+    expect(openOf(world.queue)).toEqual([]);
+    expect(there.said).toEqual([clutch.words, world.queue[1]?.words]);
+    expect(world.written).toHaveLength(3);
   });
 });

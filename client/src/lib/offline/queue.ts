@@ -165,6 +165,17 @@ export function resent(queue: Queue, id: string, key?: string): Queue {
   }));
 }
 
+/** Its keeper found in the register what an unsure entry says: what waits behind it goes on from there. */
+export function recognised(
+  queue: Queue,
+  id: string,
+  record: { readonly id: string; readonly version: number },
+  now: Date,
+): Queue {
+  const isUnsure = queue.some((entry) => entry.id === id && entry.state === 'unsure');
+  return isUnsure ? settled(queue, id, { kind: 'done', ...record }, now) : queue;
+}
+
 /** What goes with an entry when it is thrown away: all that needs the record which it makes. */
 export function goingWith(queue: Queue, id: string): Queue {
   const entry = queue.find((one) => one.id === id);

@@ -130,6 +130,13 @@ export class Waiting {
     void this.send();
   }
 
+  /** What nobody could tell of is this record of the register: what waits behind it is sent on. */
+  async recognise(id: string, record: { readonly id: string; readonly version: number }): Promise<void> {
+    const { recognised } = await import('./queue.ts');
+    await this.change((before) => recognised(before, id, record, new Date()));
+    void this.send();
+  }
+
   /**
    * Throws an entry away, with what belongs to it; gives the function that puts it back. Rejects with words for the reader where it is on its
    * way to the register, so that nobody can tell yet whether it is there.
