@@ -379,8 +379,7 @@ describe.skipIf(chromium === null)('what is noted without a network', () => {
     await expectAccessible(page, 'which clutch it is');
     await club.look(page, 'waiting-which-clutch-phone');
     await page
-      .getByRole('listitem')
-      .filter({ hasText: '23 eggs' })
+      .locator('.which li', { hasText: '23 eggs' })
       .getByRole('button', { name: /this is it$/ })
       .click();
     await nothingWaits();

@@ -133,7 +133,9 @@ export class Waiting {
   /** What nobody could tell of is this record of the register: what waits behind it is sent on. */
   async recognise(id: string, record: { readonly id: string; readonly version: number }): Promise<void> {
     const { recognised } = await import('./queue.ts');
-    await this.change((before) => recognised(before, id, record, new Date()));
+    // eslint-disable-next-line svelte/prefer-svelte-reactivity -- a moment, not a state
+    const now = new Date();
+    await this.change((before) => recognised(before, id, record, now));
     void this.send();
   }
 
