@@ -17,7 +17,9 @@ export interface Hands {
 export const pointing: Hands = {
   use: (target) => target.click(),
   write: (field, text) => field.fill(text),
-  choose: async (list, words) => void (await list.selectOption({ label: words })),
+  choose: async (list, words) => {
+    await list.selectOption({ label: words });
+  },
   mark: (radio) => radio.check(),
 };
 
