@@ -2,11 +2,12 @@
 /* eslint-disable svelte/prefer-svelte-reactivity */
 import { ProblemError } from '$lib/api/problem.ts';
 import { percent } from '$lib/ui/figures.ts';
+import { LayoutTurns, nodesInPage } from '../layout-worker.ts';
 import { layoutAncestors, type AncestorLayout, type PlacedAnimal } from './ancestor-layout.ts';
 import { nameOf } from './ancestor-table.ts';
 import { moveFrom } from './chart-moves.ts';
 import { islandOf } from './island.ts';
-import { layoutApart, readyWorker } from './layout-apart.ts';
+import { ancestorsApart } from './layout-apart.ts';
 import { pathsOfLoops, topOfLoop, type LoopPaths } from './loop-paths.ts';
 import { chosenInWords, litShare } from './loop-words.ts';
 import { pathsToRoot } from './loops.ts';
@@ -16,9 +17,6 @@ import { ancestorsInChart, type ChartAncestor, type LoopsThrough, type ShownLoop
 export const generationChoices = [1, 2, 3, 4, 5, 6, 7, 8] as const;
 /** How far back a chart goes where nobody chose. */
 export const usualGenerations = 4;
-
-/** Most nodes that are laid out in the page; more go to a worker. */
-export const nodesInPage = 100;
 
 /** Where a chart gets its pedigree from, so many generations back. */
 export type ReadPedigree = (generations: number) => Promise<PedigreeView>;
@@ -45,8 +43,7 @@ export class AncestorChart {
   laidOut = $state.raw<PedigreeView | null>(null);
   /** How many animals are being laid out beside the page; 0 when none. */
   layingOut = $state(0);
-  #isBusy = false;
-  #isStale = false;
+  readonly #turns = new LayoutTurns();
 
   /** Common ancestors in the chart, by id. */
   readonly common = $derived.by(() =>
@@ -116,7 +113,7 @@ export class AncestorChart {
   async read(ask: ReadPedigree, generations: number): Promise<void> {
     const asked = Symbol();
     this.#asked = asked;
-    if (generations > 5) readyWorker();
+    if (generations > 5) ancestorsApart.ready();
     try {
       const answer = await ask(generations);
       if (this.#asked !== asked) return;
@@ -135,31 +132,21 @@ export class AncestorChart {
   async arrange(): Promise<void> {
     const { pedigree, frameWidth } = this;
     if (!pedigree || frameWidth <= 0) return;
-    if (pedigree.nodes.length <= nodesInPage && !this.#isBusy) {
+    if (pedigree.nodes.length <= nodesInPage && !this.#turns.isBusy)
       this.#draw(layoutAncestors(pedigree, frameWidth), pedigree);
-      return;
-    }
-    this.#isStale = true;
-    if (this.#isBusy) return;
-    this.#isBusy = true;
-    try {
-      let again = true;
-      while (again) again = await this.#arrangeApart();
-    } finally {
-      this.#isBusy = false;
-      this.layingOut = 0;
-    }
+    else await this.#turns.take(() => this.#arrangeApart());
   }
 
-  /** Gives whether something else has to be laid out since. */
-  async #arrangeApart(): Promise<boolean> {
+  async #arrangeApart(): Promise<void> {
     const { pedigree, frameWidth } = this;
-    this.#isStale = false;
-    if (!pedigree) return false;
+    if (!pedigree) return;
     this.layingOut = pedigree.nodes.filter(({ kind }) => kind === 'individual').length;
-    const layout = await layoutApart(pedigree, frameWidth).catch(() => layoutAncestors(pedigree, frameWidth));
-    if (this.pedigree === pedigree) this.#draw(layout, pedigree);
-    return this.#isStale;
+    try {
+      const layout = await ancestorsApart.layOut({ view: pedigree, leastWidth: frameWidth });
+      if (this.pedigree === pedigree) this.#draw(layout, pedigree);
+    } finally {
+      this.layingOut = 0;
+    }
   }
 
   #draw(layout: AncestorLayout, pedigree: PedigreeView): void {

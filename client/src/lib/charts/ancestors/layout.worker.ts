@@ -1,12 +1,9 @@
+import { answerLayouts } from '../layout-worker.ts';
 import { layoutAncestors } from './ancestor-layout.ts';
-import type { LayoutAnswer, LayoutQuestion } from './layout-apart.ts';
+import type { AncestorQuestion } from './layout-apart.ts';
 import type { PedigreeView } from './pedigree-view.ts';
 
-/** Lays out large pedigrees beside the page, so that it answers to the reader meanwhile. */
-self.onmessage = ({ data }: MessageEvent<LayoutQuestion>): void => {
-  const answer: LayoutAnswer = { question: data.question, layout: layoutAncestors(data.view, data.leastWidth) };
-  self.postMessage(answer);
-};
+answerLayouts(({ view, leastWidth }: AncestorQuestion) => layoutAncestors(view, leastWidth));
 
 // What has run once runs faster, and the worker starts while the service still looks the pedigree up.
 layoutAncestors(filledPedigree(64));

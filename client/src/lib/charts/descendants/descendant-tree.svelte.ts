@@ -3,13 +3,24 @@
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
 import type { Descendants, Individual } from '$lib/api/types.ts';
-import { layoutDescendants, type FoldedSiblings } from './descendant-layout.ts';
+import { LayoutTurns, nodesInPage } from '../layout-worker.ts';
+import { layoutDescendants, type DescendantLayout, type FoldedSiblings } from './descendant-layout.ts';
 import { moveAmong } from './descendant-moves.ts';
 import type { ChartDescendant, Family, YoungOf } from './families.ts';
+import { descendantsApart, type DescendantQuestion } from './layout-apart.ts';
 
 /** How many generations are drawn at once. */
 export const descendantGenerations = [1, 2, 3] as const;
 export const usualDescendants = 2;
+
+/** A picture, and what it is of. */
+export interface DrawnDescendants {
+  layout: DescendantLayout;
+  /** Another one whenever the chart opens anew, so that it is moved to where it begins. */
+  opening: symbol;
+  /** Of the frame for which it was laid out. */
+  width: number;
+}
 
 /** What the chart of an animal's descendants shows now. */
 export class DescendantTree {
@@ -24,13 +35,41 @@ export class DescendantTree {
   listed = $state.raw<FoldedSiblings | null>(null);
   /** More animals have young than are opened at once. */
   isBounded = $state(false);
-  /** Another one whenever the chart opens anew, so that it is moved to where it begins. */
-  opening = $state.raw<symbol>(Symbol());
+  #opening = Symbol();
   #asked: symbol | null = null;
 
-  readonly layout = $derived(
-    this.root && this.frameWidth > 0 ? layoutDescendants(this.root, this.youngOf, this.opened, this.frameWidth) : null,
-  );
+  /** What is drawn now. What was read or opened since takes its place when it is laid out; until then the old picture stays. */
+  drawn = $state.raw<DrawnDescendants | null>(null);
+  readonly layout = $derived(this.drawn?.layout ?? null);
+  /** What is to be drawn: all that is opened, for the frame as wide as it is. */
+  readonly wanted: DescendantQuestion | null = $derived.by(() => {
+    const { root, youngOf, opened, frameWidth: leastWidth } = this;
+    return root && leastWidth > 0 ? { root, youngOf, opened, leastWidth } : null;
+  });
+  readonly #turns = new LayoutTurns();
+
+  /** Lays out what is wanted; called whenever that changes. */
+  async arrange(): Promise<void> {
+    const { wanted } = this;
+    if (!wanted) return;
+    const { root, youngOf, opened, leastWidth } = wanted;
+    if (nodesOf(youngOf, opened) <= nodesInPage && !this.#turns.isBusy)
+      this.#draw(layoutDescendants(root, youngOf, opened, leastWidth), leastWidth);
+    else await this.#turns.take(() => this.#arrangeApart());
+  }
+
+  async #arrangeApart(): Promise<void> {
+    const { wanted } = this;
+    if (!wanted) return;
+    const opening = this.#opening;
+    const layout = await descendantsApart.layOut(wanted);
+    // of what was meanwhile asked for anew, the next turn draws
+    if (this.#opening === opening) this.#draw(layout, wanted.leastWidth);
+  }
+
+  #draw(layout: DescendantLayout, width: number): void {
+    this.drawn = { layout, opening: this.#opening, width };
+  }
 
   /**
    * Shows an animal with so many generations below it; what was opened beyond is folded again. Where they cannot be read, the clutches that
@@ -68,7 +107,7 @@ export class DescendantTree {
     this.opened = new Set(youngOf.keys());
     this.focused = root.id;
     [this.listed, this.isBounded] = [null, false];
-    this.opening = Symbol();
+    this.#opening = Symbol();
   }
 
   /** Draws the young of an animal, reading them if they were not read yet. */
@@ -104,6 +143,12 @@ export class DescendantTree {
     if (next !== null) this.focused = next;
     return next;
   }
+}
+
+/** Clutches and animals below those that are opened. */
+function nodesOf(youngOf: YoungOf, opened: ReadonlySet<string>): number {
+  const families = [...opened].flatMap((id) => youngOf.get(id) ?? []);
+  return families.reduce((sum, { animals }) => sum + 1 + animals.length, 0);
 }
 
 /** Families by their parent, the first animal's also where it has none. */

@@ -1,24 +1,13 @@
 import type { LineOverTime } from '$lib/api/types.ts';
+import { LayoutWorker, nodesInPage } from '../layout-worker.ts';
 import { layoutLine, type LineLayout } from './line-layout.ts';
 
-/** Up to so many animals a worker would take longer to start than the layout takes. */
-const AT_ONCE = 100;
+const linesApart = new LayoutWorker<LineOverTime, LineLayout>(
+  () => new Worker(new URL('./layout.worker.ts', import.meta.url), { type: 'module' }),
+  layoutLine,
+);
 
-/**
- * Lays a line out: a small one at once, others in a worker.
- *
- * @throws Error if the worker cannot be started or fails
- */
+/** Lays a line out: a small one at once, others beside the page. */
 export async function layOut(line: LineOverTime): Promise<LineLayout> {
-  if (line.animals.id.length <= AT_ONCE) return layoutLine(line);
-  const worker = new Worker(new URL('./layout.worker.ts', import.meta.url), { type: 'module' });
-  try {
-    return await new Promise<LineLayout>((done, failed) => {
-      worker.onmessage = ({ data }: MessageEvent<LineLayout>) => done(data);
-      worker.onerror = (event) => failed(new Error(event.message));
-      worker.postMessage(line);
-    });
-  } finally {
-    worker.terminate();
-  }
+  return line.animals.id.length <= nodesInPage ? layoutLine(line) : linesApart.layOut(line);
 }
