@@ -4,6 +4,7 @@ import { render } from '@testing-library/svelte';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { placeNames } from '$lib/keys/action.ts';
 import { actionNames, actions, conflicts, plainAction, registry, type ActionName } from '$lib/keys/actions.ts';
+import { chartKey } from '$lib/keys/chart-key.ts';
 import { keyboard } from '$lib/keys/keyboard.svelte.ts';
 import { keysInWords, keysOf } from '$lib/keys/key-names.ts';
 import KeysSheet from '$lib/keys/keys-sheet.svelte';
@@ -37,17 +38,25 @@ function callsIn(text: string, opening: string): string[] {
 /** Widgets that answer to the keys of their own kind, each while it has the focus. */
 const widgets = [
   'lib/audit/acknowledged-flag.svelte',
-  'lib/charts/ancestors/ancestor-drawing.svelte',
-  'lib/charts/years/years-drawing.svelte',
+  'lib/charts/line-time/line-find.svelte',
   'lib/housing/young-rows.svelte',
-  'lib/match/group-grid.svelte',
   'lib/records/animal-picker.svelte',
   'lib/ui/palette.svelte',
   'lib/ui/sentence-part.svelte',
+];
+/** Charts and grids: what a key means on them they ask the registry, by `chartKey`. */
+const charts = [
+  'lib/charts/ancestors/ancestor-drawing.svelte',
+  'lib/charts/chart-stops.svelte',
+  'lib/charts/descendants/descendant-drawing.svelte',
+  'lib/charts/descendants/descendant-node.svelte',
+  'lib/charts/line-time/line-stage.svelte',
+  'lib/charts/years/years-drawing.svelte',
+  'lib/match/group-grid.svelte',
   'routes/match/kinship-grid.svelte',
 ];
-/** Charts and cameras of their own folders are walked by keys as well. */
-const widgetFolders = ['lib/charts/', 'lib/offline/', 'routes/scan/'];
+/** Where charts say what they do at which key. */
+const chartFiles = [...files].filter(([file]) => file.startsWith('lib/charts/') || charts.includes(file));
 
 describe('the registry of actions', () => {
   it('gives no keys two meanings in one place', () => {
@@ -66,7 +75,9 @@ describe('the registry of actions', () => {
   it('holds no action that nothing does: it says how itself, or a screen listens for it', () => {
     const undone = actionNames.filter((name) => {
       const action = plainAction(name);
-      return action !== null && action.run === undefined && !new RegExp(`\\b${name}\\b`).test(listened);
+      if (action === null || action.run !== undefined) return false;
+      const heard = action.where === 'chart' ? chartFiles.map(([, text]) => text).join('\n') : listened;
+      return !new RegExp(`\\b${name}\\b`).test(heard);
     });
     expect(undone).toEqual([]);
   });
@@ -80,23 +91,39 @@ describe('the registry of actions', () => {
     const hearing = [...files].flatMap(([file, text]) =>
       /onkey(down|up|press)|['"]key(down|up|press)['"]/.test(text) ? [file] : [],
     );
-    const expected = [...widgets, 'routes/+layout.svelte'];
-    const others = hearing.filter(
-      (file) => !expected.includes(file) && !widgetFolders.some((folder) => file.startsWith(folder)),
-    );
-    expect(others).toEqual([]);
-    expect(expected.filter((file) => !hearing.includes(file))).toEqual([]);
+    expect(hearing.sort()).toEqual([...widgets, ...charts, 'routes/+layout.svelte'].sort());
     expect(files.get('routes/+layout.svelte')).toContain('<svelte:window onkeydown={keyboard.handle} />');
+  });
+
+  it('tells the charts what a key means on them: none of them knows a key by itself', () => {
+    const knowing = chartFiles.filter(
+      ([file, text]) => !widgets.includes(file) && /event\.key|'Arrow|'Escape'/.test(text),
+    );
+    expect(knowing.map(([file]) => file)).toEqual([]);
+    const stroke = { key: 'ArrowUp', ctrlKey: false, metaKey: false, altKey: false, shiftKey: false };
+    expect(chartKey(stroke)).toBe('stepUp');
+    expect(chartKey({ ...stroke, shiftKey: true })).toBe('lookUp');
+    expect(chartKey({ ...stroke, ctrlKey: true })).toBeNull();
+    expect(['+', '=', '-', '0', ' ', 'x'].map((key) => chartKey({ ...stroke, key }))).toEqual([
+      'comeCloser',
+      'comeCloser',
+      'goFurther',
+      'seeWhole',
+      'drawYoung',
+      null,
+    ]);
   });
 
   it('writes keys as the reader sees them', () => {
     expect(keysInWords('Mod+K', false)).toBe('Ctrl K');
     expect(keysInWords('Mod+K', true)).toBe('⌘ K');
     expect(keysInWords('Alt+Enter', false)).toBe('Alt Enter');
+    expect(keysInWords('Shift+ArrowLeft', false)).toBe('Shift ←');
+    expect([keysInWords('+'), keysInWords('-')]).toEqual(['+', '−']);
   });
 
   it('reads keys from a stroke', () => {
-    const stroke = { key: 'k', ctrlKey: false, metaKey: true, altKey: false };
+    const stroke = { key: 'k', ctrlKey: false, metaKey: true, altKey: false, shiftKey: false };
     expect(keysOf(stroke)).toBe('Mod+K');
     expect(keysOf({ ...stroke, key: ' ', metaKey: false })).toBe('Space');
   });

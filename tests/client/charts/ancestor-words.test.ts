@@ -46,16 +46,16 @@ describe('arrow keys in the chart', () => {
   const layout = layoutAncestors(view, 856);
 
   it('lead up to a parent and back down to the young one came from', () => {
-    const parent = moveFrom(layout, view.root, 'ArrowUp', null);
+    const parent = moveFrom(layout, view.root, 'stepUp', null);
     expect(parent).not.toBeNull();
-    expect(moveFrom(layout, parent ?? '', 'ArrowDown', view.root)).toBe(view.root);
+    expect(moveFrom(layout, parent ?? '', 'stepDown', view.root)).toBe(view.root);
   });
 
   it('reach every animal from the root', () => {
     const seen = new Set([view.root]);
     const queue = [view.root];
     for (let id = queue.pop(); id !== undefined; id = queue.pop())
-      for (const key of ['ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight']) {
+      for (const key of ['stepUp', 'stepDown', 'stepLeft', 'stepRight'] as const) {
         const next = moveFrom(layout, id, key, null);
         if (next !== null && !seen.has(next)) {
           seen.add(next);

@@ -29,11 +29,11 @@ const member = (code: string, sex: 'male' | 'female'): GroupMember =>
 
 describe('walking charts by the arrow keys', () => {
   it('stays inside a grid, and goes to the ends of a row', () => {
-    expect(stepInGrid('ArrowRight', { row: 1, column: 2 }, 2, 3)).toEqual({ row: 1, column: 2 });
-    expect(stepInGrid('ArrowUp', { row: 1, column: 2 }, 2, 3)).toEqual({ row: 0, column: 2 });
-    expect(stepInGrid('Home', { row: 1, column: 2 }, 2, 3)).toEqual({ row: 1, column: 0 });
-    expect(stepInGrid('End', { row: 0, column: 0 }, 2, 3)).toEqual({ row: 0, column: 2 });
-    expect(stepInGrid('x', { row: 0, column: 0 }, 2, 3)).toBeNull();
+    expect(stepInGrid('stepRight', { row: 1, column: 2 }, 2, 3)).toEqual({ row: 1, column: 2 });
+    expect(stepInGrid('stepUp', { row: 1, column: 2 }, 2, 3)).toEqual({ row: 0, column: 2 });
+    expect(stepInGrid('toBeginning', { row: 1, column: 2 }, 2, 3)).toEqual({ row: 1, column: 0 });
+    expect(stepInGrid('toEnd', { row: 0, column: 0 }, 2, 3)).toEqual({ row: 0, column: 2 });
+    expect(stepInGrid(null, { row: 0, column: 0 }, 2, 3)).toBeNull();
   });
 
   it('says each generation of a forecast with all its courses', async () => {

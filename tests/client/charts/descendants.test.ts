@@ -160,7 +160,7 @@ describe('the chart of any descendants', () => {
         const met = new Set([root.id]);
         const queue = [root.id];
         for (let at = queue.pop(); at !== undefined; at = queue.pop())
-          for (const key of ['ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight']) {
+          for (const key of ['stepUp', 'stepDown', 'stepLeft', 'stepRight'] as const) {
             const next = moveAmong(layout, at, key);
             if (next === null || met.has(next)) continue;
             met.add(next);

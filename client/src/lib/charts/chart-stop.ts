@@ -1,3 +1,5 @@
+import type { ChartKey } from '$lib/keys/actions/chart.ts';
+
 /** A place in a chart that the keyboard stops at, with what a screen reader says there. */
 export interface ChartStop {
   readonly key: string;
@@ -10,11 +12,11 @@ export interface ChartStop {
   readonly words: string;
 }
 
-const steps: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowUp: [-1, 0],
-  ArrowDown: [1, 0],
-  ArrowLeft: [0, -1],
-  ArrowRight: [0, 1],
+const steps: Partial<Record<ChartKey, readonly [number, number]>> = {
+  stepUp: [-1, 0],
+  stepDown: [1, 0],
+  stepLeft: [0, -1],
+  stepRight: [0, 1],
 };
 
 /** A cell of a grid by its row and column, from 0. */
@@ -24,9 +26,15 @@ export interface GridPlace {
 }
 
 /** Where a key leads in a grid of so many rows and columns; null where the key moves nothing. At an edge one stays. */
-export function stepInGrid(key: string, { row, column }: GridPlace, rows: number, columns: number): GridPlace | null {
-  if (key === 'Home') return { row, column: 0 };
-  if (key === 'End') return { row, column: columns - 1 };
+export function stepInGrid(
+  key: ChartKey | null,
+  { row, column }: GridPlace,
+  rows: number,
+  columns: number,
+): GridPlace | null {
+  if (key === null) return null;
+  if (key === 'toBeginning') return { row, column: 0 };
+  if (key === 'toEnd') return { row, column: columns - 1 };
   const step = steps[key];
   if (!step) return null;
   return {

@@ -9,6 +9,7 @@ export const places = {
   pairing: { title: 'On a pairing' },
   line: { title: 'On a line', address: /^\/lines\/([^/]+)/ },
   round: { title: 'On a round' },
+  chart: { title: 'On a chart' },
 } as const satisfies Record<string, { title: string; address?: RegExp }>;
 
 export type Place = keyof typeof places;

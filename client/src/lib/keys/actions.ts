@@ -2,6 +2,7 @@ import { session } from '../people/session.svelte.ts';
 import type { Action, AnimalAction, AnimalInHand, Place } from './action.ts';
 import { places } from './action.ts';
 import { onAnimal } from './actions/animal.ts';
+import { chart } from './actions/chart.ts';
 import { everywhere } from './actions/everywhere.ts';
 import { go } from './actions/go.ts';
 import { housing } from './actions/housing.ts';
@@ -13,7 +14,7 @@ import { round } from './actions/round.ts';
  * Everything that the client can be told to do by a key or by words, once: the handlers, the sheet that `?` opens, the palette and
  * the tests for conflicts read this registry.
  */
-export const actions = { ...everywhere, ...go, ...register, ...housing, ...line, ...round } satisfies Record<
+export const actions = { ...everywhere, ...go, ...register, ...housing, ...line, ...round, ...chart } satisfies Record<
   string,
   Action
 >;

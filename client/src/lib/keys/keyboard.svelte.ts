@@ -65,7 +65,7 @@ class Keyboard {
 export const keyboard = new Keyboard();
 
 /** A key without another held down: it belongs to the field that one types in, but for those that no field of one line uses. */
-const isSingle = (keys: string): boolean => !keys.includes('+') && !keys.startsWith('Page');
+const isSingle = (keys: string): boolean => keys === '+' || (!keys.includes('+') && !keys.startsWith('Page'));
 
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { ChartKey } from '../../../../client/src/lib/keys/actions/chart.ts';
 import { barParts, inbreedingStep } from '../../../../client/src/lib/charts/line-time/bar-parts.ts';
 import { keyOf } from '../../../../client/src/lib/charts/line-time/line-key.ts';
 import { ANCESTOR, DESCENDANT, LineKin, PICKED } from '../../../../client/src/lib/charts/line-time/line-kin.ts';
@@ -72,26 +73,26 @@ describe('the kin of a picked animal', () => {
 });
 
 describe('walking a line by the arrow keys', () => {
-  const step = (animal: number, key: string, came: number | null = null) => stepFrom(layout, kin, animal, key, came);
+  const step = (animal: number, key: ChartKey, came: number | null = null) => stepFrom(layout, kin, animal, key, came);
 
   it('goes up to the likeliest parent and down to where one came from', () => {
     const young = 200;
-    const parent = step(young, 'ArrowUp') ?? -1;
+    const parent = step(young, 'stepUp') ?? -1;
     const likeliest = Math.max(...kin.parentsOf(young).map(({ probability }) => probability));
     expect(kin.parentsOf(young)[0]).toEqual({ animal: parent, probability: likeliest });
-    expect(step(parent, 'ArrowDown', young)).toBe(young);
+    expect(step(parent, 'stepDown', young)).toBe(young);
     const first = kin.membersOf(kin.familiesBelow(parent)[0] ?? -1)[0];
-    expect(step(parent, 'ArrowDown')).toBe(first);
+    expect(step(parent, 'stepDown')).toBe(first);
   });
 
   it('goes aside from sibling to sibling, then to the family beside', () => {
     const family = layout.families.id.findIndex((_, at) => kin.membersOf(at).length > 2);
     const members = [...kin.membersOf(family)];
     for (let at = 1; at < members.length; at++) {
-      expect(step(members[at - 1] ?? -1, 'ArrowRight')).toBe(members[at]);
-      expect(step(members[at] ?? -1, 'ArrowLeft')).toBe(members[at - 1]);
+      expect(step(members[at - 1] ?? -1, 'stepRight')).toBe(members[at]);
+      expect(step(members[at] ?? -1, 'stepLeft')).toBe(members[at - 1]);
     }
-    const beyond = step(members.at(-1) ?? -1, 'ArrowRight');
+    const beyond = step(members.at(-1) ?? -1, 'stepRight');
     const middleOf = (animal: number): number => layout.families.x[layout.animals.family[animal] ?? -1] ?? 0;
     if (beyond !== null) expect(middleOf(beyond)).toBeGreaterThan(layout.families.x[family] ?? 0);
   });
@@ -99,8 +100,8 @@ describe('walking a line by the arrow keys', () => {
   it('begins at the earliest animal, above which there is nobody', () => {
     const first = firstOf(layout) ?? -1;
     expect(Math.min(...layout.families.y)).toBe(layout.families.y[layout.animals.family[first] ?? -1]);
-    expect(step(first, 'ArrowUp')).toBeNull();
-    expect(step(first, 'x')).toBeNull();
+    expect(step(first, 'stepUp')).toBeNull();
+    expect(step(first, 'drawYoung')).toBeNull();
   });
 });
 

@@ -1,6 +1,7 @@
 // Maps and sets here are replaced whole, never changed in place.
 /* eslint-disable svelte/prefer-svelte-reactivity */
 import { ProblemError } from '$lib/api/problem.ts';
+import type { ChartKey } from '$lib/keys/actions/chart.ts';
 import { percent } from '$lib/ui/figures.ts';
 import { LayoutTurns, nodesInPage } from '../layout-worker.ts';
 import { layoutAncestors, type AncestorLayout, type PlacedAnimal } from './ancestor-layout.ts';
@@ -155,11 +156,11 @@ export class AncestorChart {
   }
 
   /** Moves the keyboard's place; gives the animal to focus, or null when the key means nothing here. */
-  move(key: string): string | null {
+  move(key: ChartKey): string | null {
     if (!this.layout || this.focused === null) return null;
     const next = moveFrom(this.layout, this.focused, key, this.#came);
     if (next === null) return null;
-    this.#came = key === 'ArrowUp' ? this.focused : null;
+    this.#came = key === 'stepUp' ? this.focused : null;
     this.focused = next;
     return next;
   }

@@ -1,13 +1,14 @@
+import type { ChartKey } from '$lib/keys/actions/chart.ts';
 import type { AncestorLayout, PlacedAnimal } from './ancestor-layout.ts';
 import { likeliestParents } from './loops.ts';
 
-/** The animal that an arrow key leads to: up to the likeliest parent, down towards the root, sideways to the next. */
-export function moveFrom(layout: AncestorLayout, id: string, key: string, came: string | null): string | null {
+/** The animal that a key leads to: up to the likeliest parent, down towards the root, sideways to the next. */
+export function moveFrom(layout: AncestorLayout, id: string, key: ChartKey, came: string | null): string | null {
   const { graph } = layout;
-  if (key === 'ArrowUp') return likeliestParents(graph, id)[0] ?? null;
-  if (key === 'ArrowDown') return youngOf(layout, id, came);
-  if (key === 'Home') return graph.root;
-  const step = key === 'ArrowLeft' ? -1 : key === 'ArrowRight' ? 1 : 0;
+  if (key === 'stepUp') return likeliestParents(graph, id)[0] ?? null;
+  if (key === 'stepDown') return youngOf(layout, id, came);
+  if (key === 'toBeginning') return graph.root;
+  const step = key === 'stepLeft' ? -1 : key === 'stepRight' ? 1 : 0;
   return step === 0 ? null : sideways(layout, id, step);
 }
 

@@ -3,6 +3,7 @@
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
 import type { Descendants, Individual } from '$lib/api/types.ts';
+import type { ChartKey } from '$lib/keys/actions/chart.ts';
 import { LayoutTurns, nodesInPage } from '../layout-worker.ts';
 import { layoutDescendants, type DescendantLayout, type FoldedSiblings } from './descendant-layout.ts';
 import { moveAmong } from './descendant-moves.ts';
@@ -137,7 +138,7 @@ export class DescendantTree {
   }
 
   /** Moves the keyboard's place; gives what to focus, or null where the key means nothing here. */
-  move(key: string): string | null {
+  move(key: ChartKey): string | null {
     if (!this.layout || this.focused === null) return null;
     const next = moveAmong(this.layout, this.focused, key);
     if (next !== null) this.focused = next;

@@ -1,4 +1,5 @@
 import type { LineOverTime } from '$lib/api/types.ts';
+import type { ChartKey } from '$lib/keys/actions/chart.ts';
 import { barParts } from './bar-parts.ts';
 import { layOut } from './lay-out.ts';
 import { LineKin, type Lit } from './line-kin.ts';
@@ -100,13 +101,13 @@ export class LineView {
     else if (this.#looked) this.#looked = viewWith(layout, frame, this.view, animal);
   }
 
-  /** Goes on by an arrow key; gives whether there was somewhere to go. */
-  step(key: string): boolean {
+  /** Goes on by a key; gives whether there was somewhere to go. */
+  step(key: ChartKey): boolean {
     const { layout, kin } = this;
     if (!layout || !kin) return false;
     const to = this.picked < 0 ? firstOf(layout) : stepFrom(layout, kin, this.picked, key, this.#came);
     if (to === null) return false;
-    this.#came = key === 'ArrowUp' ? this.picked : null;
+    this.#came = key === 'stepUp' ? this.picked : null;
     this.pick(to);
     return true;
   }

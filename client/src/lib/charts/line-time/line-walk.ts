@@ -1,9 +1,10 @@
+import type { ChartKey } from '$lib/keys/actions/chart.ts';
 import type { LineKin } from './line-kin.ts';
 import type { LineLayout } from './line-layout.ts';
 import { sizes } from './line-sizes.ts';
 
 /**
- * The animal that an arrow key leads to: up to the likeliest parent, down to the young that one came from or the first one, aside to the
+ * The animal that a key leads to: up to the likeliest parent, down to the young that one came from or the first one, aside to the
  * next of the family and, at its end, to the next family at about that time. Null where there is none.
  *
  * @param came the animal that one was at before the last step upwards
@@ -12,16 +13,16 @@ export function stepFrom(
   layout: LineLayout,
   kin: LineKin,
   animal: number,
-  key: string,
+  key: ChartKey,
   came: number | null,
 ): number | null {
-  if (key === 'ArrowUp') return kin.parentsOf(animal)[0]?.animal ?? null;
-  if (key === 'ArrowDown') {
+  if (key === 'stepUp') return kin.parentsOf(animal)[0]?.animal ?? null;
+  if (key === 'stepDown') {
     const young = kin.familiesBelow(animal).flatMap((family) => [...kin.membersOf(family)]);
     return came !== null && young.includes(came) ? came : (young[0] ?? null);
   }
-  if (key === 'ArrowLeft') return aside(layout, kin, animal, -1);
-  return key === 'ArrowRight' ? aside(layout, kin, animal, 1) : null;
+  if (key === 'stepLeft') return aside(layout, kin, animal, -1);
+  return key === 'stepRight' ? aside(layout, kin, animal, 1) : null;
 }
 
 /** The first animal of the line in time, where a walk begins. */
