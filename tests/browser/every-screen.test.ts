@@ -15,6 +15,10 @@ const routesWithPage = readdirSync(routes, { recursive: true, encoding: 'utf8' }
   .filter((file) => file.endsWith('+page.svelte') || file.endsWith('+page.ts'))
   .map((file) => `/${file.replace(/\/?\+page\.(svelte|ts)$/, '')}`);
 
+/** What pages ask for once they stand: figures, pictures, what is reckoned. */
+const reckoned =
+  /\/api\/v1\/(lineage\/|match\/|sets\/|forecast|individuals\/[^/?]+\/(lineage|mates|pedigree|descendants|entries|what-if)|lines\/[^/]+\/(audit|new-blood|plan|over-time|years)|sources\/[^/]+\/living|journal|today)/;
+
 const widths = { desk: 1440, phone: 320 };
 
 /** What English the Spanish catalogue has other words for. */
@@ -24,6 +28,27 @@ const english = new Set(
     .items.filter(({ msgid, msgstr }) => /\s/.test(msgid.trim()) && !/[{<]/.test(msgid) && msgstr[0] !== msgid)
     .map(({ msgid }) => msgid.trim()),
 );
+
+/** What a screen says beside figures that may mislead, and where trade, permits, movement, disease or release is touched. */
+const cautions: Readonly<Record<string, RegExp>> = {
+  '/register': /count only what is recorded/,
+  '/lines': /count only what is recorded/,
+  '/lines/[id]': /Founders count as unrelated unless/,
+  '/lines/[id]/audit': /Founders count as unrelated unless/,
+  '/lines/[id]/new-blood': /veterinarian/,
+  '/animals/[id]/mates': /quarantine/i,
+  '/plans/[id]': /quarantine/i,
+  '/pairings/new': /veterinarian/,
+  '/pairings/[id]': /veterinarian|welfare/,
+  '/transfers': /local authority/,
+  '/transfers/new': /veterinarian[\s\S]*local authority[\s\S]*Never release/,
+  '/transfers/[id]': /local authority/,
+  '/sheets/new': /no permit/,
+  '/s/[token]': /no permit/,
+  '/export': /No file is a permit/,
+  '/help/figures': /local authority/,
+  '/help/glossary': /veterinarian/,
+};
 
 describe.skipIf(chromium === null)('every screen', () => {
   let club: DemoClub;
@@ -87,6 +112,43 @@ describe.skipIf(chromium === null)('every screen', () => {
     },
     600_000,
   );
+
+  it('can be read by everybody while its figures are on their way', async () => {
+    const barred: string[] = [];
+    const page = await club.page();
+    // what a page is opened with is answered; what it asks for afterwards is not
+    await page.context().route(reckoned, () => undefined);
+    for (const { route, address, signedOut } of screens) {
+      if (signedOut) continue;
+      await page.goto(club.url + address);
+      await page.locator('h1').first().waitFor();
+      await expectAccessible(page, `${route}, on its way`).catch((breach: unknown) =>
+        barred.push(String((breach as { actual?: unknown }).actual)),
+      );
+      await club.look(page, `on-its-way${route.replaceAll('/', '-').replaceAll(/[[\]]/g, '')}`);
+    }
+    await page.context().close();
+    expect(barred).toEqual([]);
+  }, 400_000);
+
+  it('stands with a caution where figures may mislead and where law or welfare is touched', async () => {
+    const missing: string[] = [];
+    await inside.setViewportSize({ width: widths.desk, height: 900 });
+    for (const [route, caution] of Object.entries(cautions)) {
+      const screen = screens.find((one) => one.route === route);
+      const page = screen ? await open(screen) : inside;
+      const isSaid = await page
+        .waitForFunction(
+          ([words, flags]) => new RegExp(words ?? '', flags).test(document.body.innerText.replaceAll(/\s+/g, ' ')),
+          [caution.source, caution.flags],
+          { timeout: 15_000 },
+        )
+        .then(() => true)
+        .catch(() => false);
+      if (!isSaid) missing.push(`${route}: ${String(caution)}`);
+    }
+    expect(missing).toEqual([]);
+  }, 200_000);
 
   it('speaks Spanish where that was chosen', async () => {
     const left: string[] = [];

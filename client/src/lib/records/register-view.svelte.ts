@@ -115,9 +115,14 @@ export class RegisterView {
     this.stretch = goesOn ? { of, from: begun + 1, to: begun + items.length, total, next } : null;
   }
 
+  /** Whether some column stands on reckoned figures. */
+  get showsFigures(): boolean {
+    return this.shown.some((name) => figureColumns.includes(name));
+  }
+
   /** Asks for the figures of the rows that have none yet, at most 200 at a time. */
   async readFigures(items: readonly IndividualItem[]): Promise<void> {
-    if (!this.shown.some((name) => figureColumns.includes(name))) return;
+    if (!this.showsFigures) return;
     const wanted = items.map((item) => item.id);
     if (wanted.length === 0) return;
     try {
