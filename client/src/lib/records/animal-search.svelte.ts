@@ -5,7 +5,10 @@ import { ProblemError } from '../api/problem.ts';
 /** So long somebody who types waits at most, ms. */
 export const answersWithin = 6000;
 
-/** Finds animals while one types: waits for a pause in the typing and drops answers that came too late. */
+/** How long a pause in the typing is, ms. */
+const pause = 120;
+
+/** Finds animals while one types: asks for the first letters at once, then at each pause in the typing; drops answers that came too late. */
 export class AnimalSearch {
   /** What fits the text answered last, while another is being looked for too: see `isLooking`. */
   items = $state.raw<IndividualItem[]>([]);
@@ -27,13 +30,14 @@ export class AnimalSearch {
     return this.#asked !== this.#answered;
   }
 
-  /** Asks for the animals that fit a text, after a short pause. */
+  /** Asks for the animals that fit a text: at once, or after a pause while another text is being looked for. */
   ask(text: string): void {
     clearTimeout(this.#timer);
     this.#asking?.abort();
     const asked = text.trim();
+    const wait = this.isLooking ? pause : 0;
     this.#asked = asked;
-    this.#timer = setTimeout(() => void this.#fetch(asked), 120);
+    this.#timer = setTimeout(() => void this.#fetch(asked), wait);
   }
 
   async #fetch(text: string): Promise<void> {
