@@ -27,8 +27,8 @@ export default defineConfig({
           name: 'faults',
           include: ['tests/faults/**/*.test.ts'],
           fileParallelism: false,
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
         },
       },
       {
