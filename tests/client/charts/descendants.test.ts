@@ -9,6 +9,7 @@ import {
 import { moveAmong } from '../../../client/src/lib/charts/descendants/descendant-moves.ts';
 import { descendantRows, sharesOfYoung } from '../../../client/src/lib/charts/descendants/descendant-rows.ts';
 import type { ChartDescendant, Family, YoungOf } from '../../../client/src/lib/charts/descendants/families.ts';
+import { stripsOf } from '../../../client/src/lib/charts/descendants/paper-strips.ts';
 import { openingPlace } from '../../../client/src/lib/charts/descendants/opening-place.ts';
 import { repeatable } from './invented-pedigree.ts';
 
@@ -88,6 +89,33 @@ describe('the chart of any descendants', () => {
         }
       }),
       { numRuns: 80 },
+    );
+  });
+
+  it('is cut into strips for paper that hold all of it, every symbol and all words whole in one of them', () => {
+    fc.assert(
+      fc.property(families, ([seed, most]) => {
+        const { root, youngOf, opened } = invented(seed, most);
+        const layout = layoutDescendants(root, youngOf, opened, 700);
+        const strips = stripsOf(layout, 50, 830);
+        expect([strips[0]?.left, strips.at(-1)?.right]).toEqual([50, layout.width]);
+        for (const [at, { left, right }] of strips.entries()) {
+          expect(right - left).toBeLessThanOrEqual(830);
+          // it begins where the last one ends, or a little before
+          const end = strips[at - 1]?.right ?? left;
+          expect(left).toBeLessThanOrEqual(end);
+          expect(end - left).toBeLessThan(200);
+        }
+        const words = [
+          ...layout.items.map(({ kind, x }) => (kind === 'folded' ? [x - 22, x + 22] : [x - 9, x + 80])),
+          ...layout.eggs.map(({ x, room }) => [x - 5, x + 9 + room]),
+        ];
+        const isWhole = ([from = 0, to = 0]: number[]): boolean =>
+          strips.some(({ left, right }) => left <= from && to <= right);
+        expect(words.filter((one) => !isWhole(one))).toEqual([]);
+        expect(strips.length).toBeLessThanOrEqual(Math.ceil((layout.width - 50) / 600));
+      }),
+      { numRuns: 25 },
     );
   });
 
