@@ -10,6 +10,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { shortId } from '../../shared/short-id.ts';
 import { expectAccessible, findChromium } from '../support/browser.ts';
 import { DemoClub } from '../support/demo-club.ts';
+import { readPdf } from '../support/printed.ts';
 
 const chromium = findChromium();
 const run = promisify(execFile);
@@ -64,12 +65,22 @@ describe.skipIf(chromium === null)('cards for tanks and clutches', () => {
     return { info, text: (await run('pdftotext', ['-layout', file, '-'])).stdout, pictures };
   }
 
+  /** What was printed has letters that can be read, black ones, and no colour that a printer would have to make grey. */
+  async function expectBlackOnWhite(name: string): Promise<void> {
+    const { leastLetter, ink } = await readPdf(join(folder, `${name}.pdf`));
+    expect(leastLetter).toBeGreaterThanOrEqual(5);
+    expect(ink.colour).toBeLessThan(0.5);
+    expect(ink.mean).toBeGreaterThan(200);
+    expect(ink.darkest).toBeLessThan(90);
+  }
+
   it('tell of each tank who lives there and since when, four to a page in true millimetres', async () => {
     await page.goto(`${club.url}/cards?pairings=${tanks.map(({ id }) => id).join(',')}`);
     await page.getByText('5 cards').waitFor();
     await club.look(page, 'cards-desk');
     await expectAccessible(page, 'cards');
     const { info, text, pictures } = await printed('tanks');
+    await expectBlackOnWhite('tanks');
     expect(info).toMatch(/Pages:\s+2\n/);
     expect(info).toMatch(/Page size:\s+59[45](\.\d+)? x 84[12](\.\d+)? pts/);
     for (const { members } of tanks)
@@ -92,6 +103,7 @@ describe.skipIf(chromium === null)('cards for tanks and clutches', () => {
     await page.goto(`${club.url}/cards?clutches=${clutches.map(({ id }) => id).join(',')}`);
     await page.getByLabel('paper').selectOption({ label: 'Letter, 3 index cards of 127 × 76.2 mm' });
     const { info, text, pictures } = await printed('clutches');
+    await expectBlackOnWhite('clutches');
     expect(info).toMatch(/Pages:\s+1\n/);
     expect(info).toMatch(/Page size:\s+61[12](\.\d+)? x 79[12](\.\d+)? pts/);
     for (const { laid } of clutches) expect(text).toContain(laid);

@@ -1,7 +1,11 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectAccessible, findChromium } from '../support/browser.ts';
 import { DemoClub } from '../support/demo-club.ts';
+import { paperSizes, printPage } from '../support/printed.ts';
 
 const chromium = findChromium();
 
@@ -9,15 +13,20 @@ const chromium = findChromium();
 describe.skipIf(chromium === null)('the audit of a line', () => {
   let club: DemoClub;
   let page: Page;
+  let folder: string;
 
   const look = (name: string): Promise<void> => club.look(page, name);
 
   beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'linekeeper-audit-'));
     club = await DemoClub.open(chromium);
     page = await club.page();
   });
 
-  afterAll(() => club.close());
+  afterAll(async () => {
+    await club.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
 
   it('is opened from the page of the line and tells the flags, what clears them, and what to find out first', async () => {
     await page.goto(`${club.url}/lines`);
@@ -39,26 +48,33 @@ describe.skipIf(chromium === null)('the audit of a line', () => {
     await expectAccessible(page, 'the audit of a line at night');
   });
 
-  it('prints on A4 without what is only for the screen, and is there as a PDF and a CSV', async () => {
+  it('is there as a PDF and a CSV', async () => {
     await page.evaluate(() => delete document.documentElement.dataset['theme']);
     for (const kind of ['PDF', 'CSV']) {
       const link = page.getByRole('link', { name: kind, exact: true });
       expect(await link.getAttribute('href')).toMatch(new RegExp(`/audit\\.${kind.toLowerCase()}$`));
     }
-    await page.emulateMedia({ media: 'print' });
-    await page.setViewportSize({ width: 794, height: 1123 });
-    expect(await page.getByRole('navigation').first().isVisible()).toBe(false);
-    expect(await page.getByRole('link', { name: 'PDF', exact: true }).isVisible()).toBe(false);
-    await page.getByRole('columnheader', { name: 'cleared by' }).waitFor();
-    const folder = process.env['LOOK_AT'];
-    if (folder)
-      await page.pdf({
-        path: `${folder}/audit-print.pdf`,
-        format: 'A4',
-        margin: { top: '16mm', bottom: '16mm', left: '16mm', right: '16mm' },
-      });
-    await page.emulateMedia({ media: 'screen' });
   });
+
+  it.each(['a4', 'letter'] as const)(
+    'is printed black on white on %s, whatever the theme of the screen',
+    async (paper) => {
+      await page.evaluate(() => (document.documentElement.dataset['theme'] = 'night'));
+      const { pages, size, text, leastLetter, ink } = await printPage(page, folder, `audit-${paper}`, paper);
+      await page.evaluate(() => delete document.documentElement.dataset['theme']);
+      expect(size).toEqual(paperSizes[paper]);
+      expect(pages).toBeGreaterThan(1);
+      expect(pages).toBeLessThan(12);
+      for (const head of ['Flags', 'cleared by', 'What to find out first', 'Blood from outside the line'])
+        expect(text).toContain(head);
+      // what is only for the screen stays there
+      expect(text).not.toMatch(/Find or do anything|\bCSV\b/);
+      expect(leastLetter).toBeGreaterThanOrEqual(5);
+      expect(ink.colour).toBeLessThan(0.5);
+      expect(ink.mean).toBeGreaterThan(220);
+      expect(ink.darkest).toBeLessThan(90);
+    },
+  );
 
   it('reads on a phone of 320 px without being pushed aside', async () => {
     await page.setViewportSize({ width: 320, height: 700 });
