@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { explainedFigures, figureHelp } from '../../client/src/lib/figures/figure-help.ts';
+import { explainedFigures } from '../../client/src/lib/figures/explained-figures.ts';
+import { figureHelp } from '../../client/src/lib/figures/figure-help.ts';
 import { filtersOf, measuresAddress } from '../../client/src/lib/records/register-filters.ts';
 import {
   choiceInWords,

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { figureHelp, type ExplainedFigure } from '../../../client/src/lib/figures/figure-help.ts';
+import type { ExplainedFigure } from '../../../client/src/lib/figures/explained-figures.ts';
+import { figureHelp } from '../../../client/src/lib/figures/figure-help.ts';
 import { percent } from '../../../client/src/lib/ui/figures.ts';
+import { alleleRetention } from '../../../api/lineage/kernel/allele-retention.ts';
 import { ancestralInbreeding } from '../../../api/lineage/kernel/ancestral-inbreeding.ts';
 import { collectAncestry } from '../../../api/lineage/kernel/ancestry.ts';
 import { completenessIndex } from '../../../api/lineage/kernel/completeness.ts';
@@ -76,6 +78,32 @@ describe('the worked examples of the help page are what the kernel computes', ()
     const diversity = setDiversity(pedigree, inbreeding, ancestry, genePool(pedigree, ancestry, members));
     expect(percent(diversity?.meanKinship ?? NaN)).toBe(told('mean-kinship'));
     expect(percent(diversity?.geneDiversity ?? NaN)).toBe(told('gene-diversity'));
+  });
+
+  it('what one young by a male from elsewhere adds to a line of two founders', () => {
+    const { pedigree, inbreeding } = family(3, [pair(2, 1)]);
+    const diversityOf = (...animals: number[]): number => {
+      const members = Int32Array.from(animals);
+      const ancestry = collectAncestry(pedigree, inbreeding.order, members);
+      return setDiversity(pedigree, inbreeding, ancestry, genePool(pedigree, ancestry, members))?.geneDiversity ?? NaN;
+    };
+    const points = 100 * (diversityOf(0, 1, 3) - diversityOf(0, 1));
+    expect(`+${points.toFixed(2)} points`).toBe(told('added-diversity'));
+  });
+
+  it('what a founder and two of its grandyoung are worth, and what two young keep of its genes', () => {
+    const lived = family(4, [pair(0, 1), pair(4, 2), pair(4, 3)]);
+    const worthOf = Int32Array.of(0, 5, 6);
+    const ancestry = collectAncestry(lived.pedigree, lived.inbreeding.order, worthOf);
+    const { through } = genePool(lived.pedigree, ancestry, worthOf);
+    expect(String((through[ancestry.find(0)] ?? NaN) * worthOf.length)).toBe(told('living-worth'));
+
+    const { pedigree, inbreeding } = family(3, [pair(0, 1), pair(0, 2)]);
+    const members = Int32Array.of(3, 4);
+    const young = collectAncestry(pedigree, inbreeding.order, members);
+    const kept = alleleRetention(pedigree, young, genePool(pedigree, young, members), members);
+    expect(kept.isExact).toBe(true);
+    expect(percent(kept.retained[young.find(0)] ?? NaN)).toBe(told('genes-kept'));
   });
 
   it('founder genome equivalents of four founders, whose mean kinship is 12.5 %', () => {

@@ -1,27 +1,5 @@
 import { word } from '../words/word.ts';
-/** Figures that the screens explain; each is also the anchor of its section on the help page. */
-export const explainedFigures = [
-  'inbreeding',
-  'inbreeding-range',
-  'partial-inbreeding',
-  'ancestral-inbreeding',
-  'mean-inbreeding',
-  'increase',
-  'effective-size',
-  'kinship',
-  'mean-kinship',
-  'gene-diversity',
-  'founder-genomes',
-  'effective-founders',
-  'effective-ancestors',
-  'shares',
-  'traced-share',
-  'depth',
-  'completeness',
-  'completeness-index',
-  'filial-generation',
-] as const;
-export type ExplainedFigure = (typeof explainedFigures)[number];
+import type { ExplainedFigure } from './explained-figures.ts';
 
 /** What stands beside a figure, and on the help page. */
 export interface FigureHelp {
@@ -208,6 +186,23 @@ export const figureHelp: Readonly<Record<ExplainedFigure, FigureHelp>> = {
       ],
     },
   },
+  'added-diversity': {
+    name: 'adds to the line',
+    what: 'How much gene diversity a line has more, or less, once one young of a proposed pair or one animal from elsewhere is counted among its living.',
+    unit: 'points; one point is one in a hundred of gene diversity',
+    range: 'above 0 it brings what is rare, below 0 more of what is common',
+    source: 'the difference of two gene diversities: Nei (1973), with the mean kinship of Ballou & Lacy (1995)',
+    caution: countsOnlyRecords,
+    example: {
+      given:
+        'A pair of unrelated founders is the whole line. The female has one young by an unrelated male from elsewhere.',
+      rows: [
+        ['gene diversity of the two', '75\u202f%'],
+        ['of the three: 1 − 2/9', '77.78\u202f%'],
+        ['adds to the line', '+2.78 points'],
+      ],
+    },
+  },
   'founder-genomes': {
     name: 'founder genome equivalents',
     what: 'So many unrelated founders would hold as much diversity as these animals do: 1/(2 × mean kinship).',
@@ -266,6 +261,38 @@ export const figureHelp: Readonly<Record<ExplainedFigure, FigureHelp>> = {
       rows: [
         ['A, ½ × 1 + ½ × ½', '75\u202f%'],
         ['B, ½ × ½', '25\u202f%'],
+      ],
+    },
+  },
+  'living-worth': {
+    name: 'as much as so many animals',
+    what: 'What all living animals carry of a source or a founder, their expected shares added up: as much of it as so many whole animals would carry.',
+    unit: 'animals (need not be whole)',
+    range: '0, where nothing of it lives, upwards',
+    source: 'sum of the expected shares of the gene pool: Lacy (1989)',
+    caution: 'Many small shares may all be of the same genes; genes still there tells that.',
+    example: {
+      given: 'A founder lives, and two of its grandyoung.',
+      rows: [
+        ['the founder', '1'],
+        ['two grandyoung, 2 × ¼', '0.5'],
+        ['as much as so many animals', '1.5'],
+      ],
+    },
+  },
+  'genes-kept': {
+    name: 'genes still there',
+    what: 'Of the two copies of each gene that a founder had, the part that some living animal still carries: the chance that any one of them is not lost.',
+    unit: 'a probability, printed in per cent',
+    range: '0 to 100\u202f%; 100\u202f% while the founder itself lives',
+    source: 'MacCluer et al. (1986), by counting every way of descent, or by dropping genes where there are too many',
+    caution: 'What no living animal carries is lost for good, unless it lives on outside this register.',
+    example: {
+      given: 'A founder is dead; two of its young live.',
+      rows: [
+        ['a copy does not reach the one, ½', '50\u202f%'],
+        ['nor the other, ½ × ½', '25\u202f%'],
+        ['genes still there', '75\u202f%'],
       ],
     },
   },

@@ -56,6 +56,11 @@ export const glossary: readonly { readonly title: string; readonly entries: read
         meaning: 'An animal of the same clutch.',
       },
       {
+        id: 'sire',
+        term: 'Sire and dam',
+        meaning: 'The father and the mother of a clutch.',
+      },
+      {
         id: 'out-of-water',
         term: 'Out of water',
         meaning: 'The day on which a froglet left the water on four legs.',
@@ -134,6 +139,17 @@ export const glossary: readonly { readonly title: string; readonly entries: read
         meaning: 'A label that somebody made up for a look. It says nothing about a place.',
       },
       {
+        id: 'cross',
+        term: 'Cross',
+        meaning:
+          'Young of parents of different lines, and the kind of line that is bred from such young. No label of a place carries over to them.',
+      },
+      {
+        id: 'unlabelled',
+        term: 'Unlabelled',
+        meaning: 'The kind of line whose animals came without a name.',
+      },
+      {
         id: 'claim',
         term: 'Claim',
         meaning: 'What somebody says about where a source, a line or an animal comes from.',
@@ -143,6 +159,18 @@ export const glossary: readonly { readonly title: string; readonly entries: read
         term: 'Evidence',
         meaning:
           'A paper that supports or contradicts a claim. It counts once a registrar who did not bring it has accepted it.',
+      },
+      {
+        id: 'primary-paper',
+        term: 'Primary paper',
+        meaning:
+          'A collecting or export permit that names the place, a field note of the collector, or a publication on that shipment.',
+      },
+      {
+        id: 'secondary-paper',
+        term: 'Secondary paper',
+        meaning:
+          'A paper that repeats what others said: the list of an importer, an invoice, a letter of a keeper from before.',
       },
       {
         id: 'standing',
@@ -181,6 +209,11 @@ export const glossary: readonly { readonly title: string; readonly entries: read
         meaning: 'No claim is recorded.',
       },
       {
+        id: 'acknowledged',
+        term: 'Acknowledged',
+        meaning: 'A mark that a registrar has looked at, with a reason. It still stands and still shows.',
+      },
+      {
         id: 'flag',
         term: 'Mark',
         meaning:
@@ -211,6 +244,18 @@ export const glossary: readonly { readonly title: string; readonly entries: read
         term: 'Private',
         meaning:
           'Seen by its keeper and the registrars alone. A private animal still counts in everybody’s figures, without a name.',
+      },
+      {
+        id: 'plan',
+        term: 'Plan',
+        meaning:
+          'Proposed pairings of a line, reckoned under conditions that are kept with it. It pairs nobody by itself.',
+      },
+      {
+        id: 'species-profile',
+        term: 'Species profile',
+        meaning:
+          'What is usual for a species: days to hatching, size, age at breeding, each with its source. Outside of it the register warns; it never forbids.',
       },
       {
         id: 'transfer',

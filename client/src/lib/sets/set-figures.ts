@@ -1,5 +1,5 @@
 import type { LineageSet } from '../api/types.ts';
-import type { ExplainedFigure } from '../figures/figure-help.ts';
+import type { ExplainedFigure } from '../figures/explained-figures.ts';
 import { counted, decimals, grouped, percent, percentRange } from '../ui/figures.ts';
 import { word } from '../words/word.ts';
 
