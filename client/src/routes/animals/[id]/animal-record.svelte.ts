@@ -1,5 +1,6 @@
 // Maps and sets here are replaced whole, never changed in place.
 /* eslint-disable svelte/prefer-svelte-reactivity */
+import { invalidate } from '$app/navigation';
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
 import type { Individual, Inbreeding, Lineage, StandingShare } from '$lib/api/types.ts';
@@ -16,7 +17,7 @@ export interface YoungFigures {
   standings: StandingShare[];
 }
 
-/** One animal as the page knows it: the record, what the pedigree says of it, and what is being done to it. */
+/** One animal as its page knows it: the record, what the pedigree says of it, and what is being done to it. Another animal is another one of these. */
 export class AnimalRecord {
   now = $state.raw<Individual>() as Individual;
   lineage = $state.raw<Lineage | null>(null);
@@ -38,20 +39,14 @@ export class AnimalRecord {
     this.#takeLineage(lineage);
   }
 
-  /** Shows another record, or the same one as it is now. */
+  /** Shows the record as it is now. */
   take(animal: Individual): void {
-    const isOther = animal.id !== this.now.id;
-    if (isOther) {
-      this.lineage = null;
-      this.youngFigures = new Map();
-      this.isEditing = false;
-    }
     this.now = animal;
-    if (isOther) this.#renewPedigree();
   }
 
-  /** Shows a record with what the pedigree says of it, as the page has read them. */
+  /** Shows the record with what the pedigree says of it, as the page has read them, for the first time or again. */
   async takeWhole(animal: Individual, lineage: Lineage | ProblemError): Promise<void> {
+    if (animal !== this.now) this.#renewPedigree();
     this.take(animal);
     this.#takeLineage(lineage);
     if (!(lineage instanceof ProblemError)) await this.#guarded(() => this.#readBeside());
@@ -68,19 +63,13 @@ export class AnimalRecord {
     this.readPedigree = (generations) => api.get<PedigreeView>(`${path}/pedigree`, { query: { generations } });
   }
 
-  async readAgain(): Promise<void> {
-    this.take(await api.get<Individual>(this.path));
-    this.#renewPedigree();
-    await this.readFigures();
-  }
+  /** Reads the animal of the page anew. An undo may come when its page was left and opened again: whatever is shown then is read. */
+  readonly readAgain = (): Promise<void> => invalidate('record:individual');
 
   /** Reads what the pedigree says; the record stays usable when that fails. */
   async readFigures(): Promise<void> {
-    const { id } = this.now;
     await this.#guarded(async () => {
-      const lineage = await api.get<Lineage>(`${this.path}/lineage`);
-      if (id !== this.now.id) return;
-      this.#takeLineage(lineage);
+      this.#takeLineage(await api.get<Lineage>(`${this.path}/lineage`));
       await this.#readBeside();
     });
   }
@@ -120,7 +109,7 @@ export class AnimalRecord {
     const { name } = this;
     this.take(answer);
     const words = `${name} changed: ${Object.keys(fields).map(fieldInWords).join(', ')}.`;
-    undoOffer.offer(words, answer, () => this.readAgain());
+    undoOffer.offer(words, answer, this.readAgain);
     await this.readAgain();
   }
 }
