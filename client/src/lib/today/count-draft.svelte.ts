@@ -6,7 +6,8 @@ import { tadpolesLeft } from './today-words.ts';
 
 /** A count at the tank: how many hatched, or left the water, on which day, and how many were lost. */
 export class CountDraft {
-  readonly clutch: ClutchItem;
+  /** What is counted on: as it was read, and after a count of this form as that was written. */
+  clutch = $state.raw<ClutchItem>() as ClutchItem;
   /** How many hatched; of tadpoles how many leave the water now. */
   count = $state('');
   lost = $state('');
