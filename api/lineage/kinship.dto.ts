@@ -1,5 +1,8 @@
 import { ArrayMinSize } from 'class-validator';
-import { TextListField } from '../platform/fields.ts';
+import { FlagField, TextListField } from '../platform/fields.ts';
+
+/** Most animals of which all young are told: each two of them have a figure of their own. */
+export const YOUNG_MOST = 60;
 
 /** Animals whose kinships are wanted. */
 export class KinshipRequest {
@@ -10,6 +13,12 @@ export class KinshipRequest {
   })
   @ArrayMinSize(1, { message: 'must name at least one animal' })
   individuals: string[];
+
+  @FlagField({
+    optional: true,
+    description: `Also tell what young of each two would be: F with its range and what it rests on; of at most ${YOUNG_MOST} animals. Not if left out.`,
+  })
+  young = false;
 }
 
 /** Animals whose figures are wanted. */

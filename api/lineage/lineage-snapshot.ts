@@ -68,8 +68,14 @@ export class LineageSnapshot {
 
   /** Whether nothing is recorded above an individual that a coefficient could rest on: no source and no known parent. */
   isNothingKnown(individual: number): boolean {
-    if ((this.graph.pedigree.sourceOf[individual] ?? -1) >= 0) return false;
-    return !this.pairsOf(individual).some(({ a, b }) => a >= 0 || b >= 0);
+    const { sourceOf, clutchOf, pairStart, pairSire, pairDam } = this.graph.pedigree;
+    if ((sourceOf[individual] ?? -1) >= 0) return false;
+    const clutch = clutchOf[individual] ?? -1;
+    if (clutch < 0) return true;
+    // asked of thousands of mates at once, so without making a list of pairs
+    for (let pair = pairStart[clutch] ?? 0; pair < (pairStart[clutch + 1] ?? 0); pair++)
+      if ((pairSire[pair] ?? -1) >= 0 || (pairDam[pair] ?? -1) >= 0) return false;
+    return true;
   }
 
   /** Probability that both parents are recorded animals, 0 to 1: the rest of the coefficient counts as 0 for want of knowledge. */

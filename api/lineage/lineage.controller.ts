@@ -29,12 +29,13 @@ export class LineageController {
   @HttpCode(200)
   @ApiOperation({
     summary: 'How related some animals are to each other',
-    description: 'Up to 500 animals. Counts only what the register knows; 0 means that no common ancestor is recorded.',
+    description:
+      'Up to 500 animals; of up to 60 also what their young would be. Counts only what the register knows; 0 means that no common ancestor is recorded.',
   })
   @ApiOkResponse({ type: KinshipView })
   @ApiProblems(400, 422)
   findKinship(@Body() request: KinshipRequest): Promise<KinshipView> {
-    return this.kinships.among(request.individuals);
+    return this.kinships.among(request);
   }
 
   @Needs('ask', 'lineage')

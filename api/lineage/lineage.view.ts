@@ -116,6 +116,33 @@ export class InbreedingFigureView extends InbreedingRangeView {
   bothParentsKnown: number;
 }
 
+/** The inbreeding coefficient that young of two animals would have, and what it rests on. */
+export class YoungInbreedingView extends InbreedingRangeView {
+  @Shown({
+    description:
+      'True where a 0 rests on nothing: of one of the two neither a source nor any known parent is recorded, and nobody above both. Show "nothing known" then, never 0.',
+  })
+  nothingKnown: boolean;
+
+  @Shown({
+    description:
+      'Generations on the longest recorded path from the young to a founder: 1 where both parents are founders. Null in plans that were kept without it.',
+    type: 'integer',
+    minimum: 1,
+    nullable: true,
+  })
+  depth: number | null;
+
+  @Shown({
+    description:
+      'Generations back in which every ancestor of the young is certainly a recorded one, its parents among them. Null in plans that were kept without it.',
+    type: 'integer',
+    minimum: 1,
+    nullable: true,
+  })
+  fullDepth: number | null;
+}
+
 /** An inbreeding coefficient with the pairs it comes from. */
 export class InbreedingView extends InbreedingFigureView {
   @Shown({

@@ -142,7 +142,7 @@ describe.skipIf(chromium === null)('the page of a group', () => {
     };
 
     const one = await group('one couple', [males[0] ?? '', strangers[0] ?? '']);
-    expect(await cellsOf(one)).toEqual(['G-m1 and X-1: nothing known']);
+    expect(await cellsOf(one)).toEqual(['G-m1 and X-1: nothing known, depth 1 of 2']);
     await empty(one);
 
     const some = await group('a trio and more', [
@@ -153,8 +153,10 @@ describe.skipIf(chromium === null)('the page of a group', () => {
     ]);
     const told = await cellsOf(some);
     expect(told).toHaveLength(3 * 5);
-    expect(told.filter((text) => text.endsWith('young 25\u202f% inbred, over the limit'))).toHaveLength(8);
-    expect(told.filter((text) => text.endsWith('nothing known'))).toHaveLength(6);
+    expect(told.filter((text) => text.endsWith('young 25\u202f% inbred, depth 2 of 2, over the limit'))).toHaveLength(
+      8,
+    );
+    expect(told.filter((text) => text.includes(': nothing known, depth 1 of 2'))).toHaveLength(6);
     expect(told.filter((text) => text.endsWith('the same animal'))).toEqual(['G-u1: the same animal']);
     await expectAccessible(page, 'a grid of three by five');
     // the arrow keys walk it, and stop at its edge

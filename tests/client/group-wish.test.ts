@@ -58,12 +58,16 @@ const member = (code: string, sex: 'male' | 'female'): GroupMember => ({
 });
 const [a, b, x, y] = [member('A', 'male'), member('B', 'male'), member('X', 'female'), member('Y', 'female')];
 const range = (expected: number, least = expected, greatest = expected) => ({ expected, least, greatest });
+const young = (...figures: [number, number?, number?]) => ({
+  ...range(...figures),
+  ...{ nothingKnown: false, depth: 3, fullDepth: 2 },
+});
 const group: Group = {
   males: [a, b],
   females: [x, y],
   unsexed: [],
-  rows: [{ inbreeding: [range(0.25), range(0.125)] }, { inbreeding: [range(0.0625, 0, 0.125), range(0)] }],
-  score: { inbreeding: range(0.109375, 0, 0.25), youngMeanKinship: 0.1, cost: 0.209375, pairs: 4 },
+  rows: [{ inbreeding: [young(0.25), young(0.125)] }, { inbreeding: [young(0.0625, 0, 0.125), young(0)] }],
+  score: { inbreeding: range(0.109375, 0, 0.25), youngMeanKinship: 0.1, cost: 0.209375, pairs: 4, nothingKnown: 0 },
   takeOut: [],
   add: [],
   best: null,
@@ -74,7 +78,7 @@ const group: Group = {
 
 describe('the grid of a group', () => {
   it('goes least related first on both sides, whatever order the answer has', () => {
-    const { males, females, cells } = groupGrid(group, new Map(), 0.125);
+    const { males, females, cells } = groupGrid(group, 0.125);
     expect([males, females].map((side) => side.map(({ code }) => code))).toEqual([
       ['B', 'A'],
       ['Y', 'X'],
@@ -88,16 +92,23 @@ describe('the grid of a group', () => {
 
   it('begins with the best group, and says of each pair all that its cell shows', () => {
     const best = { males: [a], females: [y], score: group.score as NonNullable<Group['score']>, warnings: [] };
-    const { cells } = groupGrid({ ...group, best }, new Map(), 0.0625);
-    expect(cells[0]?.[0]?.words).toBe('A and Y: young 12.5\u202f% inbred, over the limit, in the best group');
-    expect(cells[1]?.[1]?.words).toBe('B and X: young 6.3\u202f% inbred, 0 to 12.5\u202f% by who the parents were');
+    const { cells } = groupGrid({ ...group, best }, 0.0625);
+    expect(cells[0]?.[0]?.words).toBe(
+      'A and Y: young 12.5\u202f% inbred, depth 2 of 3, over the limit, in the best group',
+    );
+    expect(cells[1]?.[1]?.words).toBe(
+      'B and X: young 6.3\u202f% inbred, 0 to 12.5\u202f% by who the parents were, depth 2 of 3',
+    );
     expect(cells[1]?.[1]?.range).toBe('0 to 12.5');
   });
 
   it('never calls a pair unrelated of which nothing is known', () => {
-    const figures = new Map([['Y', { inbreeding: { nothingKnown: true } } as never]]);
-    const found = groupGrid(group, figures, 0.125).cells.flat();
-    expect(found.filter(({ isBlind }) => isBlind).map(({ words }) => words)).toEqual(['B and Y: nothing known']);
+    const blind = { ...young(0), nothingKnown: true, fullDepth: 1 };
+    const rows = [{ inbreeding: [young(0.25), young(0.125)] }, { inbreeding: [young(0), blind] }];
+    const found = groupGrid({ ...group, rows }, 0.125).cells.flat();
+    expect(found.filter(({ isBlind }) => isBlind).map(({ words }) => words)).toEqual([
+      'B and Y: nothing known, depth 1 of 3',
+    ]);
   });
 });
 
@@ -105,6 +116,11 @@ describe('a group in words', () => {
   it('says what the young would be, and which sex is missing', () => {
     expect(scoreInWords(group)).toBe(
       '2.2, 4 pairs: the young would be 10.9\u202f% inbred, 0 to 25\u202f% by who breeds with whom; their mean kinship with the line 10\u202f%.',
+    );
+    const score = group.score as NonNullable<Group['score']>;
+    expect(scoreInWords({ ...group, score: { ...score, nothingKnown: 1 } })).toContain('with nothing known of 1 pair;');
+    expect(scoreInWords({ ...group, score: { ...score, nothingKnown: 4 } })).toMatch(
+      /^2\.2, 4 pairs: nothing is known of the inbreeding of the young; /,
     );
     expect(scoreInWords({ males: [], females: [x], score: null })).toContain('no male');
   });

@@ -22,14 +22,14 @@ export function removals(
 ): GroupChangeView[] {
   const [sires, dams] = [[...males.keys()], [...females.keys()]];
   const change = changeFrom(names, score);
-  return bestFirst([
+  return bestFirst(score, [
     ...males.flatMap((animal, place) => change(animal, figures.score(without(sires, place), dams))),
     ...females.flatMap((animal, place) => change(animal, figures.score(sires, without(dams, place)))),
   ]);
 }
 
 /**
- * What a group would be with one more, the best first.
+ * What a group would be with one more, the best first, then those of which nothing is recorded.
  *
  * @param most additions that would be related above it to a mate in the group are left out, 0 to 1
  */
@@ -41,7 +41,7 @@ export function additions(
 ): GroupChangeView[] {
   const [sires, dams] = [[...males.keys()], [...females.keys()]];
   const change = changeFrom(names, score);
-  return bestFirst([
+  return bestFirst(score, [
     ...maleOthers.flatMap((animal, at) => {
       const place = males.length + at;
       return figures.exceeds([place], dams, most) ? [] : change(animal, figures.score([...sires, place], dams));
@@ -63,7 +63,13 @@ function changeFrom(
 
 const without = (places: readonly number[], place: number): number[] => places.filter((other) => other !== place);
 
-const bestFirst = (changes: GroupChangeView[]): GroupChangeView[] =>
-  changes.sort(
-    (one, other) => other.gain - one.gain || (one.animal.number ?? '').localeCompare(other.animal.number ?? ''),
+/** What gains only by what nobody knows comes behind everything else. */
+const bestFirst = (score: GroupScoreView | null, changes: GroupChangeView[]): GroupChangeView[] => {
+  const isBlind = ({ after }: GroupChangeView): number => (after.nothingKnown > (score?.nothingKnown ?? 0) ? 1 : 0);
+  return changes.sort(
+    (one, other) =>
+      isBlind(one) - isBlind(other) ||
+      other.gain - one.gain ||
+      (one.animal.number ?? '').localeCompare(other.animal.number ?? ''),
   );
+};

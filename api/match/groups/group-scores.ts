@@ -12,6 +12,9 @@ export class GroupFigures implements GroupPool {
   /** Whether any of the line lives, so that mean kinships say something. */
   readonly hasLine: boolean;
   readonly #weight: number;
+  /** Of whom neither a source nor a parent is recorded, by their places. */
+  readonly #unknownMales: readonly boolean[];
+  readonly #unknownFemales: readonly boolean[];
 
   /** @param males each once, of the line of the first of them */
   constructor(snapshot: LineageSnapshot, males: readonly number[], females: readonly number[], weight: number) {
@@ -28,11 +31,20 @@ export class GroupFigures implements GroupPool {
     this.femaleMeans = Array.from(means.subarray(males.length));
     this.hasLine = line !== null;
     this.#weight = weight;
+    [this.#unknownMales, this.#unknownFemales] = [males, females].map((side) =>
+      side.map((animal) => snapshot.isNothingKnown(animal)),
+    ) as [boolean[], boolean[]];
   }
 
   /** Kinship of a male and a female, by their places. */
   #between(male: number, female: number): number {
     return this.kinship[male * this.femaleMeans.length + female] ?? 0;
+  }
+
+  /** Whether the 0 of a pair stands for want of knowledge. */
+  #isBlind(male: number, female: number): boolean {
+    const isUnknown = this.#unknownMales[male] === true || this.#unknownFemales[female] === true;
+    return isUnknown && this.#between(male, female) < ROUNDING;
   }
 
   /** Whether any pair of some males and females, by their places, is related above a limit. */
@@ -62,6 +74,10 @@ export class GroupFigures implements GroupPool {
       youngMeanKinship: this.hasLine ? youngMean : null,
       cost: youngMean + this.#weight * expected,
       pairs: pairs.length,
+      nothingKnown: males.reduce(
+        (sum, male) => sum + females.filter((female) => this.#isBlind(male, female)).length,
+        0,
+      ),
     };
   }
 }

@@ -54,12 +54,18 @@ export function groupWarnings(
     const more = some.length - told.length;
     return listed(more > 0 ? [...told, say`${more} more`] : told);
   };
+  const withNothingKnown = members.filter((animal) => snapshot.isNothingKnown(animal));
   const withDispute = members.filter((animal) => disputed.has(animal));
   return [
     ...(lines.length > 1
       ? [say`Young of this group may be crosses of ${listed(lines)}, and belong to none of them.`]
       : []),
     ...(score && pairsAbove > 0 ? [relatedInWords(pairsAbove, score.pairs, warnedAbove(request))] : []),
+    ...(withNothingKnown.length > 0
+      ? [
+          say`Neither a source nor a parent is recorded of ${named(withNothingKnown)}: in the figures that counts as unrelated, which nobody knows.`,
+        ]
+      : []),
     ...(withDispute.length > 0
       ? [say`The label of ${named(withDispute)} is disputed: the young would carry that on.`]
       : []),

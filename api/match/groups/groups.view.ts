@@ -1,4 +1,4 @@
-import { AnimalRef, AsOfView, InbreedingRangeView } from '../../lineage/lineage.view.ts';
+import { AnimalRef, AsOfView, InbreedingRangeView, YoungInbreedingView } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
 import { MateLineView } from '../breeder.view.ts';
 import { exclusionReasons, type ExclusionReason } from '../breeders.ts';
@@ -34,9 +34,9 @@ export class GroupRowView {
   @Shown({
     description:
       'F of the young with each of `females`, in their order: expected, and its range over the candidate parents of whichever of the two hatched later (Malécot 1948).',
-    type: [InbreedingRangeView],
+    type: [YoungInbreedingView],
   })
-  inbreeding: InbreedingRangeView[];
+  inbreeding: YoungInbreedingView[];
 }
 
 /** What young of a group would be, if every male is as likely the father as any other, and every female the mother. */
@@ -67,6 +67,13 @@ export class GroupScoreView {
 
   @Shown({ description: 'How many pairs the group has.', type: 'integer', minimum: 1 })
   pairs: number;
+
+  @Shown({
+    description: 'In how many of them F counts as 0 for want of knowledge alone: all of them, and nothing is known.',
+    type: 'integer',
+    minimum: 0,
+  })
+  nothingKnown: number;
 }
 
 /** What the group would be without one of its animals, or with one more. */
@@ -128,7 +135,7 @@ export class GroupView {
 
   @Shown({
     description:
-      'The group with one more grown animal of its line, the best first, at most 10; of those that would make no pair above the limit of F.',
+      'The group with one more grown animal of its line, the best first, then those of which nothing is recorded, at most 10; of those that would make no pair above the limit of F.',
     type: [GroupChangeView],
   })
   add: GroupChangeView[];

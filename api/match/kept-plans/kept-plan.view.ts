@@ -1,5 +1,5 @@
 import { OmitType } from '@nestjs/swagger';
-import { AnimalRef, AsOfView, InbreedingRangeView } from '../../lineage/lineage.view.ts';
+import { AnimalRef, AsOfView, YoungInbreedingView } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
 import { KeptRecordView } from '../../register/record.view.ts';
 import { MateLineView } from '../breeder.view.ts';
@@ -191,10 +191,10 @@ export class LivesInView {
 export class PairNowView {
   @Shown({
     description: 'F of the young today, with its range; null where an animal is no longer in the register.',
-    type: InbreedingRangeView,
+    type: YoungInbreedingView,
     nullable: true,
   })
-  inbreeding: InbreedingRangeView | null;
+  inbreeding: YoungInbreedingView | null;
 
   @Shown({ description: 'What is otherwise than then, as far as whoever asks may see it.', type: [PairChangeView] })
   changes: PairChangeView[];

@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
-import type { InbreedingRange } from '../../lineage/kernel/inbreeding.ts';
 import { kinshipRangesWith } from '../../lineage/kernel/kinship-with.ts';
 import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
+import { restsOn, type YoungInbreeding } from '../../lineage/young-inbreeding.ts';
 import { readProven } from '../../register/individuals/individual-details.queries.ts';
 import { findBreeders } from '../breeders.ts';
 import { readKeeperNames } from '../mates/keeper-names.queries.ts';
@@ -34,7 +34,7 @@ export interface PairToday {
   readonly male: AnimalFacts;
   readonly female: AnimalFacts;
   /** F of the young; null where one of the two is no longer in the register. */
-  readonly inbreeding: InbreedingRange | null;
+  readonly inbreeding: YoungInbreeding | null;
   readonly changes: readonly PairChange[];
   readonly leaves: readonly PlanLeave[];
   /** One for each leave. */
@@ -61,7 +61,7 @@ export async function readPairsToday(
 }
 
 class TodayReader {
-  readonly #ranges: ReadonlyMap<PairRow, InbreedingRange>;
+  readonly #ranges: ReadonlyMap<PairRow, YoungInbreeding>;
 
   private constructor(
     private readonly kept: KeptAnswer,
@@ -71,7 +71,7 @@ class TodayReader {
     private readonly housed: ReadonlyMap<string, readonly string[]>,
     private readonly pairings: ReadonlyMap<string, string>,
     private readonly keepersThen: ReadonlyMap<string, string>,
-    ranges: ReadonlyMap<PairRow, InbreedingRange>,
+    ranges: ReadonlyMap<PairRow, YoungInbreeding>,
   ) {
     this.#ranges = ranges;
   }
@@ -196,8 +196,8 @@ async function readBreeding(
 }
 
 /** F of the young of each pair today: the pairs of one male together. */
-function rangesToday(snapshot: LineageSnapshot, rows: readonly PairRow[]): Map<PairRow, InbreedingRange> {
-  const ranges = new Map<PairRow, InbreedingRange>();
+function rangesToday(snapshot: LineageSnapshot, rows: readonly PairRow[]): Map<PairRow, YoungInbreeding> {
+  const ranges = new Map<PairRow, YoungInbreeding>();
   const found = new Map(rows.map((row) => [row, [snapshot.find(row.maleId), snapshot.find(row.femaleId)] as const]));
   const whole = rows.filter((row) => found.get(row)?.every((number) => number >= 0));
   for (const male of new Set(whole.map((row) => found.get(row)?.[0] ?? -1))) {
@@ -206,7 +206,7 @@ function rangesToday(snapshot: LineageSnapshot, rows: readonly PairRow[]): Map<P
     const some = kinshipRangesWith(snapshot.graph.pedigree, snapshot.inbreeding, male, females);
     own.forEach((row, place) => {
       const range = some[place];
-      if (range) ranges.set(row, range);
+      if (range) ranges.set(row, restsOn(snapshot, male, females[place] ?? -1, range));
     });
   }
   return ranges;

@@ -5,6 +5,7 @@ import { factsFor, readLabelFacts } from '../../lineage/label-facts.queries.ts';
 import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
 import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
 import { sexOf } from '../../lineage/register-graph.ts';
+import { restsOn } from '../../lineage/young-inbreeding.ts';
 import { readProven } from '../../register/individuals/individual-details.queries.ts';
 import { readKeeperNames, readKeeperRegions } from './keeper-names.queries.ts';
 import { noLabel, youngLabel } from '../young-label.ts';
@@ -51,7 +52,12 @@ export async function mateViews(
       hatched: names.individual(mate)?.hatched ?? null,
       age: age && { least: age.least === null ? null : Math.max(0, age.least), greatest: age.greatest },
       proven: proven.has(ids[place] ?? ''),
-      inbreeding: ranges[place] ?? { expected: kinship, least: kinship, greatest: kinship },
+      inbreeding: restsOn(
+        snapshot,
+        animal,
+        mate,
+        ranges[place] ?? { expected: kinship, least: kinship, greatest: kinship },
+      ),
       youngMeanKinship: youngMean,
       diversityGain: gain,
       label: label ? youngLabel(snapshot, label, factsFor(facts, asked), names) : noLabel,
@@ -74,6 +80,11 @@ function warningsFor(
       : []),
     ...(isDisputed ? [say`The label of this animal is disputed: the young would carry that on.`] : []),
     ...(sex === 'unsexed' ? [say`Its sex is not known yet: it may turn out to be no mate.`] : []),
+    ...(snapshot.isNothingKnown(mate)
+      ? [
+          say`Neither a source nor a parent of this animal is recorded: it counts as unrelated, which it may not be, and stands at the end.`,
+        ]
+      : []),
     ...(age === null ? [say`Its hatching date is not recorded: check that it is grown.`] : []),
   ];
 }

@@ -10,7 +10,7 @@ export class MatesQuery extends PageQuery {
   @ChoiceField(mateOrders, {
     optional: true,
     description:
-      'Order: `kinship`, the least related first, if left out; `diversity`, first those whose young would add most to the gene diversity of the line.',
+      'Order: `kinship`, the least related first, if left out; `diversity`, first those whose young would add most to the gene diversity of the line. In both, animals of which neither a source nor a parent is recorded come last.',
   })
   sort: MateOrder = 'kinship';
 

@@ -72,11 +72,12 @@ export class MatesService {
     const names = await this.#names(snapshot, animal, excluded);
     return {
       animal: names.refOf(animal),
-      cautions: cautionsFor(own.excluded[0]?.reason, own.breeders[0]),
+      cautions: cautionsFor(own.excluded[0]?.reason, own.breeders[0], snapshot.isNothingKnown(animal)),
       kinshipTo: query.kinshipTo,
       items: await mateViews(manager, snapshot, animal, page),
       next,
       total: wanted.length,
+      nothingKnown: wanted.filter(({ isNothingKnown }) => isNothingKnown).length,
       excluded: excludedViews(excluded, names, query),
       geneDiversity: line ? 1 - line.meanKinship : null,
       asOf: snapshot.asOf,
@@ -142,14 +143,17 @@ function pageOf(
   { after, limit, sort }: MatesQuery,
 ): { page: RankedMate[]; next: string | null } {
   const cursor = `mates ${sort}`;
-  const rest = after === undefined ? mates : matesBehind(mates, decodeCursor(cursor, 3, after));
+  const rest = after === undefined ? mates : matesBehind(mates, decodeCursor(cursor, 4, after));
   const page = rest.slice(0, limit);
   const last = page.at(-1);
   return { page, next: last && rest.length > limit ? encodeCursor(cursor, last.rank) : null };
 }
 
-function matesBehind(mates: readonly RankedMate[], [first, second, serial]: readonly CursorValue[]): RankedMate[] {
-  const from: Rank = [Number(first), Number(second), Number(serial)];
+function matesBehind(
+  mates: readonly RankedMate[],
+  [last, first, second, serial]: readonly CursorValue[],
+): RankedMate[] {
+  const from: Rank = [Number(last), Number(first), Number(second), Number(serial)];
   return mates.filter(({ rank }) => compare(rank, from) > 0);
 }
 
@@ -160,12 +164,17 @@ const ownCautions: Partial<Record<MateExclusion, string>> = {
   'beyond-lifespan': say`This animal is older than its species is known to live: check whether it still does.`,
 };
 
-function cautionsFor(reason: MateExclusion | undefined, own: Breeder | undefined): string[] {
+function cautionsFor(reason: MateExclusion | undefined, own: Breeder | undefined, isNothingKnown: boolean): string[] {
   const caution = reason === undefined ? undefined : ownCautions[reason];
   return [
     ...(caution === undefined ? [] : [caution]),
     ...(own?.sex === 'unsexed'
       ? [say`The sex of this animal is not known yet: these may turn out to be no mates.`]
+      : []),
+    ...(isNothingKnown
+      ? [
+          say`Neither a source nor a parent of this animal is recorded: it counts as unrelated to everybody but its own young, which it may not be.`,
+        ]
       : []),
     ...(own?.isDisputed === true ? [say`The label of this animal is disputed: its young would carry that on.`] : []),
   ];

@@ -2,9 +2,9 @@ import { flagCodes, flagSeverities, type FlagCode, type FlagSeverity } from '../
 import {
   AnimalRef,
   AsOfView,
-  InbreedingRangeView,
   StandingShareView,
   TracedShareView,
+  YoungInbreedingView,
 } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
 import { BreederView } from '../breeder.view.ts';
@@ -49,9 +49,9 @@ export class PossibleMateView extends BreederView {
   @Shown({
     description:
       'F of the young, which is the kinship of the two (Malécot 1948), with its range over the candidate parents of whichever of the two hatched later.',
-    type: InbreedingRangeView,
+    type: YoungInbreedingView,
   })
-  inbreeding: InbreedingRangeView;
+  inbreeding: YoungInbreedingView;
 
   @Shown({
     description:
@@ -129,6 +129,14 @@ export class MatesView {
 
   @Shown({ description: 'How many mates there are in all.', type: 'integer', minimum: 0 })
   total: number;
+
+  @Shown({
+    description:
+      'Of how many of all these mates neither a source nor a parent is recorded. They would count as unrelated for want of knowledge, so they come last in either order.',
+    type: 'integer',
+    minimum: 0,
+  })
+  nothingKnown: number;
 
   @Shown({ description: 'Who was left out, by reason.', type: [ExcludedMatesView] })
   excluded: ExcludedMatesView[];

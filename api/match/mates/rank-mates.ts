@@ -14,11 +14,16 @@ export interface RankedMate {
   /** Mean kinship of the young with the living of the line; null where none lives. */
   readonly youngMean: number | null;
   readonly gain: number | null;
-  /** What it is ordered by, the first value first, the least the best; its registry serial tells equals apart. */
+  /** Whether neither a source nor a parent of it is recorded, so that its figures stand for want of knowledge. */
+  readonly isNothingKnown: boolean;
+  /**
+   * What it is ordered by, the first value first, the least the best. Whoever nothing is known of comes last: a 0 that nobody knows must not
+   * pass for the best. Its registry serial tells equals apart.
+   */
   readonly rank: Rank;
 }
 
-export type Rank = readonly [number, number, number];
+export type Rank = readonly [number, number, number, number];
 
 /** The living of the line of an animal; null without a line or where none lives. */
 export function livingLine(snapshot: LineageSnapshot, animal: number): (LivingLine & { living: Int32Array }) | null {
@@ -52,13 +57,15 @@ export function rankMates(
       const gain = line && youngMean !== null ? diversityGain(line, youngMean, kinship) : null;
       const serial = snapshot.graph.serials[breeder.animal] ?? 0;
       const loss = -(gain ?? 0);
-      const rank: Rank = order === 'kinship' ? [kinship, loss, serial] : [loss, kinship, serial];
-      return { breeder, kinship, youngMean, gain, rank };
+      const isNothingKnown = snapshot.isNothingKnown(breeder.animal);
+      const last = isNothingKnown ? 1 : 0;
+      const rank: Rank = order === 'kinship' ? [last, kinship, loss, serial] : [last, loss, kinship, serial];
+      return { breeder, kinship, youngMean, gain, isNothingKnown, rank };
     })
     .sort((one, other) => compare(one.rank, other.rank));
 }
 
 /** Compares two ranks as a list compares its rows: below 0 where the first comes first. */
 export function compare(one: Rank, other: Rank): number {
-  return one[0] - other[0] || one[1] - other[1] || one[2] - other[2];
+  return one[0] - other[0] || one[1] - other[1] || one[2] - other[2] || one[3] - other[3];
 }

@@ -5,6 +5,7 @@ import { labelEvidenceOf, toFindings, type LabelEvidence } from '../../lineage/l
 import { factsFor, readLabelFacts, type ReadFacts } from '../../lineage/label-facts.queries.ts';
 import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
 import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
+import { restsOn } from '../../lineage/young-inbreeding.ts';
 import { auditLabel } from '../../provenance/flags.ts';
 import { readProven } from '../../register/individuals/individual-details.queries.ts';
 import { exclusionWords } from '../mates/exclusion-words.ts';
@@ -143,6 +144,11 @@ class NewBloodTeller {
         ...this.#crossing(animal),
         ...breedingWarnings(breeder, sex === 'unsexed'),
         ...(housed ? [say`It lives in a pairing now, and would have to be taken out of it.`] : []),
+        ...(snapshot.isNothingKnown(animal)
+          ? [
+              say`Neither a source nor a parent of this animal is recorded: it counts as unrelated, which it may not be, and stands at the end.`,
+            ]
+          : []),
         ...((gains.unknown[place] ?? 0) > 1e-12
           ? [say`Part of its genes comes from parents nobody knows, who count as unrelated for want of knowledge.`]
           : []),
@@ -163,7 +169,12 @@ class NewBloodTeller {
     const kinship = gains.partnerKinship[place] ?? 0;
     return {
       partner: this.names.refOf(partner.animal),
-      inbreeding: range ?? { expected: kinship, least: kinship, greatest: kinship },
+      inbreeding: restsOn(
+        snapshot,
+        animal,
+        partner.animal,
+        range ?? { expected: kinship, least: kinship, greatest: kinship },
+      ),
       gain: gains.youngGain[place] ?? 0,
     };
   }

@@ -24,7 +24,7 @@ export class NewBloodQuery extends PageQuery {
   @ChoiceField(newBloodOrders, {
     optional: true,
     description:
-      'Order: `animal`, first those that add most to the gene diversity of the holding themselves; `young`, first those of whom one young with the best partner there adds most; `lacking`, first those with the greatest share from founders of which the holding has nothing. If left out `animal` for a keeper, `young` for a line.',
+      'Order: `animal`, first those that add most to the gene diversity of the holding themselves; `young`, first those of whom one young with the best partner there adds most; `lacking`, first those with the greatest share from founders of which the holding has nothing. If left out `animal` for a keeper, `young` for a line. In each, animals of which neither a source nor a parent is recorded come last.',
   })
   sort?: NewBloodOrder;
 

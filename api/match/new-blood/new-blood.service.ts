@@ -42,7 +42,7 @@ export class NewBloodService {
     const line = present(await findLine(manager, id), () => new NotFoundProblem(say`line`, id));
     const sort = query.sort ?? (query.of === 'line' ? 'young' : 'animal');
     const cursor = `new-blood ${query.of} ${sort}`;
-    const from = query.after === undefined ? null : rankOf(decodeCursor(cursor, 3, query.after).map(Number));
+    const from = query.after === undefined ? null : rankOf(decodeCursor(cursor, 4, query.after).map(Number));
     const keeperId = query.of === 'line' ? null : (query.keeperId ?? actingId).toLowerCase();
     const keepers = await readKeeperNames(manager, keeperId === null ? [] : [keeperId]);
     if (keeperId !== null && !keepers.has(keeperId)) throw unknownKeeper();
@@ -73,7 +73,12 @@ export class NewBloodService {
   }
 }
 
-const rankOf = ([value = 0, rarity = 0, serial = 0]: readonly number[]): Rank => [value, rarity, serial];
+const rankOf = ([last = 0, value = 0, rarity = 0, serial = 0]: readonly number[]): Rank => [
+  last,
+  value,
+  rarity,
+  serial,
+];
 
 function unknownKeeper(): InvalidProblem {
   return new InvalidProblem(say`This keeper is not known.`, [
@@ -107,9 +112,12 @@ function gainsQuestion(
 /** Where nothing can be told an animal comes last: no gain and no loss of diversity is as great. */
 const LAST = 2;
 
-/** Candidates in the order asked for; of equals first the one with the rarest genes of the line, then the older number. */
+/**
+ * Candidates in the order asked for; of equals first the one with the rarest genes of the line, then the older number. Whoever nothing is known
+ * of comes last, since it would gain by what nobody knows.
+ */
 function rank(
-  { graph }: LineageSnapshot,
+  snapshot: LineageSnapshot,
   { candidates }: NewBloodCandidates,
   gains: Gains,
   sort: NewBloodOrder,
@@ -120,9 +128,10 @@ function rank(
   return candidates
     .map(({ animal }, place): { place: number; rank: Rank } => {
       const value = values[place] ?? NaN;
-      const serial = graph.serials[animal] ?? 0;
+      const serial = snapshot.graph.serials[animal] ?? 0;
       const rarity = rounded(gains.lineMeanKinship[place] ?? 0);
-      return { place, rank: [Number.isNaN(value) ? LAST : -rounded(value), rarity, serial] };
+      const last = snapshot.isNothingKnown(animal) ? 1 : 0;
+      return { place, rank: [last, Number.isNaN(value) ? LAST : -rounded(value), rarity, serial] };
     })
     .sort((one, other) => compare(one.rank, other.rank));
 }

@@ -1,4 +1,4 @@
-import { AnimalRef, AsOfView, InbreedingRangeView } from '../../lineage/lineage.view.ts';
+import { AnimalRef, AsOfView, YoungInbreedingView } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
 import { BreederView, MateLineView } from '../breeder.view.ts';
 import { ExcludedMatesView, YoungFlagView } from '../mates/mates.view.ts';
@@ -36,9 +36,9 @@ export class BestYoungView {
   @Shown({
     description:
       'F of the young, which is the kinship of the two (Malécot 1948), with its range over candidate parents.',
-    type: InbreedingRangeView,
+    type: YoungInbreedingView,
   })
-  inbreeding: InbreedingRangeView;
+  inbreeding: YoungInbreedingView;
 
   @Shown({ description: 'What one young adds to the gene diversity of the holding.', minimum: -1, maximum: 1 })
   gain: number;

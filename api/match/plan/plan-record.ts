@@ -1,10 +1,11 @@
 import type { EntityManager } from 'typeorm';
-import { kinshipRangesWith } from '../../lineage/kernel/kinship-with.ts';
 import type { InbreedingRange } from '../../lineage/kernel/inbreeding.ts';
+import { kinshipRangesWith } from '../../lineage/kernel/kinship-with.ts';
 import { labelEvidenceOfYoung } from '../../lineage/label-evidence.ts';
 import { factsFor, readLabelFacts } from '../../lineage/label-facts.queries.ts';
 import type { LineageSnapshot } from '../../lineage/lineage-snapshot.ts';
 import { RecordNames, WantedNames } from '../../lineage/record-names.ts';
+import { restsOn, type YoungInbreeding } from '../../lineage/young-inbreeding.ts';
 import type { Span } from '../../register/warnings/spans.ts';
 import { exclusionReasons, type ExclusionReason } from '../breeders.ts';
 import type { YoungLabelView } from '../mates/mates.view.ts';
@@ -47,7 +48,7 @@ export interface PlanRecord {
   readonly excluded: readonly { readonly reason: ExclusionReason; readonly ids: readonly string[] }[];
   readonly plan: PlanFound;
   /** F of the young of each pair, and their label. */
-  readonly young: readonly { readonly inbreeding: InbreedingRange; readonly label: YoungLabelView }[];
+  readonly young: readonly { readonly inbreeding: YoungInbreeding; readonly label: YoungLabelView }[];
   readonly asOf: { readonly revision: number; readonly at: string };
 }
 
@@ -74,8 +75,13 @@ export async function recordPlan(manager: EntityManager, made: PlanMade): Promis
       return some.length === 0 ? [] : [{ reason, ids: some.map(({ animal }) => snapshot.idOf(animal)) }];
     }),
     plan,
-    young: plan.pairs.map(({ kinship }, place) => ({
-      inbreeding: ranges[place] ?? { expected: kinship, least: kinship, greatest: kinship },
+    young: plan.pairs.map(({ male, female, kinship }, place) => ({
+      inbreeding: restsOn(
+        snapshot,
+        animalAt(made, 'male', male),
+        animalAt(made, 'female', female),
+        ranges[place] ?? { expected: kinship, least: kinship, greatest: kinship },
+      ),
       label: labels[place] ?? noLabel,
     })),
     asOf: snapshot.asOf,

@@ -1,5 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { exclusionWords } from '../mates/exclusion-words.ts';
+import type { YoungInbreedingView } from '../../lineage/lineage.view.ts';
+import type { YoungInbreeding } from '../../lineage/young-inbreeding.ts';
 import { readKeeperNames } from '../mates/keeper-names.queries.ts';
 import type { Alternative } from './alternatives.ts';
 import { AnimalNames } from './animal-names.ts';
@@ -78,12 +80,12 @@ export class PlanTeller {
   }
 
   #pair(pair: ChosenPair, at: number): PlanPairView {
-    const { kinship, meanKinship, cost, isMove, isFixed } = pair;
+    const { meanKinship, cost, isMove, isFixed } = pair;
     const young = this.record.young[at];
     return {
       male: this.#animal('male', pair.male),
       female: this.#animal('female', pair.female),
-      inbreeding: young?.inbreeding ?? { expected: kinship, least: kinship, greatest: kinship },
+      inbreeding: this.#inbreeding(pair, young?.inbreeding),
       meanKinship,
       cost,
       isMove,
@@ -95,6 +97,14 @@ export class PlanTeller {
       why: whyChosen(pair, this.request.inbreedingTo, (side, place) => this.#nameOf(side, place)),
       warnings: this.#warnings(pair, young?.inbreeding.greatest ?? 0),
     };
+  }
+
+  /** F of the young; plans were kept before they knew how far back it goes. */
+  #inbreeding({ male, female, kinship }: ChosenPair, young: Partial<YoungInbreeding> = {}): YoungInbreedingView {
+    const two = [this.#candidate('male', male), this.#candidate('female', female)];
+    const nothingKnown = kinship < ROUNDING && two.some(({ isNothingKnown }) => isNothingKnown);
+    const range = { expected: kinship, least: kinship, greatest: kinship };
+    return { ...range, nothingKnown, depth: null, fullDepth: null, ...young };
   }
 
   #leftOut(animal: LeftOut): LeftOutView {

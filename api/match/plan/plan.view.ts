@@ -1,4 +1,4 @@
-import { AnimalRef, AsOfView, InbreedingRangeView } from '../../lineage/lineage.view.ts';
+import { AnimalRef, AsOfView, YoungInbreedingView } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
 import { BreederView, MateLineView } from '../breeder.view.ts';
 import { exclusionReasons, type ExclusionReason } from '../breeders.ts';
@@ -121,9 +121,9 @@ export class PlanPairView {
   @Shown({
     description:
       'F of the young, which is the kinship of the two (Malécot 1948), with its range over the candidate parents of whichever of the two hatched later. The limit is held against the expected one.',
-    type: InbreedingRangeView,
+    type: YoungInbreedingView,
   })
-  inbreeding: InbreedingRangeView;
+  inbreeding: YoungInbreedingView;
 
   @Shown({
     description: 'Mean kinship of the young with the living of the line: half of each parent’s, 0 to 1.',

@@ -74,6 +74,26 @@ describe('keeping a plan', () => {
     expect(again.headers['etag']).toBe('"1"');
   });
 
+  it('says that nothing is known of the young of animals without a recorded origin, in plans that were kept without it too', async () => {
+    const kept = await world.keep(line);
+    const nothing = { expected: 0, least: 0, greatest: 0, nothingKnown: true, depth: 1, fullDepth: 1 };
+    expect(kept.pairs.map(({ inbreeding, now }) => [inbreeding, now.inbreeding])).toEqual([
+      [nothing, nothing],
+      [nothing, nothing],
+    ]);
+    await api.dataSource.transaction(async (manager) => {
+      await manager.query('set local session_replication_role = replica');
+      await manager.query(
+        `update kept_plan_answer set record = jsonb_set(record, '{young,0,inbreeding}', '{"expected": 0, "least": 0, "greatest": 0}')
+          where plan_id = $1`,
+        [kept.id],
+      );
+    });
+    const [older] = (await world.read(kept)).pairs;
+    expect(older?.inbreeding).toEqual({ ...nothing, depth: null, fullDepth: null });
+    expect(older?.now.inbreeding).toEqual(nothing);
+  });
+
   it('keeps animals that were named by number under their ids', async () => {
     const named = [];
     for (const code of ['m1', 'f1'])

@@ -107,16 +107,28 @@ describe('who for this one', () => {
     expect(next).toBeNull();
     expect(total).toBe(items.length);
     const byCode = new Map(items.map((item) => [codeOf(item.animal.id), item]));
-    expect(items.map(({ inbreeding }) => inbreeding.expected)).toEqual(
-      items.map(({ inbreeding }) => inbreeding.expected).sort((one, two) => one - two),
-    );
-    // mother and full sister ¼, half-sister ⅛ (Wright 1922)
+    const ranked = items
+      .filter(({ inbreeding }) => !inbreeding.nothingKnown)
+      .map(({ inbreeding }) => inbreeding.expected);
+    expect(ranked).toEqual([...ranked].sort((one, two) => one - two));
+    // mother and full sister ¼, half-sister ⅛ (Wright 1922); the mother is a founder, so only one generation above the young is whole
     const kinship = (code: string) => byCode.get(code)?.inbreeding;
-    expect(kinship('c')).toEqual({ expected: 0.25, least: 0.25, greatest: 0.25 });
-    expect(kinship('full sister')).toEqual({ expected: 0.25, least: 0.25, greatest: 0.25 });
-    expect(kinship('half sister')).toEqual({ expected: 0.125, least: 0.125, greatest: 0.125 });
-    expect(kinship('doubtful')).toEqual({ expected: 0.0625, least: 0, greatest: 0.125 });
-    expect(kinship('unrelated')).toEqual({ expected: 0, least: 0, greatest: 0 });
+    const known = { nothingKnown: false, depth: 2, fullDepth: 2 };
+    expect(kinship('c')).toEqual({ expected: 0.25, least: 0.25, greatest: 0.25, ...known, fullDepth: 1 });
+    expect(kinship('full sister')).toEqual({ expected: 0.25, least: 0.25, greatest: 0.25, ...known });
+    expect(kinship('half sister')).toEqual({ expected: 0.125, least: 0.125, greatest: 0.125, ...known });
+    expect(kinship('doubtful')).toEqual({ expected: 0.0625, least: 0, greatest: 0.125, ...known });
+    expect(kinship('unrelated')).toEqual({ expected: 0, least: 0, greatest: 0, ...known });
+    // a founder whose source is recorded is a founder; one of nobody knows where is nothing at all
+    expect(kinship('d')).toEqual({ expected: 0, least: 0, greatest: 0, ...known, fullDepth: 1 });
+    expect(kinship('ageless')).toEqual({
+      expected: 0,
+      least: 0,
+      greatest: 0,
+      nothingKnown: true,
+      depth: 2,
+      fullDepth: 1,
+    });
     expect([...byCode.keys()].sort()).toEqual(
       [
         'ageless',
@@ -133,6 +145,23 @@ describe('who for this one', () => {
     );
   });
 
+  it('never passes want of knowledge for the best: of whom nothing is recorded comes last in either order, and says so', async () => {
+    const unknown = ['ageless', 'froglet', 'of the other', 'secret'];
+    for (const sort of ['kinship', 'diversity']) {
+      const { items, nothingKnown, total } = await mates('son', `kinshipTo=1&sort=${sort}`);
+      expect(nothingKnown).toBe(unknown.length);
+      expect(codesOf(items.slice(total - nothingKnown)).sort(), sort).toEqual(unknown);
+      for (const { animal, inbreeding, warnings } of items) {
+        expect(inbreeding.nothingKnown).toBe(unknown.includes(codeOf(animal.id)));
+        expect(warnings.some((warning) => /Neither a source nor a parent/.test(warning))).toBe(inbreeding.nothingKnown);
+      }
+    }
+    const own = await mates('ageless', 'kinshipTo=1');
+    expect(own.cautions).toContainEqual(textWith('Neither a source nor a parent of this animal'));
+    expect(own.items.length).toBeGreaterThan(1);
+    expect(own.items.every(({ inbreeding }) => inbreeding.nothingKnown)).toBe(true);
+  });
+
   it('says of each mate how old it is, whether it has bred, who keeps it, and what the young would carry', async () => {
     const { items } = await mates('son', 'kinshipTo=1');
     const mate = (code: string) => items.find(({ animal }) => animal.id === idOf(code));
@@ -144,7 +173,7 @@ describe('who for this one', () => {
     expect(mate('unrelated')?.proven).toBe(false);
     expect(mate('unrelated')?.age?.least).toBeGreaterThan(40);
     expect(mate('ageless')?.age).toBeNull();
-    expect(mate('ageless')?.warnings).toEqual([textWith('not recorded')]);
+    expect(mate('ageless')?.warnings).toEqual([textWith('Neither a source'), textWith('date is not recorded')]);
     expect(mate('of the other')).toMatchObject({ keeper: 'Other keeper', region: 'Upper valley' });
     expect(mate('unrelated')?.label.shares).toEqual([{ standing: 'stated', share: 1 }]);
     expect(mate('unrelated')?.label.flags.map(({ code }) => code)).toEqual(['label-beyond-evidence']);
@@ -169,9 +198,12 @@ describe('who for this one', () => {
   it('takes unsexed animals, disputed labels and other lines only where they are asked for, each with its warning', async () => {
     const { items, excluded } = await mates('son', 'unsexed=true&disputed=true&crossLines=true');
     const warningsOf = (code: string) => items.find(({ animal }) => animal.id === idOf(code))?.warnings;
-    expect(warningsOf('unsexed')).toEqual([textWith('sex is not known')]);
+    expect(warningsOf('unsexed')).toEqual([textWith('sex is not known'), textWith('Neither a source')]);
     expect(warningsOf('daughter of the disputed')).toEqual([textWith('disputed')]);
-    expect(warningsOf('stranger')).toEqual([textWith('cross of Quebrada Inventada and Rio Ajeno')]);
+    expect(warningsOf('stranger')).toEqual([
+      textWith('cross of Quebrada Inventada and Rio Ajeno'),
+      textWith('Neither a source'),
+    ]);
     expect(items.find(({ animal }) => animal.id === idOf('stranger'))?.label.flags[0]?.code).toBe('outside-line');
     expect(excluded.map(({ reason }) => reason)).not.toContain('other-line');
     expect(codesOf((await mates('son', `lineId=${otherLine}`)).items)).toEqual(['stranger']);
@@ -180,7 +212,8 @@ describe('who for this one', () => {
   it('says what one young of each pair adds to the diversity of the line, and it comes so', async () => {
     const before = await mates('son', 'sort=diversity&kinshipTo=1');
     expect(before.geneDiversity).toBeCloseTo(await diversityOf(lineId), 12);
-    const gains = before.items.map(({ diversityGain }) => diversityGain ?? NaN);
+    const ranked = before.items.filter(({ inbreeding }) => !inbreeding.nothingKnown);
+    const gains = ranked.map(({ diversityGain }) => diversityGain ?? NaN);
     expect(gains).toEqual([...gains].sort((one, two) => two - one));
     const doubtful = before.items.find(({ animal }) => animal.id === idOf('doubtful'));
     const clutch = await make.clutchOf(idOf('son'), idOf('doubtful'), { laid: '2024-02-10' });
@@ -222,9 +255,9 @@ describe('who for this one', () => {
   });
 
   it('warns of the asked animal itself', async () => {
-    expect((await mates('dead')).cautions).toEqual([textWith('died')]);
-    expect((await mates('infant')).cautions).toEqual([textWith('younger')]);
-    expect((await mates('unsexed')).cautions).toEqual([textWith('sex of this animal')]);
+    expect((await mates('dead')).cautions).toEqual([textWith('died'), textWith('Neither a source')]);
+    expect((await mates('infant')).cautions).toEqual([textWith('younger'), textWith('Neither a source')]);
+    expect((await mates('unsexed')).cautions).toEqual([textWith('sex of this animal'), textWith('Neither a source')]);
     expect((await mates('disputed')).cautions).toEqual([textWith('disputed')]);
     expect((await mates('son')).cautions).toEqual([]);
   });

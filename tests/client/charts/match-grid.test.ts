@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { IndividualItem } from '../../../client/src/lib/api/types.ts';
 import { printedAddition } from '../../../client/src/lib/charts/addition.ts';
 import { quartersOf } from '../../../client/src/lib/match/quarters.ts';
-import { buildGrid, sidesOf } from '../../../client/src/routes/match/kinship-table.ts';
+import { buildGrid, secondLine, sidesOf } from '../../../client/src/routes/match/kinship-table.ts';
 import { leastRelatedInWords } from '../../../client/src/routes/match/least-related.ts';
 
 function animal(code: string, sex: IndividualItem['sex']): IndividualItem {
@@ -31,11 +31,19 @@ function animal(code: string, sex: IndividualItem['sex']): IndividualItem {
 
 /** Kinships by "row column"; pairs that are not named are unrelated. */
 function grid(animals: IndividualItem[], kinships: Record<string, number>, unknown: string[] = []) {
-  const kinship = (a: string, b: string) => (a === b ? null : (kinships[`${a} ${b}`] ?? kinships[`${b} ${a}`] ?? 0));
+  const young = (a: string, b: string) => {
+    if (a === b) return null;
+    const expected = kinships[`${a} ${b}`] ?? kinships[`${b} ${a}`] ?? 0;
+    const nothingKnown = expected === 0 && [a, b].some((one) => unknown.includes(one));
+    return { ...{ expected, least: expected, greatest: expected }, ...{ nothingKnown, depth: 5, fullDepth: 2 } };
+  };
   const figures = new Map(
-    animals.map((one) => [one.id, { inbreeding: { nothingKnown: unknown.includes(one.id) }, standings: [] }]),
+    animals.map(({ id }) => [
+      id,
+      { inbreeding: { nothingKnown: unknown.includes(id) }, standings: [], depth: 4, meanKinship: 0.035 },
+    ]),
   );
-  return buildGrid(animals, new Map(), kinship, figures);
+  return buildGrid(animals, new Map(), young, figures);
 }
 
 describe('the kinship grid', () => {
@@ -54,6 +62,18 @@ describe('the kinship grid', () => {
       [0, 0.0625],
       [0.125, 0.25],
     ]);
+  });
+
+  it('tells depth and mean kinship at the heads, and below a true 0 its depth', () => {
+    const animals = [animal('A', 'male'), animal('X', 'female'), animal('Y', 'female')];
+    const made = grid(animals, { 'A X': 0.25 }, ['Y']);
+    expect([...made.rows, ...made.columns].map(({ told }) => told)).toEqual([
+      ['mk 3.5\u202f%', 'depth 4'],
+      ['mk 3.5\u202f%', 'origin unknown'],
+      ['mk 3.5\u202f%', 'depth 4'],
+    ]);
+    expect(made.cells.flat().map(secondLine)).toEqual(['', '']);
+    expect(grid(animals, {}).cells.flat().map(secondLine)).toEqual(['depth 2 of 5', 'depth 2 of 5']);
   });
 
   it('fills a disc by quarters at 0, 1/32, 1/16 and 1/8', () => {

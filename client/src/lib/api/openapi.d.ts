@@ -1486,7 +1486,7 @@ export interface paths {
         put?: never;
         /**
          * How related some animals are to each other
-         * @description Up to 500 animals. Counts only what the register knows; 0 means that no common ancestor is recorded.
+         * @description Up to 500 animals; of up to 60 also what their young would be. Counts only what the register knows; 0 means that no common ancestor is recorded.
          */
         post: operations["findKinshipLineage"];
         delete?: never;
@@ -6349,12 +6349,30 @@ export interface components {
         KinshipRequest: {
             /** @description Ids or registry numbers of 1 to 500 different animals; a withdrawn animal counts too. */
             individuals: string[];
+            /** @description Also tell what young of each two would be: F with its range and what it rests on; of at most 60 animals. Not if left out. */
+            young?: boolean;
+        };
+        YoungInbreedingView: {
+            /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
+            expected: number;
+            /** @description F if the least related candidate pair are the parents, 0 to 1. */
+            least: number;
+            /** @description F if the most related candidate pair are the parents, 0 to 1. */
+            greatest: number;
+            /** @description True where a 0 rests on nothing: of one of the two neither a source nor any known parent is recorded, and nobody above both. Show "nothing known" then, never 0. */
+            nothingKnown: boolean;
+            /** @description Generations on the longest recorded path from the young to a founder: 1 where both parents are founders. Null in plans that were kept without it. */
+            depth: number | null;
+            /** @description Generations back in which every ancestor of the young is certainly a recorded one, its parents among them. Null in plans that were kept without it. */
+            fullDepth: number | null;
         };
         KinshipView: {
             /** @description The animals, in the order they were named. */
             individuals: components["schemas"]["AnimalRef"][];
             /** @description Expected kinships φ, 0 to 1 (Malécot 1948): full and symmetric, rows and columns in the order of `individuals`; ½(1+F) where an animal meets itself. Twice them is the relationship matrix. */
             kinship: number[][];
+            /** @description What young of each two would be, in the same order, whatever their sexes; null where an animal meets itself. Null unless asked for. */
+            young: (components["schemas"]["YoungInbreedingView"] | null)[][] | null;
             /** @description The state of the register that the figures belong to. */
             asOf: components["schemas"]["AsOfView"];
         };
@@ -7271,6 +7289,10 @@ export interface components {
              */
             excluded: "not-living" | "keeper-left" | "unsexed" | "too-young" | "beyond-lifespan" | "disputed-label" | null;
         };
+        GroupRowView: {
+            /** @description F of the young with each of `females`, in their order: expected, and its range over the candidate parents of whichever of the two hatched later (Malécot 1948). */
+            inbreeding: components["schemas"]["YoungInbreedingView"][];
+        };
         InbreedingRangeView: {
             /** @description Expected inbreeding coefficient F over the candidate pairs, 0 to 1, without unit (Wright 1922). */
             expected: number;
@@ -7278,10 +7300,6 @@ export interface components {
             least: number;
             /** @description F if the most related candidate pair are the parents, 0 to 1. */
             greatest: number;
-        };
-        GroupRowView: {
-            /** @description F of the young with each of `females`, in their order: expected, and its range over the candidate parents of whichever of the two hatched later (Malécot 1948). */
-            inbreeding: components["schemas"]["InbreedingRangeView"][];
         };
         GroupScoreView: {
             /** @description F of the young: expected over the pairs, and that of the least and of the most related pair (Malécot 1948). */
@@ -7292,6 +7310,8 @@ export interface components {
             cost: number;
             /** @description How many pairs the group has. */
             pairs: number;
+            /** @description In how many of them F counts as 0 for want of knowledge alone: all of them, and nothing is known. */
+            nothingKnown: number;
         };
         GroupChangeView: {
             /** @description The animal. */
@@ -7324,7 +7344,7 @@ export interface components {
             score: components["schemas"]["GroupScoreView"] | null;
             /** @description The group without one of its animals, the best first; those it would lose a side with are left out. */
             takeOut: components["schemas"]["GroupChangeView"][];
-            /** @description The group with one more grown animal of its line, the best first, at most 10; of those that would make no pair above the limit of F. */
+            /** @description The group with one more grown animal of its line, the best first, then those of which nothing is recorded, at most 10; of those that would make no pair above the limit of F. */
             add: components["schemas"]["GroupChangeView"][];
             /** @description The best group of the size asked for, exact, of the animals that may breed and without a pair above the limit of F; null where none was asked for, or there is none. */
             best: components["schemas"]["BestGroupView"] | null;
@@ -7560,7 +7580,7 @@ export interface components {
         };
         PairNowView: {
             /** @description F of the young today, with its range; null where an animal is no longer in the register. */
-            inbreeding: components["schemas"]["InbreedingRangeView"] | null;
+            inbreeding: components["schemas"]["YoungInbreedingView"] | null;
             /** @description What is otherwise than then, as far as whoever asks may see it. */
             changes: components["schemas"]["PairChangeView"][];
             /** @description Where the two live otherwise, as far as that may be seen: they have to leave there (`moveOut`). */
@@ -7574,7 +7594,7 @@ export interface components {
         };
         KeptPlanPairView: {
             /** @description F of the young, which is the kinship of the two (Malécot 1948), with its range over the candidate parents of whichever of the two hatched later. The limit is held against the expected one. */
-            inbreeding: components["schemas"]["InbreedingRangeView"];
+            inbreeding: components["schemas"]["YoungInbreedingView"];
             /** @description Mean kinship of the young with the living of the line: half of each parent’s, 0 to 1. */
             meanKinship: number;
             /** @description What the pair adds to the sum: mean kinship + w · kinship. */
@@ -7913,7 +7933,7 @@ export interface components {
             /** @description Its hatching date (EDTF); null where none is recorded. */
             hatched: string | null;
             /** @description F of the young, which is the kinship of the two (Malécot 1948), with its range over the candidate parents of whichever of the two hatched later. */
-            inbreeding: components["schemas"]["InbreedingRangeView"];
+            inbreeding: components["schemas"]["YoungInbreedingView"];
             /** @description Mean kinship of the young with the living animals of the asked animal's line, 0 to 1: the mean of their parents' (Ballou & Lacy 1995). Null where none lives. */
             youngMeanKinship: number | null;
             /** @description What one young of the two would add to the gene diversity of the asked animal's line, 1 minus its mean kinship; below 0 where it would take from it. Null where none of the line lives. */
@@ -7951,6 +7971,8 @@ export interface components {
             next: string | null;
             /** @description How many mates there are in all. */
             total: number;
+            /** @description Of how many of all these mates neither a source nor a parent is recorded. They would count as unrelated for want of knowledge, so they come last in either order. */
+            nothingKnown: number;
             /** @description Who was left out, by reason. */
             excluded: components["schemas"]["ExcludedMatesView"][];
             /** @description Gene diversity of the living of the animal's line, 0 to 1; null where none lives. */
@@ -7972,7 +7994,7 @@ export interface components {
             /** @description The partner, of the holding. */
             partner: components["schemas"]["AnimalRef"];
             /** @description F of the young, which is the kinship of the two (Malécot 1948), with its range over candidate parents. */
-            inbreeding: components["schemas"]["InbreedingRangeView"];
+            inbreeding: components["schemas"]["YoungInbreedingView"];
             /** @description What one young adds to the gene diversity of the holding. */
             gain: number;
         };
@@ -8072,7 +8094,7 @@ export interface components {
             /** @description The female. */
             female: components["schemas"]["PlanAnimalView"];
             /** @description F of the young, which is the kinship of the two (Malécot 1948), with its range over the candidate parents of whichever of the two hatched later. The limit is held against the expected one. */
-            inbreeding: components["schemas"]["InbreedingRangeView"];
+            inbreeding: components["schemas"]["YoungInbreedingView"];
             /** @description Mean kinship of the young with the living of the line: half of each parent’s, 0 to 1. */
             meanKinship: number;
             /** @description What the pair adds to the sum: mean kinship + w · kinship. */
@@ -20969,7 +20991,7 @@ export interface operations {
                 after?: string;
                 /** @description Also count all items that match. */
                 total?: boolean;
-                /** @description Order: `kinship`, the least related first, if left out; `diversity`, first those whose young would add most to the gene diversity of the line. */
+                /** @description Order: `kinship`, the least related first, if left out; `diversity`, first those whose young would add most to the gene diversity of the line. In both, animals of which neither a source nor a parent is recorded come last. */
                 sort?: "kinship" | "diversity";
                 /** @description Greatest kinship with the animal, which is F of the young, 0 to 1; 0.125 if left out, that of half-sibs. Those above it are told as excluded. */
                 kinshipTo?: number;
@@ -21074,7 +21096,7 @@ export interface operations {
                 of?: "keeper" | "line";
                 /** @description The keeper; whoever asks if left out. Counts only with `of=keeper`. */
                 keeperId?: string;
-                /** @description Order: `animal`, first those that add most to the gene diversity of the holding themselves; `young`, first those of whom one young with the best partner there adds most; `lacking`, first those with the greatest share from founders of which the holding has nothing. If left out `animal` for a keeper, `young` for a line. */
+                /** @description Order: `animal`, first those that add most to the gene diversity of the holding themselves; `young`, first those of whom one young with the best partner there adds most; `lacking`, first those with the greatest share from founders of which the holding has nothing. If left out `animal` for a keeper, `young` for a line. In each, animals of which neither a source nor a parent is recorded come last. */
                 sort?: "animal" | "young" | "lacking";
                 /** @description Greatest kinship of an animal and its partner, which is F of their young, 0 to 1; 0.125 if left out. */
                 kinshipTo?: number;

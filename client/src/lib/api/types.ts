@@ -65,6 +65,7 @@ export type ClutchParents = ClutchItem['parents'];
 /** What the pedigree says about one animal. */
 export type Lineage = Sent['LineageView'];
 export type Inbreeding = Sent['InbreedingFigureView'];
+export type YoungInbreeding = Sent['YoungInbreedingView'];
 /** One candidate pair of parents and how related they are. */
 export type ParentPair = Sent['PairView'];
 /** Where a part of a genome begins: exactly one of source, founder and unknownParentOf. */

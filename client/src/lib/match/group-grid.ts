@@ -1,6 +1,7 @@
-import type { Figures, Group, GroupMember, Kinship, Ref } from '../api/types.ts';
+import type { Group, GroupMember, Kinship, Ref, YoungInbreeding } from '../api/types.ts';
 import { referenceName } from '../records/reference-name.ts';
 import { percent, percentRange } from '../ui/figures.ts';
+import { youngDepthInWords } from './mate-words.ts';
 
 /** An animal at the edge of a grid, with what is told of it there. */
 export type GridAnimal = Ref & Partial<Pick<GroupMember, 'keeper' | 'meanKinship'>>;
@@ -13,6 +14,8 @@ export interface GroupCell {
   readonly expected: number | null;
   /** In words where parents are uncertain, else empty. */
   readonly range: string;
+  /** How far back the young would be known, in words. */
+  readonly depth: string;
   /** Whether 0 rests on an animal of which no ancestor is recorded. */
   readonly isBlind: boolean;
   readonly isAbove: boolean;
@@ -36,7 +39,7 @@ export interface GroupGrid {
  *
  * @param limit F above which a pair is marked, 0 to 1
  */
-export function groupGrid(group: Group, figures: ReadonlyMap<string, Figures>, limit: number): GroupGrid {
+export function groupGrid(group: Group, limit: number): GroupGrid {
   const { males, females, rows, best } = group;
   const expected = (row: number, column: number): number => rows[row]?.inbreeding[column]?.expected ?? 0;
   const chosen = new Set([...(best?.males ?? []), ...(best?.females ?? [])].map(({ id }) => id));
@@ -54,25 +57,10 @@ export function groupGrid(group: Group, figures: ReadonlyMap<string, Figures>, l
       males.map((_, row) => expected(row, column)),
     ),
   );
-  const isNothingKnown = ({ id }: GroupMember): boolean => figures.get(id)?.inbreeding.nothingKnown ?? false;
   const cell = (row: number, column: number): GroupCell => {
     const [male, female] = [males[row] as GroupMember, females[column] as GroupMember];
-    const { least, greatest } = rows[row]?.inbreeding[column] ?? { least: 0, greatest: 0 };
-    const figure = expected(row, column);
-    const isBlind = figure < 1e-9 && (isNothingKnown(male) || isNothingKnown(female));
-    const isAbove = figure > limit + 1e-9;
-    const range = greatest - least > 1e-9 ? percentRange(least, greatest) : '';
-    const isPencilled = chosen.has(male.id) && chosen.has(female.id);
-    return {
-      male,
-      female,
-      expected: figure,
-      range: range.replace('\u202f%', ''),
-      isBlind,
-      isAbove,
-      isPencilled,
-      words: cellWords({ male, female, expected: figure, range, isBlind, isAbove, isPencilled }),
-    };
+    const young = rows[row]?.inbreeding[column] ?? null;
+    return cellOf(male, female, young, limit, chosen.has(male.id) && chosen.has(female.id));
   };
   return {
     males: sires.map((row) => males[row] as GroupMember),
@@ -85,19 +73,13 @@ export function groupGrid(group: Group, figures: ReadonlyMap<string, Figures>, l
  * The grid of animals that live together: males down, females across, those that are not sexed on both sides, since any two of them may be the
  * pair. Both sides go by the mean F that the young would have, then by registry number.
  *
- * @param kinship of all of them with each other
- * @param isUnknown whether nothing is recorded above an animal, by its id
+ * @param kinship of all of them with each other, with what their young would be
  * @param limit F above which a pair is marked, 0 to 1
  */
-export function housedGrid(
-  housed: readonly Ref[],
-  kinship: Kinship,
-  isUnknown: (id: string) => boolean,
-  limit: number,
-): GroupGrid {
+export function housedGrid(housed: readonly Ref[], kinship: Kinship, limit: number): GroupGrid {
   const at = new Map(kinship.individuals.map(({ id }, place) => [id, place]));
-  const expected = (one: Ref, other: Ref): number | null =>
-    one.id === other.id ? null : (kinship.kinship[at.get(one.id) ?? -1]?.[at.get(other.id) ?? -1] ?? null);
+  const young = (one: Ref, other: Ref): YoungInbreeding | null =>
+    kinship.young?.[at.get(one.id) ?? -1]?.[at.get(other.id) ?? -1] ?? null;
   const males = housed.filter(({ sex }) => sex !== 'female');
   const females = housed.filter(({ sex }) => sex !== 'male');
   const sorted = (animals: readonly Ref[], others: readonly Ref[]): Ref[] =>
@@ -105,30 +87,48 @@ export function housedGrid(
       mean(
         others.flatMap((other) => {
           const animal = animals[place];
-          return (animal && expected(animal, other)) ?? [];
+          return (animal && young(animal, other)?.expected) ?? [];
         }),
       ),
     ).map((place) => animals[place] as Ref);
   const [sires, dams] = [sorted(males, females), sorted(females, males)];
-  const cell = (male: Ref, female: Ref): GroupCell => {
-    const figure = expected(male, female);
-    const isBlind = figure !== null && figure < 1e-9 && (isUnknown(male.id) || isUnknown(female.id));
-    const facts = { isBlind, isAbove: (figure ?? 0) > limit + 1e-9, isPencilled: false, range: '' };
-    return { male, female, expected: figure, ...facts, words: cellWords({ male, female, expected: figure, ...facts }) };
-  };
+  const cell = (male: Ref, female: Ref): GroupCell => cellOf(male, female, young(male, female), limit, false);
   return { males: sires, females: dams, cells: sires.map((male) => dams.map((female) => cell(male, female))) };
 }
 
-function cellWords(cell: Omit<GroupCell, 'words'>): string {
-  const { male, female, expected, range, isBlind, isAbove, isPencilled } = cell;
-  if (expected === null) return `${referenceName(male)}: the same animal`;
+/** The cell of a pair, by what its young would be; null for an animal with itself. */
+function cellOf(
+  male: GridAnimal,
+  female: GridAnimal,
+  young: YoungInbreeding | null,
+  limit: number,
+  isPencilled: boolean,
+): GroupCell {
+  if (!young) {
+    const itself = { expected: null, range: '', depth: '', isBlind: false, isAbove: false, isPencilled: false };
+    return { male, female, ...itself, words: `${referenceName(male)}: the same animal` };
+  }
+  const { expected, least, greatest, nothingKnown: isBlind } = young;
+  const isAbove = expected > limit + 1e-9;
+  const range = greatest - least > 1e-9 ? percentRange(least, greatest) : '';
   const parts = [
     isBlind ? 'nothing known' : `young ${percent(expected)} inbred`,
     range === '' ? '' : `${range} by who the parents were`,
+    youngDepthInWords(young),
     isAbove ? 'over the limit' : '',
     isPencilled ? 'in the best group' : '',
   ];
-  return `${referenceName(male)} and ${referenceName(female)}: ${parts.filter((part) => part !== '').join(', ')}`;
+  return {
+    male,
+    female,
+    expected,
+    range: range.replace('\u202f%', ''),
+    depth: youngDepthInWords(young),
+    isBlind,
+    isAbove,
+    isPencilled,
+    words: `${referenceName(male)} and ${referenceName(female)}: ${parts.filter((part) => part !== '').join(', ')}`,
+  };
 }
 
 /** Places of animals, the one of the least value first. */

@@ -1,4 +1,6 @@
-import type { IndividualItem, Inbreeding, StandingShare } from '$lib/api/types.ts';
+import type { IndividualItem, Inbreeding, StandingShare, YoungInbreeding } from '$lib/api/types.ts';
+import { youngDepthInWords } from '$lib/match/mate-words.ts';
+import { percent, percentRange } from '$lib/ui/figures.ts';
 
 export type Side = 'row' | 'column';
 
@@ -9,6 +11,8 @@ export interface Matched {
   standings: StandingShare[];
   /** True where nothing is recorded above it, so that every kinship of it counts from nothing. */
   nothingKnown: boolean;
+  /** Mean kinship with the living of its line and depth, in words. */
+  told: string[];
 }
 
 export interface Cell {
@@ -16,8 +20,12 @@ export interface Cell {
   column: IndividualItem;
   /** Expected inbreeding of their young, 0 to 1: the kinship of the two. Null for an animal with itself. */
   expected: number | null;
-  /** One of the two has no recorded ancestors: a 0 here says nothing. */
+  /** One of the two has no recorded ancestors, and nobody above both is known: the 0 says nothing. */
   nothingKnown: boolean;
+  /** Least and greatest where parents are uncertain, in words; else empty. */
+  range: string;
+  /** How far back the young would be known, in words. */
+  depth: string;
 }
 
 export interface Grid {
@@ -30,6 +38,8 @@ export interface Grid {
 export interface Figured {
   inbreeding: Pick<Inbreeding, 'nothingKnown'>;
   standings: StandingShare[];
+  depth: number;
+  meanKinship: number | null;
 }
 
 /** The side an animal stands on: males left, females above; unsexed ones where they were put, else on the shorter side. */
@@ -52,7 +62,7 @@ export function sidesOf(animals: readonly IndividualItem[], put: ReadonlyMap<str
 export function buildGrid(
   animals: readonly IndividualItem[],
   put: ReadonlyMap<string, Side>,
-  kinship: (one: string, other: string) => number | null,
+  young: (one: string, other: string) => YoungInbreeding | null,
   figures: ReadonlyMap<string, Figured>,
 ): Grid {
   const sides = sidesOf(animals, put);
@@ -61,12 +71,13 @@ export function buildGrid(
     side: sides.get(animal.id) ?? 'row',
     standings: figures.get(animal.id)?.standings ?? [],
     nothingKnown: figures.get(animal.id)?.inbreeding.nothingKnown ?? false,
+    told: toldOf(figures.get(animal.id)),
   }));
   const rows = matched.filter((one) => one.side === 'row');
   const columns = matched.filter((one) => one.side === 'column');
   const mean = (one: Matched) => {
     const others = one.side === 'row' ? columns : rows;
-    const values = others.flatMap((other) => kinship(one.animal.id, other.animal.id) ?? []);
+    const values = others.flatMap((other) => young(one.animal.id, other.animal.id)?.expected ?? []);
     return values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
   };
   const order = (list: Matched[]) =>
@@ -78,17 +89,32 @@ export function buildGrid(
       .map(({ one }) => one);
   const sorted = { rows: order(rows), columns: order(columns) };
   const cells = sorted.rows.map((row) =>
-    sorted.columns.map((column) => ({
-      row: row.animal,
-      column: column.animal,
-      expected: kinship(row.animal.id, column.animal.id),
-      nothingKnown: row.nothingKnown || column.nothingKnown,
-    })),
+    sorted.columns.map((column) => cellOf(row.animal, column.animal, young(row.animal.id, column.animal.id))),
   );
   return { ...sorted, cells };
 }
 
+function cellOf(row: IndividualItem, column: IndividualItem, young: YoungInbreeding | null): Cell {
+  if (!young) return { row, column, expected: null, nothingKnown: false, range: '', depth: '' };
+  const { expected, least, greatest, nothingKnown } = young;
+  const range = greatest - least > 1e-9 ? percentRange(least, greatest) : '';
+  return { row, column, expected, nothingKnown, range, depth: youngDepthInWords(young) };
+}
+
+/** No figure of a pair stands without the depth of both. */
+function toldOf(figures: Figured | undefined): string[] {
+  if (!figures) return [];
+  const kinship = figures.meanKinship === null ? [] : [`mk ${percent(figures.meanKinship)}`];
+  return [...kinship, figures.inbreeding.nothingKnown ? 'origin unknown' : `depth ${figures.depth}`];
+}
+
+/** Below the figure stands its range; a true 0 has its depth there. */
+export function secondLine({ expected, range, depth, nothingKnown }: Cell): string {
+  if (range !== '') return range.replace('\u202f%', '');
+  return expected === 0 && !nothingKnown ? depth : '';
+}
+
 /** A zero that rests on an animal of which no ancestor is recorded. */
 export function isBlind(cell: Cell): boolean {
-  return cell.nothingKnown && (cell.expected ?? 0) < 1e-9;
+  return cell.nothingKnown;
 }

@@ -4,12 +4,22 @@ import { SvelteMap } from 'svelte/reactivity';
 import { nameOf } from '$lib/charts/ancestors/ancestor-table.ts';
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
-import type { Figures, Forecast, Individual, IndividualItem, Kinship, Page } from '$lib/api/types.ts';
+import type {
+  Figures,
+  Forecast,
+  Individual,
+  IndividualItem,
+  Kinship,
+  Line,
+  Page,
+  YoungInbreeding,
+} from '$lib/api/types.ts';
 import type { ReadPedigree } from '$lib/charts/ancestors/ancestor-view.svelte.ts';
 import { commonAncestors } from '$lib/charts/ancestors/loops.ts';
 import { readPedigree } from '$lib/charts/ancestors/pedigree-graph.ts';
 import type { PedigreeView } from '$lib/charts/ancestors/pedigree-view.ts';
 import { proposedYoung } from '$lib/charts/ancestors/proposed-young.ts';
+import { startingLimit } from '$lib/match/starting-limit.ts';
 import { today } from '$lib/ui/dates.ts';
 import { counted } from '$lib/ui/figures.ts';
 import { buildGrid, isBlind, type Side } from './kinship-table.ts';
@@ -21,6 +31,8 @@ export interface Through {
 }
 
 const mostAnimals = 60;
+/** Animals of a line that are taken on one side. */
+const sideMost = 12;
 
 /** The chosen animals, how related they are, and the pair that is looked at. */
 export class MatchState {
@@ -28,11 +40,13 @@ export class MatchState {
   started = $state(false);
   problem = $state('');
   /** Young more inbred than this are marked, 0 to 1. The keeper decides. */
-  limit = $state(0.0625);
+  limit = $state(startingLimit);
+  /** What was left out of a line that was too long. */
+  notice = $state('');
   forecast = $state.raw<Forecast | null>(null);
   through = $state.raw<Through[]>([]);
   readonly put = new SvelteMap<string, Side>();
-  #kinship = $state.raw<Map<string, Map<string, number>>>(new Map());
+  #young = $state.raw<Map<string, Map<string, YoungInbreeding | null>>>(new Map());
   #figures = $state.raw<Map<string, Figures>>(new Map());
   #chosen = $state<{ row: string; column: string } | null>(null);
   #asked = '';
@@ -40,9 +54,9 @@ export class MatchState {
   readonly ids = $derived(this.animals.map((animal) => animal.id));
   readonly grid = $derived(
     buildGrid(
-      this.animals.filter((animal) => this.#kinship.has(animal.id)),
+      this.animals.filter((animal) => this.#young.has(animal.id)),
       this.put,
-      (one, other) => (one === other ? null : (this.#kinship.get(one)?.get(other) ?? null)),
+      (one, other) => this.#young.get(one)?.get(other) ?? null,
       this.#figures,
     ),
   );
@@ -130,13 +144,13 @@ export class MatchState {
     const individuals = this.ids;
     if (individuals.length === 0) return;
     const [kinship, figures] = await Promise.all([
-      api.ask<Kinship>('/lineage/kinship', { individuals }),
+      api.ask<Kinship>('/lineage/kinship', { individuals, young: true }),
       api.ask<{ items: Figures[] }>('/lineage/figures', { individuals }),
     ]);
-    this.#kinship = new Map(
+    this.#young = new Map(
       kinship.individuals.map((one, i) => [
         one.id,
-        new Map(kinship.individuals.map((other, j) => [other.id, kinship.kinship[i]?.[j] ?? 0])),
+        new Map(kinship.individuals.map((other, j) => [other.id, kinship.young?.[i]?.[j] ?? null])),
       ]),
     );
     this.#figures = new Map(figures.items.map((item) => [item.id, item]));
@@ -169,11 +183,30 @@ export class MatchState {
     const offer = this.offer;
     if (!offer) return;
     await this.#guarded(async () => {
-      const query = { line: offer.lineId, sex: offer.sex, status: 'alive', sort: 'hatched', order: 'desc', limit: 12 };
-      const { items } = await api.get<Page<IndividualItem>>('/individuals', { query });
+      const { items, total } = await youngestOf(offer.lineId, offer.sex);
       const others = items.filter((item) => !this.ids.includes(item.id));
       if (others.length === 0) throw new ProblemError(0, { detail: `There are no ${offer.words} in the register.` });
       this.animals = [...this.animals, ...others];
+      this.notice =
+        total > items.length
+          ? `Of ${total} ${offer.words} the ${items.length} that hatched last were taken; left out: ${total - items.length}.`
+          : '';
+      await this.#readFigures();
+    });
+  }
+
+  /** Puts the living of a line in place of what was chosen: of each sex the youngest, as many as a grid shows at a glance. */
+  async takeLine({ id, name }: Pick<Line, 'id' | 'name'>): Promise<void> {
+    await this.#guarded(async () => {
+      const sides = await Promise.all([youngestOf(id, 'male'), youngestOf(id, 'female')]);
+      const taken = sides.flatMap(({ items }) => items);
+      const total = sides.reduce((sum, side) => sum + side.total, 0);
+      if (taken.length === 0) throw new ProblemError(0, { detail: `No living animal of ${name} has a known sex.` });
+      this.animals = taken;
+      this.notice =
+        total > taken.length
+          ? `Of ${counted(total, ['living animal', 'living animals'])} of ${name} whose sex is known the ${taken.length} that hatched last were taken; left out: ${total - taken.length}.`
+          : '';
       await this.#readFigures();
     });
   }
@@ -187,6 +220,13 @@ export class MatchState {
       this.problem = error.detail;
     }
   }
+}
+
+/** The youngest living animals of one sex of a line, and how many there are. */
+async function youngestOf(line: string, sex: 'male' | 'female'): Promise<{ items: IndividualItem[]; total: number }> {
+  const query = { line, sex, status: 'alive', sort: 'hatched', order: 'desc', limit: sideMost, total: true };
+  const { items, total } = await api.get<Page<IndividualItem>>('/individuals', { query });
+  return { items, total: total ?? items.length };
 }
 
 async function readBoth(

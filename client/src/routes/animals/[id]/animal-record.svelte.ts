@@ -13,6 +13,8 @@ import { AnimalLoops } from './animal-loops.svelte.ts';
 
 /** Figures of the young of one clutch. */
 export interface YoungFigures {
+  /** Generations above the young: no F stands without it. */
+  depth: number;
   inbreeding: Inbreeding;
   standings: StandingShare[];
 }
