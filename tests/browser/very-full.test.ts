@@ -4,7 +4,10 @@ import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } fr
 import { VeryFullClub } from '../support/very-full-club.ts';
 
 const chromium = findChromium();
-const widths = [320, 390, 1280];
+/** Phones, a tablet either way up, desks; what is on the way between them follows the same rules. */
+const widths = [320, 390, 768, 1100, 1280, 1920];
+/** At these everything is read by axe, too. */
+const read = [320, 1280];
 const seen = process.env['LOOK_AT'];
 
 /** Screens of a register with 5 000 animals in one line, 300 young of one sire, 40 claims, 60 photographs, and names without an end. */
@@ -34,11 +37,22 @@ describe.skipIf(chromium === null)('a very full register', () => {
     animal: () => `/animals/${club.ids.animal}`,
     descendants: () => `/animals/${club.ids.animal}/descendants`,
     mates: () => `/animals/${club.ids.animal}/mates`,
+    pedigree: () => `/animals/${club.ids.animal}/pedigree`,
+    round: () => `/round?animals=${club.ids.animal}`,
+    merge: () => `/merge?kept=${club.ids.animal}`,
+    cards: () => `/cards?pairings=${club.ids.pairing}&clutches=${club.ids.clutch}`,
+    scan: () => '/scan',
+    waiting: () => '/waiting',
+    check: () => '/check',
+    'a sheet from elsewhere': () => '/import/sheet',
     'a new animal': () => '/animals/new',
     lines: () => '/lines',
     line: () => `/lines/${club.ids.line}`,
     audit: () => `/lines/${club.ids.line}/audit`,
     'new blood': () => `/lines/${club.ids.line}/new-blood`,
+    plan: () => `/lines/${club.ids.line}/plan`,
+    'line over time': () => `/lines/${club.ids.line}/over-time`,
+    measures: () => '/measures?status=alive',
     species: () => '/species',
     'one species': () => `/species/${club.ids.species}`,
     sources: () => '/sources',
@@ -48,6 +62,7 @@ describe.skipIf(chromium === null)('a very full register', () => {
     pairings: () => '/pairings',
     pairing: () => `/pairings/${club.ids.pairing}`,
     'a new pairing': () => '/pairings/new',
+    clutches: () => '/clutches',
     clutch: () => `/clutches/${club.ids.clutch}`,
     'a new clutch': () => `/clutches/new?pairing=${club.ids.pairing}`,
     match: () => '/match',
@@ -81,7 +96,7 @@ describe.skipIf(chromium === null)('a very full register', () => {
         expect([name, width, await spillsOf(page)]).toEqual([name, width, []]);
         if (seen)
           await page.screenshot({ path: `${seen}/full-${name.replaceAll(' ', '-')}-${width}.png`, fullPage: true });
-        for (const theme of width === 390 ? [] : ['day', 'night']) {
+        for (const theme of read.includes(width) ? ['day', 'night'] : []) {
           await page.evaluate((to) => {
             if (to === 'night') document.documentElement.dataset['theme'] = to;
             else delete document.documentElement.dataset['theme'];
