@@ -46,6 +46,7 @@ class Keyboard {
     if (event.defaultPrevented || event.isComposing) return;
     const keys = keysOf(event);
     if (isSingle(keys) && (!this.singleKeys || isTyping(event.target) || isModalOpen())) return;
+    if (isOfPage(keys) && isModalOpen()) return;
     if ((keys === 'Enter' || keys === 'Space') && isControl(event.target)) return;
     const does = this.#find(keys);
     if (!does) return;
@@ -67,9 +68,13 @@ export const keyboard = new Keyboard();
 /** A key without another held down: it belongs to the field that one types in, but for those that no field of one line uses. */
 const isSingle = (keys: string): boolean => keys === '+' || (!keys.includes('+') && !keys.startsWith('Page'));
 
+/** Keys of the page below that a dialog over it does not need itself. */
+const isOfPage = (keys: string): boolean => keys.startsWith('Page') || keys === 'Alt+Enter';
+
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
-  (target.isContentEditable || target.matches('input:not([type=checkbox], [type=button]), select, textarea'));
+  (target.isContentEditable ||
+    target.matches('input:not([type=checkbox], [type=button]), select, textarea, [data-holds-keys]'));
 
 const isControl = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.closest('a, button, summary, input, [role=option], [role=button]') !== null;

@@ -2,21 +2,25 @@
 /* eslint-disable svelte/prefer-svelte-reactivity */
 import { api } from '../api/client.ts';
 import type { Clutch, Individual, IndividualItem, Page, Pairing } from '../api/types.ts';
+import { connection } from '../offline/connection.svelte.ts';
 
-/** Most animals that one goes through at a time. */
-const most = 1000;
+/** Most animals that one goes through at a time, and most that are read beforehand: a device keeps some 200 records. */
+const [most, ahead] = [1000, 60];
 
 /** Animals that one goes through one by one: named beforehand, or picked as one comes to them. */
 export class Round {
   /** Ids or registry numbers, in the order in which one comes to them. */
   names = $state.raw<readonly string[]>([]);
   at = $state(0);
-  /** The animal that one stands before; null while it is read, and when one is through. */
+  /** The animal that one stands before; null until the first is read, where there is none of that name, and when one is through. */
   animal = $state.raw<Individual | null>(null);
   /** Whose young or members these are. */
   title = $state('');
   /** By name: what was written of it. */
   done = $state.raw<ReadonlyMap<string, string>>(new Map());
+
+  #goings = 0;
+  #isLeft = false;
 
   readonly isThrough = $derived(this.at >= this.names.length);
   readonly name = $derived(this.names[this.at]);
@@ -24,9 +28,21 @@ export class Round {
   /** Reads which animals an address means. Throws `ProblemError`. */
   async start(parameters: URLSearchParams): Promise<void> {
     this.names = (await this.#namesIn(parameters)).slice(0, most);
-    this.at = 0;
-    this.done = new Map();
     await this.read();
+    void this.#readAhead();
+  }
+
+  /** Reads the others once, one after the other, so that the device has them where there is no network at the tanks. */
+  async #readAhead(): Promise<void> {
+    for (const name of this.names.slice(1, 1 + ahead)) {
+      if (this.#isLeft || connection.isOff) return;
+      await readAnimal(name).catch(() => null);
+    }
+  }
+
+  /** Nobody goes through them any more. */
+  leave(): void {
+    this.#isLeft = true;
   }
 
   async #namesIn(parameters: URLSearchParams): Promise<string[]> {
@@ -47,27 +63,33 @@ export class Round {
     return [...new Set((parameters.get('animals') ?? '').split(',').filter(Boolean))];
   }
 
-  /** Reads the animal that one stands before. Throws `ProblemError`. */
-  async read(): Promise<void> {
-    const { name } = this;
-    this.animal = null;
-    if (name === undefined) return;
-    const animal = await readAnimal(name);
-    if (this.name === name) this.animal = animal;
+  /** Reads the animal that one stands before anew. Throws `ProblemError`. */
+  read(): Promise<void> {
+    return this.#goTo(this.at);
   }
 
   /** Goes on or back. Throws `ProblemError`. */
-  async step(by: 1 | -1): Promise<void> {
-    this.at = Math.max(0, Math.min(this.names.length, this.at + by));
-    await this.read();
+  step(by: 1 | -1): Promise<void> {
+    return this.#goTo(Math.max(0, Math.min(this.names.length, this.at + by)));
   }
 
   /** Puts an animal next and goes to it. Throws `ProblemError`. */
-  async come(id: string): Promise<void> {
+  come(id: string): Promise<void> {
     const known = this.names.indexOf(id);
     if (known < 0) this.names = [...this.names, id];
-    this.at = known < 0 ? this.names.length - 1 : known;
-    await this.read();
+    return this.#goTo(known < 0 ? this.names.length - 1 : known);
+  }
+
+  /** The animal before stays until the next one is there, so that the form stands and a quick hand has a field to type in. */
+  async #goTo(at: number): Promise<void> {
+    const going = ++this.#goings;
+    const name = this.names[at];
+    let animal: Individual | null = null;
+    try {
+      if (name !== undefined) animal = await readAnimal(name);
+    } finally {
+      if (going === this.#goings) [this.at, this.animal] = [at, animal];
+    }
   }
 
   /** Remembers what was written of an animal, or that it was taken back. */
@@ -81,6 +103,6 @@ export class Round {
 
 async function readAnimal(name: string): Promise<Individual | null> {
   if (/^[0-9a-f]{8}-/.test(name)) return api.get<Individual>(`/individuals/${encodeURIComponent(name)}`);
-  const [found] = (await api.get<Page<IndividualItem>>('/individuals', { query: { number: name, limit: 1 } })).items;
+  const [found] = (await api.get<Page<IndividualItem>>('/individuals', { query: { number: name } })).items;
   return found ? api.get<Individual>(`/individuals/${found.id}`) : null;
 }
