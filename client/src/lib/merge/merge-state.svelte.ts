@@ -1,5 +1,6 @@
 import { api } from '../api/client.ts';
 import { Intent } from '../api/intent.ts';
+import { ProblemError } from '../api/problem.ts';
 import type { Merge, MergeComparison, MergeField, MovedCounts } from '../api/types.ts';
 import { counted } from '../ui/figures.ts';
 import { FormState } from '../ui/form-state.svelte.ts';
@@ -24,10 +25,16 @@ export class MergeState {
     const question = ++this.#questions;
     this.comparison = null;
     if (kept === '' || duplicate === '') return;
-    const answer = await this.form.run(() =>
-      api.get<MergeComparison>('/merges/comparison', { query: { kept, duplicate } }),
-    );
-    if (!answer || question !== this.#questions) return;
+    this.form.clear();
+    let answer: MergeComparison;
+    try {
+      answer = await api.get<MergeComparison>('/merges/comparison', { query: { kept, duplicate } });
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      if (question === this.#questions) await this.form.take(error);
+      return;
+    }
+    if (question !== this.#questions) return;
     this.comparison = answer;
     this.take = this.differences.filter((field) => field.kept === null).map((field) => field.field);
   }

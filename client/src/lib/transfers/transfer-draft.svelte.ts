@@ -1,5 +1,6 @@
 import { api } from '../api/client.ts';
 import { Intent } from '../api/intent.ts';
+import { ProblemError } from '../api/problem.ts';
 import type { Clutch, Individual, IndividualItem, Transfer } from '../api/types.ts';
 import type { Member } from '../people/people-types.ts';
 import { session } from '../people/session.svelte.ts';
@@ -34,21 +35,33 @@ export class TransferDraft {
   readonly form = new FormState((pointer) => ['/to', '/leftTo', '/date', '/note', '/animals'].includes(pointer));
   readonly #intent = new Intent();
 
-  /** Reads the keepers of the club, and the animals or the clutch that were asked for. */
+  /** Reads the keepers of the club, and the animals or the clutch that were asked for; what is picked or typed meanwhile stays. */
   async read(animalIds: readonly string[], clutchId: string | null): Promise<void> {
-    await this.form.run(async () => {
-      const members = await api.all<Member>('/keepers');
-      this.members = members.filter(({ id, leftAt }) => leftAt === null && id !== session.keeper?.id);
-      const found: Giveable[] = clutchId
-        ? await this.#young(clutchId)
-        : await Promise.all(
-            animalIds.slice(0, MOST).map((id) => api.get<Individual>(`/individuals/${encodeURIComponent(id)}`)),
-          );
-      const fit = found.filter(isGiveable);
-      this.left = found.length - fit.length;
-      this.animals = fit;
-      this.chosen = fit.slice(0, MOST).map(({ id }) => id);
-    });
+    try {
+      await Promise.all([this.#readMembers(), this.#readAsked(animalIds, clutchId)]);
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      await this.form.take(error);
+    }
+  }
+
+  async #readMembers(): Promise<void> {
+    const members = await api.all<Member>('/keepers');
+    this.members = members.filter(({ id, leftAt }) => leftAt === null && id !== session.keeper?.id);
+  }
+
+  async #readAsked(animalIds: readonly string[], clutchId: string | null): Promise<void> {
+    const found: Giveable[] = clutchId
+      ? await this.#young(clutchId)
+      : await Promise.all(
+          animalIds.slice(0, MOST).map((id) => api.get<Individual>(`/individuals/${encodeURIComponent(id)}`)),
+        );
+    const fit = found.filter(isGiveable);
+    this.left = found.length - fit.length;
+    const picked = this.animals.filter(({ id }) => !fit.some((animal) => animal.id === id));
+    const chosen = this.chosen.filter((id) => picked.some((animal) => animal.id === id));
+    this.animals = [...fit, ...picked];
+    this.chosen = [...fit.slice(0, MOST).map(({ id }) => id), ...chosen];
   }
 
   async #young(clutchId: string): Promise<Giveable[]> {
