@@ -50,6 +50,7 @@ export class MatchState {
   #figures = $state.raw<Map<string, Figures>>(new Map());
   #chosen = $state<{ row: string; column: string } | null>(null);
   #asked = '';
+  #readings = 0;
 
   readonly ids = $derived(this.animals.map((animal) => animal.id));
   readonly grid = $derived(
@@ -142,11 +143,14 @@ export class MatchState {
 
   async #readFigures(): Promise<void> {
     const individuals = this.ids;
+    const reading = ++this.#readings;
     if (individuals.length === 0) return;
     const [kinship, figures] = await Promise.all([
       api.ask<Kinship>('/lineage/kinship', { individuals, young: true }),
       api.ask<{ items: Figures[] }>('/lineage/figures', { individuals }),
     ]);
+    // an answer that comes late does not know the animal added last
+    if (reading !== this.#readings) return;
     this.#young = new Map(
       kinship.individuals.map((one, i) => [
         one.id,
