@@ -37,6 +37,8 @@ export class Waiting {
   #keeperName = '';
   #channel: BroadcastChannel | null = null;
   #shown: Promise<void> = Promise.resolve();
+  /** Ids of what is done, as far as it is counted; null until the queue is shown. */
+  #done: readonly string[] | null = null;
   #wait = shortest;
   #clock: ReturnType<typeof setTimeout> | undefined;
 
@@ -61,6 +63,7 @@ export class Waiting {
     this.#keeperName = keeper?.name ?? '';
     if (keeperId === this.#keeperId) return;
     this.#keeperId = keeperId;
+    this.#done = null;
     this.needsSignIn = false;
     this.#shown = this.#show();
     await this.#shown;
@@ -97,7 +100,7 @@ export class Waiting {
     const { changeQueue } = await import('./queue-store.ts');
     try {
       const queue = await changeQueue(keeperId, change);
-      if (keeperId === this.#keeperId) this.entries = queue;
+      if (keeperId === this.#keeperId) this.#take(queue);
       this.#channel?.postMessage(null);
       return queue;
     } catch (error) {
@@ -119,7 +122,8 @@ export class Waiting {
     const queue = await import('./queue.ts');
     const key = newKey();
     const after = await this.change((before) => queue.rewritten(before, id, said, key, onto));
-    if (after.find((entry) => entry.id === id)?.key !== key) throw notKept(onItsWay);
+    const entry = after.find((one) => one.id === id);
+    if (entry?.key !== key) throw notKept(entry?.state === 'done' ? isThere : onItsWay);
     if (!connection.isOff) void this.send();
   }
 
@@ -174,6 +178,15 @@ export class Waiting {
     }
   }
 
+  /** Shows the queue; what is done is counted once, whoever sent it, and after the last of what is being sent. */
+  #take(queue: Queue): void {
+    this.entries = queue;
+    if (this.isSending) return;
+    const known = this.#done;
+    this.#done = queue.filter(({ state }) => state === 'done').map(({ id }) => id);
+    if (known && this.#done.some((id) => !known.includes(id))) this.sent++;
+  }
+
   #later(): void {
     this.#clock = setTimeout(() => void this.send(), this.#wait);
     this.#wait = Math.min(longest, this.#wait * 2);
@@ -181,15 +194,12 @@ export class Waiting {
 
   async #show(): Promise<void> {
     const keeperId = this.#keeperId;
-    const before = this.entries;
     if (keeperId === null) return void (this.entries = []);
     try {
       const { readQueue } = await import('./queue-store.ts');
       const queue = await readQueue(keeperId);
       if (keeperId !== this.#keeperId) return;
-      this.entries = queue;
-      const done = (list: Queue): number => list.filter(({ state }) => state === 'done').length;
-      if (done(queue) > done(before)) this.sent++;
+      this.#take(queue);
     } catch {
       // without a store nothing waits
     }
@@ -204,6 +214,7 @@ const notKept = (detail: string): ProblemError => new ProblemError(0, { title: '
 
 const onItsWay =
   'It was sent and no answer came, so it may be in the register already. As soon as there is a connection that is known, and it can be taken back there.';
+const isThere = 'It was sent meanwhile, as it was: the register has it. Change it there.';
 const noRoom =
   'This device has no room left, so it was not kept. Leave this page open until there is a connection, or make room and write it down again.';
 const noStore =
