@@ -111,6 +111,50 @@ describe.skipIf(chromium === null)('the installed client', () => {
     expect(await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting)).toBeNull();
   });
 
+  it('shows a record of each kind seen lately, whole', async () => {
+    const first = async (list: string): Promise<string> =>
+      (await club.read<{ items: { id: string }[] }>(`${list}?limit=1`)).items[0]?.id ?? '';
+    const lines = await club.read<{ items: { id: string; name: string }[] }>('lines?limit=200');
+    const lineId = lines.items.find(({ name }) => name === 'Río Zancaval')?.id ?? '';
+    const sourceId = await first('sources');
+    await club.write('claims', { sourceId, aspect: 'locality', value: 'Invented ravine' });
+    const plan = await club.write('kept-plans', { lineId, name: 'Spring', assumptions: { pairings: 2 } });
+    const addresses = [
+      `/clutches/${await first('clutches')}`,
+      `/pairings/${await first('pairings')}`,
+      `/species/${await first('species')}`,
+      `/lines/${lineId}`,
+      `/sources/${sourceId}`,
+      `/plans/${plan.id}`,
+      '/plans',
+      '/sources',
+    ];
+    const whole = async (): Promise<string[]> => {
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      await page.waitForLoadState('networkidle');
+      await page.waitForTimeout(300);
+      return (await page.locator('main').innerText()).split('\n').filter((text) => !/may have changed/.test(text));
+    };
+    const seen = new Map<string, string[]>();
+    for (const address of addresses) {
+      await page.goto(network.url + address);
+      seen.set(address, await whole());
+    }
+    await kept(page);
+    network.cut();
+    await context.setOffline(true);
+    for (const address of addresses) {
+      await page.goto(network.url + address);
+      await page.getByText(/^Seen .*; may have changed\.$/).waitFor();
+      const now = await whole();
+      expect([address, now.filter((text) => /answer/i.test(text))]).toEqual([address, []]);
+      expect([address, seen.get(address)?.filter((text) => !now.includes(text))]).toEqual([address, []]);
+      await club.look(page, `offline${address.replaceAll('/', '-').slice(0, 12)}-phone`);
+    }
+    network.mend();
+    await context.setOffline(false);
+  });
+
   it('met no fault but the network', () => {
     expect(
       club.faults.filter((fault) => !/ERR_(INTERNET_DISCONNECTED|EMPTY_RESPONSE|CONNECTION|FAILED)/.test(fault)),

@@ -30,6 +30,17 @@ describe('what a device keeps of the register', () => {
     [`/individuals/${idOf(1)}/descendants?generations=2`, `individuals/${idOf(1)}`],
     [`/photographs?individualId=${idOf(1)}&limit=200`, `individuals/${idOf(1)}`],
     [`/clutches/${idOf(2)}`, `clutches/${idOf(2)}`],
+    [`/lines/${idOf(3)}`, `lines/${idOf(3)}`],
+    [`/lines/${idOf(3)}/label-history`, `lines/${idOf(3)}`],
+    [`/lineage/set?lineId=${idOf(3)}&status=alive`, `lines/${idOf(3)}`],
+    [`/kept-plans?lineId=${idOf(3)}&limit=5`, `lines/${idOf(3)}`],
+    [`/claims?lineId=${idOf(3)}&limit=200`, `lines/${idOf(3)}`],
+    [`/sources/${idOf(4)}/living`, `sources/${idOf(4)}`],
+    [`/individuals?sourceId=${idOf(4)}&limit=100`, `sources/${idOf(4)}`],
+    [`/claims?sourceId=${idOf(4)}&limit=200`, `sources/${idOf(4)}`],
+    [`/evidence?claimId=${idOf(5)}&limit=200`, `claims/${idOf(5)}`],
+    [`/kept-plans/${idOf(6)}`, `kept-plans/${idOf(6)}`],
+    ['/kept-plans?limit=100&total=true', 'list/kept-plans'],
     ['/pairings?limit=200', 'list/pairings'],
     ['/individuals?status=alive&limit=100', 'list/individuals'],
   ])('of %s belongs to %s', (address, record) => expect(recordOf(address)).toBe(record));
@@ -43,6 +54,8 @@ describe('what a device keeps of the register', () => {
     `/individuals/${idOf(1)}/mates`,
     '/provenance-sheets',
     `/plans/${idOf(1)}`,
+    `/lines/${idOf(1)}/audit`,
+    '/lineage/set?line=Zancaval',
   ])('does not include %s', (address) => expect(recordOf(address)).toBeNull());
 
   it('is found again as it was seen, with the time', async () => {

@@ -9,9 +9,18 @@ const ofOne = [
   new RegExp(`^/(clutches/${id})$`),
   new RegExp(`^/(pairings/${id})(/parent-corrections)?$`),
   new RegExp(`^/(species/${id})$`),
+  new RegExp(`^/(lines/${id})(/label-history)?$`),
+  new RegExp(`^/(sources/${id})(/living)?$`),
+  new RegExp(`^/(kept-plans/${id})$`),
 ];
-const ofAnimal = new RegExp(`^/(claims|photographs|transfers)\\?(?:.*&)?individualId=(${id})`);
-const lists = /^\/(individuals|pairings|clutches|species|lines|today)(\?.*)?$/;
+/** What is asked about a record by its id: its claims, their evidence, what is measured of a line, the founders from a source. */
+const about: readonly (readonly [RegExp, string])[] = [
+  [new RegExp(`^/(?:claims|photographs|transfers)\\?(?:.*&)?individualId=(${id})`), 'individuals'],
+  [new RegExp(`^/(?:claims|kept-plans|lineage/set)\\?(?:.*&)?lineId=(${id})`), 'lines'],
+  [new RegExp(`^/(?:claims|individuals)\\?(?:.*&)?sourceId=(${id})`), 'sources'],
+  [new RegExp(`^/evidence\\?(?:.*&)?claimId=(${id})`), 'claims'],
+];
+const lists = /^\/(individuals|pairings|clutches|species|lines|sources|kept-plans|today)(\?.*)?$/;
 
 /**
  * Which record an answer belongs to, as `individuals/<id>`, or the list, as `list/pairings`; null for what a device does not keep: what is
@@ -22,8 +31,10 @@ export function recordOf(address: string): string | null {
     const record = pattern.exec(address)?.[1];
     if (record !== undefined) return record;
   }
-  const animal = ofAnimal.exec(address)?.[2];
-  if (animal !== undefined) return `individuals/${animal}`;
+  for (const [pattern, kind] of about) {
+    const record = pattern.exec(address)?.[1];
+    if (record !== undefined) return `${kind}/${record}`;
+  }
   const list = lists.exec(address)?.[1];
   return list === undefined || /[?&](after|q|number)=/.test(address) ? null : `list/${list}`;
 }
