@@ -9,6 +9,7 @@ import type { ReadPedigree } from '$lib/charts/ancestors/ancestor-view.svelte.ts
 import type { PedigreeView } from '$lib/charts/ancestors/pedigree-view.ts';
 import { session } from '$lib/people/session.svelte.ts';
 import { undoOffer } from '$lib/ui/undo.svelte.ts';
+import type { Figures } from './+page.ts';
 import { AnimalLoops } from './animal-loops.svelte.ts';
 
 /** Figures of the young of one clutch. */
@@ -35,10 +36,12 @@ export class AnimalRecord {
   readonly path = $derived(`/individuals/${this.now.id}`);
   readonly name = $derived(this.now.code ?? this.now.number);
 
-  constructor(animal: Individual, lineage: Lineage | ProblemError) {
+  #readings = 0;
+
+  constructor(animal: Individual, figures: Figures | Promise<Figures>) {
     this.now = animal;
     this.#renewPedigree();
-    this.#takeLineage(lineage);
+    if (!(figures instanceof Promise)) this.#takeFigures(figures);
   }
 
   /** Shows the record as it is now. */
@@ -47,17 +50,21 @@ export class AnimalRecord {
   }
 
   /** Shows the record with what the pedigree says of it, as the page has read them, for the first time or again. */
-  async takeWhole(animal: Individual, lineage: Lineage | ProblemError): Promise<void> {
+  async takeWhole(animal: Individual, toCome: Figures | Promise<Figures>): Promise<void> {
+    const reading = ++this.#readings;
     if (animal !== this.now) this.#renewPedigree();
     this.take(animal);
-    this.#takeLineage(lineage);
-    if (!(lineage instanceof ProblemError)) await this.#guarded(() => this.#readBeside());
+    const figures = toCome instanceof Promise ? await toCome : toCome;
+    // the page was read again meanwhile
+    if (reading !== this.#readings) return;
+    this.#takeFigures(figures);
+    if (!(figures instanceof ProblemError)) await this.#guarded(() => this.#readBeside());
   }
 
   /** The figures of before stay where the new ones did not come. */
-  #takeLineage(lineage: Lineage | ProblemError): void {
-    if (!(lineage instanceof ProblemError)) this.lineage = lineage;
-    this.problem = lineage instanceof ProblemError ? lineage.detail : '';
+  #takeFigures(figures: Figures): void {
+    if (!(figures instanceof ProblemError)) this.lineage = figures;
+    this.problem = figures instanceof ProblemError ? figures.detail : '';
   }
 
   #renewPedigree(): void {
@@ -71,7 +78,7 @@ export class AnimalRecord {
   /** Reads what the pedigree says; the record stays usable when that fails. */
   async readFigures(): Promise<void> {
     await this.#guarded(async () => {
-      this.#takeLineage(await api.get<Lineage>(`${this.path}/lineage`));
+      this.#takeFigures(await api.get<Lineage>(`${this.path}/lineage`));
       await this.#readBeside();
     });
   }
