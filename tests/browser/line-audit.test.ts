@@ -54,6 +54,8 @@ describe.skipIf(chromium === null)('the audit of a line', () => {
       const link = page.getByRole('link', { name: kind, exact: true });
       expect(await link.getAttribute('href')).toMatch(new RegExp(`/audit\\.${kind.toLowerCase()}$`));
     }
+    const letter = page.getByRole('link', { name: 'PDF, Letter' });
+    expect(await letter.getAttribute('href')).toMatch(/\/audit\.pdf\?paper=letter$/);
   });
 
   it.each(['a4', 'letter'] as const)(

@@ -1,5 +1,5 @@
 import { flagSeverities, type FlagCode, type FlagSeverity, type LabelKind } from '../../../shared/vocabulary.ts';
-import { Paper, type Column } from '../../platform/pdf/paper.ts';
+import { Paper, type Column, type PaperSize } from '../../platform/pdf/paper.ts';
 import { percent } from '../../provenance/flag-words.ts';
 import { animalName, counted, grouped } from './audit-paper-words.ts';
 import { writeYears } from './audit-paper-years.ts';
@@ -12,6 +12,7 @@ export interface AuditPaper {
   readonly club: string | null;
   /** When it is made, RFC 3339. */
   readonly made: string;
+  readonly size: PaperSize;
 }
 
 /** How many things a list on paper names; the rest is counted. */
@@ -45,9 +46,9 @@ const flagNames: Readonly<Record<FlagCode, string>> = {
 };
 
 /** The audit of a line as a PDF: what its page says, in the same words, with bounded lists. */
-export async function auditPaper({ audit, club, made }: AuditPaper): Promise<Uint8Array> {
+export async function auditPaper({ audit, club, made, size }: AuditPaper): Promise<Uint8Array> {
   const title = `Audit of ${audit.line.name}`;
-  const paper = new Paper(title, new Date(made));
+  const paper = new Paper(title, new Date(made), size);
   const { revision, at } = audit.asOf;
   const state = `revision ${revision} of the register, ${momentOf(at)}`;
   paper.title(title);

@@ -1,10 +1,11 @@
-import { Controller, Get, Inject, Param, Req, Res, StreamableFile } from '@nestjs/common';
+import { Controller, Get, Inject, Param, Query, Req, Res, StreamableFile } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { Needs } from '../../people/permission.guard.ts';
 import { asking, Costs } from '../../platform/allowances.ts';
 import { ApiProblems } from '../../platform/api-problems.ts';
 import { signalOf } from '../../platform/given-up.ts';
+import { AuditPaperQuery } from './audit-paper.dto.ts';
 import { LineAuditService } from './line-audit.service.ts';
 import { LineAuditView } from './line-audit.view.ts';
 
@@ -59,15 +60,19 @@ export class LineAuditController {
   @ApiOperation({
     summary: 'Audit of a line as a PDF',
     description:
-      'The same as `audit`, in A4 pages, tagged for screen readers. Long lists are cut, and say how many more there are. Written in a thread.',
+      'The same as `audit`, in pages of A4 or Letter, tagged for screen readers. Long lists are cut, and say how many more there are. Written in a thread.',
   })
   @ApiOkResponse({
     description: 'The document.',
     content: { 'application/pdf': { schema: { type: 'string', format: 'binary', description: 'A PDF.' } } },
   })
-  @ApiProblems(404, 503)
-  async getPaper(@Param('id') id: string, @Req() request: Request): Promise<StreamableFile> {
-    const paper = await this.audits.paper(id, signalOf(request));
+  @ApiProblems(404, 422, 503)
+  async getPaper(
+    @Param('id') id: string,
+    @Query() query: AuditPaperQuery,
+    @Req() request: Request,
+  ): Promise<StreamableFile> {
+    const paper = await this.audits.paper(id, query.paper ?? 'a4', signalOf(request));
     return new StreamableFile(paper, {
       type: 'application/pdf',
       disposition: 'attachment; filename="line-audit.pdf"',

@@ -15,6 +15,7 @@ import { RecordNames } from '../record-names.ts';
 import { Snapshots } from '../snapshots.service.ts';
 import type { AuditInput } from './audit-input.ts';
 import type { LineAudit } from './audit-line.ts';
+import type { PaperSize } from '../../platform/pdf/paper.ts';
 import type { AuditPaper } from './audit-paper.ts';
 import { auditView, namesWanted } from './audit-view.ts';
 import { countByKeeper, findAuditedMembers, readMemberRows } from './audited-members.queries.ts';
@@ -71,10 +72,10 @@ export class LineAuditService {
   }
 
   /** The same audit as a PDF, written in a thread. Errors as for `get`. */
-  async paper(id: string, signal?: AbortSignal): Promise<Uint8Array> {
+  async paper(id: string, size: PaperSize, signal?: AbortSignal): Promise<Uint8Array> {
     const audit = await this.get(id, signal);
     const club = (await readClub(this.dataSource.manager))?.name ?? null;
-    return this.#run(paper, { audit, club, made: new Date().toISOString() }, signal);
+    return this.#run(paper, { audit, club, made: new Date().toISOString(), size }, signal);
   }
 
   #run<Input, Result>(task: LongTaskModule<Input, Result>, input: Input, signal?: AbortSignal): Promise<Result> {

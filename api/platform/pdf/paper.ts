@@ -1,9 +1,8 @@
 import PDFDocument from 'pdfkit';
 import { fontFile, runsOf, type Face, type Run } from './paper-fonts.ts';
 
-/** Lengths in points, 1/72 inch; A4. */
+/** Lengths in points, 1/72 inch. */
 const MARGIN = 48;
-const WIDTH = 595.28 - 2 * MARGIN;
 const FOOT = 36;
 const INK = '#1d1a16';
 const QUIET = '#5d564c';
@@ -51,8 +50,12 @@ export interface Drawing {
   shape(outline: string, x: number, y: number, times: number): void;
 }
 
+/** Papers that a document is written for. */
+export const paperSizes = ['a4', 'letter'] as const;
+export type PaperSize = (typeof paperSizes)[number];
+
 /**
- * A document of A4 pages that is written from top to bottom, tagged for screen readers: headings, paragraphs, lists and tables have their
+ * A document that is written from top to bottom, tagged for screen readers: headings, paragraphs, lists and tables have their
  * meaning, and what only repeats or decorates has none. Fonts are embedded.
  */
 export class Paper {
@@ -60,11 +63,13 @@ export class Paper {
   readonly #whole: Element;
   readonly #chunks: Buffer[] = [];
   readonly #done: Promise<void>;
+  /** Between the margins. */
+  readonly #width: number;
   #y = MARGIN;
 
-  constructor(title: string, made: Date) {
+  constructor(title: string, made: Date, size: PaperSize = 'a4') {
     this.#document = new PDFDocument({
-      size: 'A4',
+      size: size === 'a4' ? 'A4' : 'LETTER',
       margin: 0,
       tagged: true,
       lang: 'en',
@@ -73,6 +78,7 @@ export class Paper {
       bufferPages: true,
       info: { Title: title, Creator: 'Linekeeper', Producer: 'Linekeeper', CreationDate: made },
     });
+    this.#width = this.#document.page.width - 2 * MARGIN;
     this.#document.on('data', (chunk: Buffer) => this.#chunks.push(chunk));
     this.#done = new Promise((resolve) => this.#document.on('end', resolve));
     this.#whole = this.#document.struct('Document');
@@ -103,7 +109,7 @@ export class Paper {
     const list = this.#add(this.#whole, 'L');
     for (const item of items) {
       const entry = this.#add(list, 'LI');
-      const lines = this.#wrapped(item, styles.text, WIDTH - 14);
+      const lines = this.#wrapped(item, styles.text, this.#width - 14);
       this.#room(heightOf(lines, styles.text));
       const y = this.#y;
       this.#write(this.#add(entry, 'Lbl'), this.#wrapped('·', styles.text, 14), styles.text, MARGIN, y);
@@ -124,7 +130,7 @@ export class Paper {
       if (this.#room(height + (cells ? 0 : 30))) this.#head(columns, null);
       const element = this.#add(table, 'TR');
       if (typeof row === 'string') {
-        const lines = this.#wrapped(row, styles.group, WIDTH);
+        const lines = this.#wrapped(row, styles.group, this.#width);
         this.#write(this.#add(element, 'TH', { scope: 'Row' }), lines, styles.group, MARGIN, this.#y + 6);
       } else this.#row(columns, cells ?? [], element);
       element.end();
@@ -143,7 +149,7 @@ export class Paper {
     const element = this.#add(this.#whole, 'Figure', { alt: instead });
     element.add(() =>
       draw({
-        width: WIDTH,
+        width: this.#width,
         text: (text, x, y, width) =>
           this.#draw(this.#shortened(text, styles.fine, width), styles.fine, MARGIN + x, top + y),
         line: ([first = [0, 0], ...others]) => {
@@ -174,10 +180,10 @@ export class Paper {
       this.#document.switchToPage(page);
       this.#decoration('Pagination', () => {
         const y = this.#document.page.height - FOOT;
-        const number = this.#wrapped(`Page ${page + 1} of ${count}`, styles.small, WIDTH);
-        this.#draw(this.#shortened(foot, styles.small, WIDTH - 90), styles.small, MARGIN, y);
+        const number = this.#wrapped(`Page ${page + 1} of ${count}`, styles.small, this.#width);
+        this.#draw(this.#shortened(foot, styles.small, this.#width - 90), styles.small, MARGIN, y);
         const line = number[0] ?? [];
-        this.#draw(line, styles.small, MARGIN + WIDTH - this.#widthOf(line, styles.small), y);
+        this.#draw(line, styles.small, MARGIN + this.#width - this.#widthOf(line, styles.small), y);
       });
     }
     this.#document.end();
@@ -187,7 +193,7 @@ export class Paper {
 
   #block(kind: string, text: string, style: Style, after: number): void {
     const element = this.#add(this.#whole, kind);
-    for (const line of this.#wrapped(text, style, WIDTH)) {
+    for (const line of this.#wrapped(text, style, this.#width)) {
       this.#room(lineHeight(style));
       this.#y = this.#write(element, [line], style, MARGIN, this.#y);
     }
@@ -214,7 +220,7 @@ export class Paper {
   }
 
   #cells(columns: readonly Column[], row: readonly string[], style: Style = styles.cell): Line[][] {
-    return columns.map(({ width }, at) => this.#wrapped(row[at] ?? '', style, width * WIDTH - 8));
+    return columns.map(({ width }, at) => this.#wrapped(row[at] ?? '', style, width * this.#width - 8));
   }
 
   #row(columns: readonly Column[], cells: readonly Line[][], row: Element, style: Style = styles.cell): void {
@@ -225,8 +231,8 @@ export class Paper {
       const cell = isHead
         ? this.#add(row, 'TH', { scope: 'Column' })
         : this.#add(row, at === 0 ? 'TH' : 'TD', at === 0 ? { scope: 'Row' } : {});
-      this.#write(cell, lines, style, x, this.#y + 4, column.isNumber ? column.width * WIDTH - 8 : undefined);
-      x += column.width * WIDTH;
+      this.#write(cell, lines, style, x, this.#y + 4, column.isNumber ? column.width * this.#width - 8 : undefined);
+      x += column.width * this.#width;
     });
   }
 
@@ -237,11 +243,11 @@ export class Paper {
         this.#draw(
           line,
           style,
-          isNumber ? x + width * WIDTH - 8 - this.#widthOf(line, style) : x,
+          isNumber ? x + width * this.#width - 8 - this.#widthOf(line, style) : x,
           this.#y + 4 + place * lineHeight(style),
         ),
       );
-      x += width * WIDTH;
+      x += width * this.#width;
     });
   }
 
@@ -276,7 +282,7 @@ export class Paper {
     this.#decoration('Layout', () =>
       this.#document
         .moveTo(MARGIN, this.#y)
-        .lineTo(MARGIN + WIDTH, this.#y)
+        .lineTo(MARGIN + this.#width, this.#y)
         .lineWidth(0.5)
         .stroke(colour),
     );

@@ -89,6 +89,20 @@ describe('the audit of a line on paper', () => {
     await api.stranger.get(`/api/v1/lines/${ids.lines[0]}/audit.pdf`).expect(401);
   });
 
+  it('is written for A4, or for Letter where that is asked for', async () => {
+    const sizes = async (query: string): Promise<Set<string>> => {
+      const answer = await api.http.get(`/api/v1/lines/${ids.lines[0]}/audit.pdf${query}`).buffer().expect(200);
+      return new Set(
+        [...(answer.body as Buffer).toString('latin1').matchAll(/\/MediaBox \[([\d. ]+)\]/g)].map(
+          ([, box = '']) => box,
+        ),
+      );
+    };
+    expect(await sizes('')).toEqual(new Set(['0 0 595.28 841.89']));
+    expect(await sizes('?paper=letter')).toEqual(new Set(['0 0 612 792']));
+    await api.http.get(`/api/v1/lines/${ids.lines[0]}/audit.pdf?paper=a5`).expect(422);
+  });
+
   it('is tagged, has a title and a language, and embeds its fonts', async () => {
     const raw = (await paperOf(api.http)).toString('latin1');
     for (const told of ['/Marked true', '/Lang (en)', '/DisplayDocTitle true']) expect(raw.includes(told)).toBe(true);

@@ -1608,7 +1608,7 @@ export interface paths {
         };
         /**
          * Audit of a line as a PDF
-         * @description The same as `audit`, in A4 pages, tagged for screen readers. Long lists are cut, and say how many more there are. Written in a thread.
+         * @description The same as `audit`, in pages of A4 or Letter, tagged for screen readers. Long lists are cut, and say how many more there are. Written in a thread.
          */
         get: operations["getPaperLineAudit"];
         put?: never;
@@ -19765,7 +19765,10 @@ export interface operations {
     };
     getPaperLineAudit: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description Paper that it is written for; left out, A4. */
+                paper?: "a4" | "letter";
+            };
             header?: never;
             path: {
                 id: string;
@@ -19803,6 +19806,15 @@ export interface operations {
             };
             /** @description not-found: there is no such record. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemView"];
+                };
+            };
+            /** @description invalid: a field cannot be taken; each is named in `errors`. */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };
