@@ -48,7 +48,7 @@ describe.skipIf(chromium === null)('new blood for a line', () => {
     await page.goto(`${club.url}/lines/${lineId}`);
     await page.getByRole('heading', { name: 'Río Zancaval', exact: true }).waitFor();
     await page.keyboard.press('Control+k');
-    await page.keyboard.type('new blood');
+    await page.keyboard.type('match new blood');
     await page.keyboard.press('Enter');
     await page.getByRole('heading', { name: 'New blood for Río Zancaval' }).waitFor();
   });
