@@ -1,6 +1,7 @@
 import { flagCodes, type FlagCode } from '../../shared/vocabulary.ts';
 import { Shown } from '../platform/fields.ts';
-import { AsOfView, InbreedingFigureView, StandingShareView, TracedShareView } from './lineage.view.ts';
+import { InbreedingFigureView } from './inbreeding.view.ts';
+import { AsOfView, StandingShareView, TracedShareView } from './lineage.view.ts';
 
 /** The figures of one animal, as a list shows them. */
 export class FigureItemView {

@@ -1,13 +1,6 @@
 import { Shown } from '../platform/fields.ts';
-import {
-  AsOfView,
-  FlagView,
-  InbreedingRangeView,
-  OtherLabelView,
-  PairView,
-  StandingShareView,
-  TracedShareView,
-} from './lineage.view.ts';
+import { InbreedingRangeView } from './inbreeding.view.ts';
+import { AsOfView, FlagView, OtherLabelView, PairView, StandingShareView, TracedShareView } from './lineage.view.ts';
 
 /** Inbreeding that young would have. */
 export class ForecastInbreedingView extends InbreedingRangeView {

@@ -1,5 +1,6 @@
 import { Shown } from '../platform/fields.ts';
-import { AsOfView, InbreedingFigureView } from './lineage.view.ts';
+import { InbreedingFigureView } from './inbreeding.view.ts';
+import { AsOfView } from './lineage.view.ts';
 
 const share = { type: 'number', minimum: 0, maximum: 1 } as const;
 

@@ -1,6 +1,7 @@
 import { ApiExtraModels, getSchemaPath } from '@nestjs/swagger';
 import { Shown } from '../platform/fields.ts';
-import { AnimalRef, AsOfView, YoungInbreedingView } from './lineage.view.ts';
+import { YoungInbreedingView } from './inbreeding.view.ts';
+import { AnimalRef, AsOfView } from './lineage.view.ts';
 
 /** Kinships of some animals with each other. */
 @ApiExtraModels(YoungInbreedingView)

@@ -1,9 +1,9 @@
 import { Shown } from '../platform/fields.ts';
+import { InbreedingFigureView } from './inbreeding.view.ts';
 import {
   AnimalRef,
   AsOfView,
   CompletenessView,
-  InbreedingFigureView,
   OriginView,
   ShareClutchView,
   StandingShareView,

@@ -22,14 +22,14 @@ const toldBy: Readonly<Record<string, string>> = {
   'lib/claims/paper-form.svelte': 'lib/claims/evidence-row.svelte',
   'lib/claims/review-form.svelte': 'lib/claims/evidence-row.svelte',
   'lib/merge/merge-state.svelte.ts': 'routes/merge/+page.svelte',
-  'lib/offline/write-or-wait.ts': 'routes/clutches/new/+page.svelte',
+  'lib/offline/write-or-wait.ts': 'lib/housing/note-clutch.svelte',
   'lib/photographs/photograph-form.svelte': 'lib/photographs/photograph-strip.svelte',
   'lib/records/line-dialog.svelte': 'lib/records/animal-fields.svelte',
   'lib/records/source-dialog.svelte': 'lib/records/animal-origin.svelte',
   'lib/records/species-dialog.svelte': 'lib/records/animal-fields.svelte',
-  'lib/round/round-entry.svelte.ts': 'routes/round/+page.svelte',
+  'lib/round/round-entry.svelte.ts': 'lib/round/round-desk.svelte',
   'lib/together/edit-together.svelte.ts': 'routes/register/+page.svelte',
-  'lib/transfers/transfer-draft.svelte.ts': 'routes/transfers/new/+page.svelte',
+  'lib/transfers/transfer-draft.svelte.ts': 'lib/transfers/write-transfer.svelte',
 };
 
 /** What cannot be taken back, and why. */

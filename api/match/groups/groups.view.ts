@@ -1,4 +1,5 @@
-import { AnimalRef, AsOfView, InbreedingRangeView, YoungInbreedingView } from '../../lineage/lineage.view.ts';
+import { InbreedingRangeView, YoungInbreedingView } from '../../lineage/inbreeding.view.ts';
+import { AnimalRef, AsOfView } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
 import { MateLineView } from '../breeder.view.ts';
 import { exclusionReasons, type ExclusionReason } from '../breeders.ts';

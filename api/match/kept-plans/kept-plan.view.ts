@@ -1,5 +1,6 @@
 import { OmitType } from '@nestjs/swagger';
-import { AnimalRef, AsOfView, YoungInbreedingView } from '../../lineage/lineage.view.ts';
+import { YoungInbreedingView } from '../../lineage/inbreeding.view.ts';
+import { AnimalRef, AsOfView } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
 import { KeptRecordView } from '../../register/record.view.ts';
 import { MateLineView } from '../breeder.view.ts';

@@ -1,11 +1,6 @@
 import { flagCodes, flagSeverities, type FlagCode, type FlagSeverity } from '../../../shared/vocabulary.ts';
-import {
-  AnimalRef,
-  AsOfView,
-  StandingShareView,
-  TracedShareView,
-  YoungInbreedingView,
-} from '../../lineage/lineage.view.ts';
+import { YoungInbreedingView } from '../../lineage/inbreeding.view.ts';
+import { AnimalRef, AsOfView, StandingShareView, TracedShareView } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
 import { BreederView } from '../breeder.view.ts';
 import { exclusionReasons } from '../breeders.ts';

@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { exclusionWords } from '../mates/exclusion-words.ts';
-import type { YoungInbreedingView } from '../../lineage/lineage.view.ts';
+import type { YoungInbreedingView } from '../../lineage/inbreeding.view.ts';
 import type { YoungInbreeding } from '../../lineage/young-inbreeding.ts';
 import { readKeeperNames } from '../mates/keeper-names.queries.ts';
 import type { Alternative } from './alternatives.ts';

@@ -1,4 +1,5 @@
-import { AnimalRef, AsOfView, YoungInbreedingView } from '../../lineage/lineage.view.ts';
+import { YoungInbreedingView } from '../../lineage/inbreeding.view.ts';
+import { AnimalRef, AsOfView } from '../../lineage/lineage.view.ts';
 import { Shown } from '../../platform/fields.ts';
 import { BreederView, MateLineView } from '../breeder.view.ts';
 import { exclusionReasons, type ExclusionReason } from '../breeders.ts';
