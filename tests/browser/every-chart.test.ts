@@ -198,8 +198,11 @@ describe.skipIf(chromium === null)('every chart', () => {
     expect(leastLetter).toBeGreaterThanOrEqual(legible);
     const bare = (written: string): string => written.normalize('NFKC').replace(/\s/g, '');
     const onPaper = bare(text);
-    const wanted = chart.printPage ? [] : texts.filter((one) => !chart.leavesOut?.test(one));
-    expect(wanted.filter((one) => !onPaper.includes(bare(one)))).toEqual([]);
+    const isLeftOut = (one: string): boolean => chart.leavesOut?.test(one) ?? false;
+    const wanted = chart.printPage ? [] : texts.filter((one) => !isLeftOut(one));
+    // a line of the drawing may stand in several places of the page
+    const parts = wanted.flatMap((one) => one.split(', ')).filter((one) => !isLeftOut(one));
+    expect(parts.filter((one) => !onPaper.includes(bare(one)))).toEqual([]);
     expect(ink.mean).toBeGreaterThan(200);
     expect(ink.mean).toBeLessThan(252);
     expect(ink.darkest).toBeLessThan(110);
