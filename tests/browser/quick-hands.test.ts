@@ -37,6 +37,38 @@ describe.runIf(chromium)('Hands that are quicker than answers', () => {
     await page.keyboard.press('Control+A');
   }
 
+  it('are heard before the palette itself has come', async () => {
+    // its part of the client is long on its way
+    let bring = (): void => undefined;
+    const brought = new Promise<void>((resolve) => (bring = resolve));
+    const other = await club.page();
+    const parts: string[] = [];
+    await other.context().route('**/_app/immutable/**', async (route) => {
+      const { body, response } = await route
+        .fetch()
+        .then(async (answer) => ({ body: await answer.text(), response: answer }));
+      if (body.includes('palette-list')) {
+        parts.push(route.request().url());
+        await brought;
+      }
+      await route.fulfill({ response, body });
+    });
+    await other.goto(`${club.url}/register`);
+    await other.getByRole('heading', { level: 1 }).waitFor();
+    await expect.poll(() => parts.length).toBe(1);
+    await other.keyboard.press('Control+k');
+    await other.keyboard.type('rv-61');
+    bring();
+    const field = other.getByRole('dialog', { name: 'Find or do anything' }).getByRole('combobox');
+    await field.waitFor();
+    expect(await field.inputValue()).toBe('rv-61');
+    await other.getByRole('option', { name: /RV-61/ }).first().waitFor();
+    await other.keyboard.press('Enter');
+    await other.getByRole('heading', { name: 'RV-61', exact: true }).waitFor();
+    await other.context().unrouteAll({ behavior: 'ignoreErrors' });
+    await other.context().close();
+  });
+
   it('open the animal that is typed', async () => {
     await findOther();
     await page.keyboard.type('RV-61');

@@ -60,6 +60,12 @@ class PaletteState {
     if (this.text.trim() !== '') this.search.ask(this.text);
   }
 
+  /** A letter typed before its field is there. */
+  typeOn(letter: string): void {
+    this.text += letter;
+    this.type();
+  }
+
   move(step: 1 | -1): void {
     const count = this.entries.length;
     this.#wish = null;
