@@ -1,8 +1,6 @@
 import { ArrayMinSize } from 'class-validator';
+import { mostInGrid } from '../../shared/most-in-grid.ts';
 import { FlagField, TextListField } from '../platform/fields.ts';
-
-/** Most animals of which all young are told: each two of them have a figure of their own. */
-export const YOUNG_MOST = 60;
 
 /** Animals whose kinships are wanted. */
 export class KinshipRequest {
@@ -16,7 +14,7 @@ export class KinshipRequest {
 
   @FlagField({
     optional: true,
-    description: `Also tell what young of each two would be: F with its range and what it rests on; of at most ${YOUNG_MOST} animals. Not if left out.`,
+    description: `Also tell what young of each two would be: F with its range and what it rests on; of at most ${mostInGrid} animals. Not if left out.`,
   })
   young = false;
 }

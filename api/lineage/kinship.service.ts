@@ -1,9 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
+import { mostInGrid } from '../../shared/most-in-grid.ts';
 import { InvalidProblem } from '../platform/problem.ts';
 import { say } from '../platform/say.ts';
 import { kinshipRangesWith } from './kernel/kinship-with.ts';
-import { YOUNG_MOST, type KinshipRequest } from './kinship.dto.ts';
+import type { KinshipRequest } from './kinship.dto.ts';
 import type { KinshipView } from './kinship.view.ts';
 import type { LineageSnapshot } from './lineage-snapshot.ts';
 import type { AnimalRef } from './lineage.view.ts';
@@ -26,9 +27,9 @@ export class KinshipService {
    * @throws InvalidProblem naming animals that do not exist or are named twice; for too many where young are asked for
    */
   async among({ individuals, young }: KinshipRequest): Promise<KinshipView> {
-    if (young && individuals.length > YOUNG_MOST)
+    if (young && individuals.length > mostInGrid)
       throw new InvalidProblem(say`These are too many animals to tell the young of each two.`, [
-        { pointer: '/individuals', detail: say`must name at most ${YOUNG_MOST} animals where \`young\` is asked for` },
+        { pointer: '/individuals', detail: say`must name at most ${mostInGrid} animals where \`young\` is asked for` },
       ]);
     const snapshot = await this.snapshots.current();
     const numbers = await resolveAnimals(this.dataSource.manager, snapshot, namedIn(individuals, 'individuals'));

@@ -3,10 +3,12 @@ import type { FiguresView } from '../../../api/lineage/figures.view.ts';
 import type { ForecastView } from '../../../api/lineage/forecast.view.ts';
 import type { LineageView } from '../../../api/lineage/lineage.view.ts';
 import type { KinshipView } from '../../../api/lineage/kinship.view.ts';
+import { mostInGrid } from '../../../shared/most-in-grid.ts';
 import { bodyOf, having, textWith, type ProblemBody } from '../../support/answer.ts';
 import { startApi, type TestApi } from '../../support/api.ts';
 import { writeSketch, type RegisterSketch, type SketchIds } from '../../support/register-sketch.ts';
 
+const sure = (inbreeding: number) => ({ expected: inbreeding, least: inbreeding, greatest: inbreeding });
 const certain = (individual: number) => [{ individual, probability: 1 }];
 
 /** Two founders of one line with a son and a daughter, an unsexed stranger, and a female of another line. */
@@ -71,6 +73,34 @@ describe('kinship of some animals', () => {
       'stranger',
     ]);
     expect(bodyOf<KinshipView>(answer).asOf.revision).toBeGreaterThan(0);
+  });
+
+  it('tells what young of each two would be, with what that rests on, where it is asked for', async () => {
+    const individuals = ['son', 'daughter', 'stranger', 'father', 'doubtful'].map(idOf);
+    const answer = await api.http.post('/api/v1/lineage/kinship').send({ individuals, young: true }).expect(200);
+    const { young } = bodyOf<KinshipView>(answer);
+    const [son, daughter, stranger, father, doubtful] = [0, 1, 2, 3, 4];
+    const of = (one: number, other: number) => young?.[one]?.[other];
+    // reckoned by hand: young of full siblings 1/4; of a male with his young by a founder 1/4, with his young's young 1/8, at even odds
+    const known = { nothingKnown: false };
+    expect(of(son, daughter)).toEqual({ ...known, ...sure(0.25), depth: 2, fullDepth: 2 });
+    expect(of(son, stranger)).toEqual({ nothingKnown: true, ...sure(0), depth: 2, fullDepth: 1 });
+    const range = { expected: 0.1875, least: 0.125, greatest: 0.25 };
+    expect(of(father, doubtful)).toEqual({ ...known, ...range, depth: 3, fullDepth: 1 });
+    individuals.forEach((_, one) => {
+      expect(of(one, one)).toBeNull();
+      individuals.forEach((__, other) => expect(of(other, one)).toEqual(of(one, other)));
+    });
+    const unasked = await api.http.post('/api/v1/lineage/kinship').send({ individuals }).expect(200);
+    expect(bodyOf<KinshipView>(unasked).young).toBeNull();
+  });
+
+  it('tells no young of more animals than a grid holds', async () => {
+    const individuals = Array.from({ length: mostInGrid + 1 }, (_, at) => `EA-${at}`);
+    const answer = await api.http.post('/api/v1/lineage/kinship').send({ individuals, young: true }).expect(422);
+    expect(bodyOf<ProblemBody>(answer).errors).toEqual([
+      { pointer: '/individuals', detail: textWith(`at most ${mostInGrid} animals`) },
+    ]);
   });
 
   it('names unknown animals and animals named twice, each with its place', async () => {

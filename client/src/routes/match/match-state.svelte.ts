@@ -1,6 +1,7 @@
 // Maps and sets here are replaced whole, never changed in place.
 /* eslint-disable svelte/prefer-svelte-reactivity */
 import { SvelteMap } from 'svelte/reactivity';
+import { mostInGrid } from '$shared/most-in-grid.ts';
 import { nameOf } from '$lib/charts/ancestors/ancestor-table.ts';
 import { api } from '$lib/api/client.ts';
 import { ProblemError } from '$lib/api/problem.ts';
@@ -30,7 +31,6 @@ export interface Through {
   part: number;
 }
 
-const mostAnimals = 60;
 /** Animals of a line that are taken on one side. */
 const sideMost = 12;
 
@@ -97,7 +97,7 @@ export class MatchState {
     if (ids.join() === this.ids.join() && this.started) return;
     await this.#guarded(async () => {
       this.animals = await Promise.all(
-        ids.slice(0, mostAnimals).map((id) => api.get<Individual>(`/individuals/${encodeURIComponent(id)}`)),
+        ids.slice(0, mostInGrid).map((id) => api.get<Individual>(`/individuals/${encodeURIComponent(id)}`)),
       );
       await this.#readFigures();
     });
@@ -106,8 +106,8 @@ export class MatchState {
 
   async add(animal: IndividualItem): Promise<void> {
     if (this.ids.includes(animal.id)) return;
-    if (this.animals.length >= mostAnimals) {
-      this.problem = `A grid holds ${mostAnimals} animals at most; take one out first.`;
+    if (this.animals.length >= mostInGrid) {
+      this.problem = `A grid holds ${mostInGrid} animals at most; take one out first.`;
       return;
     }
     this.animals = [...this.animals, animal];
