@@ -1,6 +1,7 @@
 import { goto } from '$app/navigation';
 import { nameOf } from '../keys/action.ts';
 import { AnimalSearch } from '../records/animal-search.svelte.ts';
+import { FoundChoice } from './found-choice.svelte.ts';
 import { actionsAbout, actionsHere, fits, type Entry } from './palette-entries.ts';
 import { PaletteRecords } from './palette-records.svelte.ts';
 import { recentAnimals, rememberAnimal, type RecentAnimal } from './recent-animals.ts';
@@ -9,10 +10,6 @@ import { recentAnimals, rememberAnimal, type RecentAnimal } from './recent-anima
 class PaletteState {
   open = $state(false);
   text = $state('');
-  /** The line chosen by hand, by its key; null: the first. Lines that come later do not push another one into its place. */
-  #chosen = $state<string | null>(null);
-  /** What is to be done with the first line as soon as what is typed has been looked for: hands are faster than answers. */
-  #wish: (() => unknown) | null = null;
   /** The animal that it was asked about: the second step. */
   about = $state.raw<RecentAnimal | null>(null);
   recent = $state.raw<RecentAnimal[]>([]);
@@ -33,16 +30,16 @@ class PaletteState {
     return [...animals, ...about, ...records, ...this.#here.filter((action) => fits(action, typed))];
   });
 
-  /** The place of the current line; -1: there is none. */
-  readonly current = $derived.by(() => {
-    const at = this.entries.findIndex(({ key }) => key === this.#chosen);
-    return at >= 0 ? at : Math.min(0, this.entries.length - 1);
-  });
   /** What is typed is being looked for, and what comes first is not known yet: other records come after the animals. */
   readonly isLooking = $derived(
     this.about === null &&
       this.text.trim() !== '' &&
       (this.search.isLooking || (this.search.items.length === 0 && this.records.isLooking)),
+  );
+  /** The current line, and what waits for it. */
+  readonly choice = new FoundChoice<Entry>(
+    () => ({ items: this.entries, isLooking: this.isLooking, meansFirst: true }),
+    ({ key }) => key,
   );
 
   show(): void {
@@ -66,38 +63,20 @@ class PaletteState {
     this.type();
   }
 
-  move(step: 1 | -1): void {
-    const count = this.entries.length;
-    this.#wish = null;
-    if (count > 0) this.#chosen = this.entries[(this.current + step + count) % count]?.key ?? null;
-  }
-
-  /** Does what the current line says; while nobody chose one and what is typed is being looked for, once it is found. */
+  /** Does what the current line says. */
   enter(): void {
-    this.#whenFound(() => this.run(this.entries[this.current]));
+    this.choice.whenFound(() => this.open && this.run(this.choice.current));
   }
 
   /** The second step, for the animal of the current line. False, and nothing, where that line is no animal. */
   askOn(): boolean {
-    if (this.isLooking) this.#whenFound(() => this.#ask());
-    else return this.#ask();
+    if (!this.isLooking) return this.#ask();
+    this.choice.whenFound(() => this.open && this.#ask());
     return true;
   }
 
-  /** To be called when something has been found. */
-  found(): void {
-    const wish = this.#wish;
-    this.#wish = null;
-    if (this.open) wish?.();
-  }
-
-  #whenFound(act: () => unknown): void {
-    if (this.isLooking && this.#chosen === null) this.#wish = act;
-    else act();
-  }
-
   #ask(): boolean {
-    const entry = this.entries[this.current];
+    const entry = this.choice.current;
     if (entry?.kind !== 'animal' && entry?.kind !== 'about') return false;
     this.#askAbout(entry.animal);
     return true;
@@ -134,8 +113,7 @@ class PaletteState {
   /** Begins anew at the first line that fits a text. */
   #from(text: string): void {
     this.text = text;
-    this.#chosen = null;
-    this.#wish = null;
+    this.choice.begin();
   }
 }
 
