@@ -1,7 +1,7 @@
 import { ProblemError } from '../api/problem.ts';
 
 /** What of a record a form may change, and the version that it stands in. */
-interface Recorded<Fields> {
+export interface Recorded<Fields> {
   readonly fields: Fields;
   readonly version: number;
 }
