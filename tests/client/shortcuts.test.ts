@@ -92,7 +92,10 @@ describe('the registry of actions', () => {
       /onkey(down|up|press)|['"]key(down|up|press)['"]/.test(text) ? [file] : [],
     );
     expect(hearing.sort()).toEqual([...widgets, ...charts, 'routes/+layout.svelte'].sort());
-    expect(files.get('routes/+layout.svelte')).toContain('<svelte:window onkeydown={keyboard.handle} />');
+    const layout = files.get('routes/+layout.svelte');
+    expect(layout).toContain('<svelte:window onkeydown={hear} />');
+    expect(layout).toContain('else keyboard.handle(event);');
+    expect(layout, 'a key is named in the registry, or by the widget that takes it').not.toMatch(/event\.key\b/);
   });
 
   it('tells the charts what a key means on them: none of them knows a key by itself', () => {

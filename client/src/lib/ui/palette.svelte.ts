@@ -57,10 +57,16 @@ class PaletteState {
     if (this.text.trim() !== '') this.search.ask(this.text);
   }
 
-  /** A letter typed before its field is there. */
-  typeOn(letter: string): void {
-    this.text += letter;
-    this.type();
+  /** Takes a key that is pressed before its field is there: what is typed then is for it. */
+  takeKey(event: KeyboardEvent): void {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.key === 'Escape') this.open = false;
+    else if (event.key === 'Enter') this.enter();
+    else if (event.key.length === 1) {
+      this.text += event.key;
+      this.type();
+    } else return;
+    event.preventDefault();
   }
 
   /** Does what the current line says. */
