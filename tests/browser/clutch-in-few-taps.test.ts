@@ -77,6 +77,10 @@ describe.skipIf(chromium === null)('a clutch noted in less than ten seconds', ()
     expect(await noted()).toMatchObject({ eggs: 14, site: 'leaf', pairing: { id: pairing.id } });
     expect(hand.taps).toBeLessThanOrEqual(6);
     expect(hand.seconds).toBeLessThan(10);
+    // its page begins with its timeline, in words too
+    const stations = page.locator('.timeline').getByRole('listitem');
+    expect(await stations.first().innerText()).toMatch(/^14 eggs laid\s+\d+ \w+ \d{4}/);
+    await stations.filter({ hasText: 'Today' }).waitFor();
   }, 60_000);
 
   it('the next one: the place is the last one, and the cursor stands in the eggs', async () => {

@@ -5,7 +5,12 @@ import { counted } from '../ui/figures.ts';
 import { drawWindow } from './window-geometry.ts';
 
 /** Tadpoles that are left of a clutch, null where nobody counted. */
-export function tadpolesLeft({ eggs, hatched, outOfWater, losses }: ClutchItem): number | null {
+export function tadpolesLeft({
+  eggs,
+  hatched,
+  outOfWater,
+  losses,
+}: Pick<ClutchItem, 'eggs' | 'hatched' | 'outOfWater' | 'losses'>): number | null {
   if (hatched === null) return null;
   const lost = losses.reduce((sum, { count }) => sum + count, 0);
   const lostInWater = Math.max(0, lost - Math.max(0, (eggs ?? hatched) - hatched));
