@@ -11,7 +11,7 @@ import ForecastSharesDrawing from '../../../client/src/lib/match/forecast-shares
 import { forecastShares } from '../../../client/src/lib/match/forecast-shares.ts';
 import { layoutShares } from '../../../client/src/lib/match/forecast-shares-layout.ts';
 import GroupGrid from '../../../client/src/lib/match/group-grid.svelte';
-import { placeGrid, type GridDrawing } from '../../../client/src/lib/match/kinship-file.ts';
+import { gridParts, gridSizes, placeGrid, type GridDrawing } from '../../../client/src/lib/match/kinship-file.ts';
 import { inventedForecast } from './invented-forecast.ts';
 import { inventedSet } from './invented-set.ts';
 
@@ -112,7 +112,7 @@ describe('walking charts by the arrow keys', () => {
 });
 
 describe('a kinship grid as a drawing', () => {
-  const head = (key: string) => ({ key, sex: 'male' as const, name: key, detail: '', standings: [] });
+  const head = (key: string) => ({ key, sex: 'male' as const, name: key, told: [], keeper: '', standings: [] });
   const figure = (expected: number | null, isBlind = false) => ({
     ...{ expected, isBlind, isOver: false, range: '', isPencilled: false },
   });
@@ -129,6 +129,22 @@ describe('a kinship grid as a drawing', () => {
     expect(placeGrid(grid).figures.map(({ text }) => text)).toEqual([
       ...['25', 'itself', 'nothing known', '0', '3', '6.3'],
     ]);
+  });
+
+  it('goes on paper in parts of whole cells where it is wider than a sheet', () => {
+    expect(gridParts(grid)).toBeNull();
+    const heads = Array.from({ length: 23 }, (_, at) => head(String(at)));
+    const large = { rows: heads, columns: heads, cells: heads.map(() => heads.map(() => figure(0))) };
+    const parts = gridParts(large);
+    const { left, top, cell, row } = gridSizes;
+    for (const [side, begin, step] of [
+      [parts?.columns ?? [], left, cell],
+      [parts?.rows ?? [], top, row],
+    ] as const) {
+      expect(side.length).toBeGreaterThan(1);
+      expect([side[0]?.from, side.at(-1)?.to]).toEqual([begin, begin + 23 * step + 1]);
+      for (const { from } of side) expect((from - begin) % step).toBe(0);
+    }
   });
 
   it('lays no cell over another, and holds all', () => {

@@ -9,7 +9,8 @@ import {
 import { moveAmong } from '../../../client/src/lib/charts/descendants/descendant-moves.ts';
 import { descendantRows, sharesOfYoung } from '../../../client/src/lib/charts/descendants/descendant-rows.ts';
 import type { ChartDescendant, Family, YoungOf } from '../../../client/src/lib/charts/descendants/families.ts';
-import { stripsOf } from '../../../client/src/lib/charts/descendants/paper-strips.ts';
+import { descendantBoxes } from '../../../client/src/lib/charts/descendants/descendant-boxes.ts';
+import { partsOf } from '../../../client/src/lib/charts/paper-parts.ts';
 import { openingPlace } from '../../../client/src/lib/charts/descendants/opening-place.ts';
 import { repeatable } from './invented-pedigree.ts';
 
@@ -97,21 +98,21 @@ describe('the chart of any descendants', () => {
       fc.property(families, ([seed, most]) => {
         const { root, youngOf, opened } = invented(seed, most);
         const layout = layoutDescendants(root, youngOf, opened, 700);
-        const strips = stripsOf(layout, 50, 830);
-        expect([strips[0]?.left, strips.at(-1)?.right]).toEqual([50, layout.width]);
-        for (const [at, { left, right }] of strips.entries()) {
-          expect(right - left).toBeLessThanOrEqual(830);
+        const strips = partsOf(descendantBoxes(layout), { from: 50, to: layout.width }, 830);
+        expect([strips[0]?.from, strips.at(-1)?.to]).toEqual([50, layout.width]);
+        for (const [at, { from, to }] of strips.entries()) {
+          expect(to - from).toBeLessThanOrEqual(830);
           // it begins where the last one ends, or a little before
-          const end = strips[at - 1]?.right ?? left;
-          expect(left).toBeLessThanOrEqual(end);
-          expect(end - left).toBeLessThan(200);
+          const end = strips[at - 1]?.to ?? from;
+          expect(from).toBeLessThanOrEqual(end);
+          expect(end - from).toBeLessThan(200);
         }
         const words = [
           ...layout.items.map(({ kind, x }) => (kind === 'folded' ? [x - 22, x + 22] : [x - 9, x + 80])),
           ...layout.eggs.map(({ x, room }) => [x - 5, x + 9 + room]),
         ];
         const isWhole = ([from = 0, to = 0]: number[]): boolean =>
-          strips.some(({ left, right }) => left <= from && to <= right);
+          strips.some((strip) => strip.from <= from && to <= strip.to);
         expect(words.filter((one) => !isWhole(one))).toEqual([]);
         expect(strips.length).toBeLessThanOrEqual(Math.ceil((layout.width - 50) / 600));
       }),

@@ -1,5 +1,7 @@
 import type { Sex } from '$shared/vocabulary.ts';
 import type { StandingShare } from '../charts/ancestors/pedigree-view.ts';
+import { partsOf, type Part } from '../charts/paper-parts.ts';
+import { sheetHeight, sheetWidth } from '../charts/paper-size.ts';
 import { percentDigits } from '../ui/figures.ts';
 import { quartersOf } from './quarters.ts';
 
@@ -8,8 +10,9 @@ export interface GridHead {
   readonly key: string;
   readonly sex: Sex;
   readonly name: string;
-  /** A second line: keeper, mean kinship. */
-  readonly detail: string;
+  /** What stands below the name: mean kinship, depth. */
+  readonly told: readonly string[];
+  readonly keeper: string;
   readonly standings: readonly StandingShare[];
 }
 
@@ -34,7 +37,7 @@ export interface GridDrawing {
 }
 
 /** Sizes of the drawn grid in CSS pixels. */
-export const gridSizes = { left: 150, top: 74, cell: 92, row: 62, foot: 34, edge: 8 } as const;
+export const gridSizes = { left: 150, top: 92, cell: 92, row: 66, foot: 34, edge: 8 } as const;
 
 /** A cell where it stands. */
 export interface PlacedFigure extends GridFigure {
@@ -70,5 +73,23 @@ export function placeGrid({ rows, columns, cells }: GridDrawing): {
     width: Math.max(left + columns.length * cell, 420) + edge,
     height: top + rows.length * high + foot + edge,
     figures,
+  };
+}
+
+/**
+ * The parts of a drawn grid that is wider than a sheet of paper, from left to right and from the top down; null where it is not. The key
+ * at its foot is left out: the page has one.
+ */
+export function gridParts(grid: GridDrawing): { columns: Part[]; rows: Part[] } | null {
+  const { left, top, cell, row } = gridSizes;
+  if (placeGrid(grid).width <= sheetWidth) return null;
+  // a pixel more, for the rule at the edge
+  const right = left + grid.columns.length * cell + 1;
+  const bottom = top + grid.rows.length * row + 1;
+  const boxes = (from: number, length: number, count: number): Part[] =>
+    Array.from({ length: count }, (_, at) => ({ from: from + at * length, to: from + (at + 1) * length }));
+  return {
+    columns: partsOf(boxes(left, cell, grid.columns.length), { from: left, to: right }, sheetWidth - left),
+    rows: partsOf(boxes(top, row, grid.rows.length), { from: top, to: bottom }, sheetHeight - top),
   };
 }

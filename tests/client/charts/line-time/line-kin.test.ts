@@ -4,7 +4,10 @@ import { barParts, inbreedingStep } from '../../../../client/src/lib/charts/line
 import { keyOf } from '../../../../client/src/lib/charts/line-time/line-key.ts';
 import { ANCESTOR, DESCENDANT, LineKin, PICKED } from '../../../../client/src/lib/charts/line-time/line-kin.ts';
 import { layoutLine } from '../../../../client/src/lib/charts/line-time/line-layout.ts';
-import { lineSvg } from '../../../../client/src/lib/charts/line-time/line-svg.ts';
+import { lineParts } from '../../../../client/src/lib/charts/line-time/line-boxes.ts';
+import { sizes } from '../../../../client/src/lib/charts/line-time/line-sizes.ts';
+import { drawingSize, lineSvg, room } from '../../../../client/src/lib/charts/line-time/line-svg.ts';
+import { sheetHeight, sheetWidth } from '../../../../client/src/lib/charts/paper-size.ts';
 import { firstOf, stepFrom } from '../../../../client/src/lib/charts/line-time/line-walk.ts';
 import { usualWish, wishAddress, wishOf } from '../../../../client/src/lib/charts/line-time/line-wish.ts';
 import { animalInWords, lineInWords, litInWords } from '../../../../client/src/lib/charts/line-time/line-words.ts';
@@ -220,6 +223,39 @@ describe('a line as a file', () => {
     for (const text of ['documented', 'unknown', '2010', '2020']) expect(texts).toContain(text);
     // symbols go together into paths: a file of thousands stays small
     expect(parsed.querySelectorAll('*').length).toBeLessThan(160);
+  });
+
+  it('is cut into sheets of paper that hold all of it, each family whole on one of them', () => {
+    const large = answerOfLine(inventedLine(1500, 3), 3);
+    const layout = layoutLine(large);
+    const inPage = {
+      ...drawing(null),
+      ...{ line: large, layout, kin: new LineKin(layout), bars: barParts(large, layout, 'standing') },
+      isInPage: true,
+    };
+    const { width, height } = drawingSize(inPage);
+    const { columns, rows } = lineParts(inPage);
+    expect(columns.length * rows.length).toBeGreaterThan(3);
+    for (const [parts, least, most, end] of [
+      [columns, room.left, sheetWidth - room.left, width],
+      [rows, 0, sheetHeight, height],
+    ] as const) {
+      expect([parts[0]?.from, parts.at(-1)?.to]).toEqual([least, end]);
+      for (const [at, { from, to }] of parts.entries()) {
+        expect(to - from).toBeLessThanOrEqual(most);
+        expect(from).toBeLessThanOrEqual(parts[at - 1]?.to ?? from);
+      }
+    }
+    const { families } = layout;
+    const cut = families.id.filter((_, family) => {
+      const half = (families.width[family] ?? 0) / 2;
+      const [x, y] = [room.left + (families.x[family] ?? 0), families.y[family] ?? 0];
+      return !(
+        columns.some(({ from, to }) => from <= x - half && x + half <= to) &&
+        rows.some(({ from, to }) => from <= y && y + sizes.toYoung + (families.rows[family] ?? 1) * sizes.row <= to)
+      );
+    });
+    expect(cut).toEqual([]);
   });
 
   it('marks lit kin in red, and only those', () => {

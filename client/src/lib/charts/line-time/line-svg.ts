@@ -30,7 +30,7 @@ export interface LineDrawing {
 }
 
 /** Room for the years at the left, above the plane, and for the key below it. */
-const room = { left: 52, top: 34, bottom: 26, row: 20 } as const;
+export const room = { left: 52, top: 34, bottom: 26, row: 20 } as const;
 const round = (value: number): string => String(Math.round(value * 10) / 10);
 const escaped = (text: string): string =>
   text.replace(/[&<>"]/g, (letter) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[letter] ?? letter);
