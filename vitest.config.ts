@@ -41,6 +41,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
+          setupFiles: ['tests/support/failed-page.ts'],
           fileParallelism: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,

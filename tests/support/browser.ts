@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
-import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
+import { chromium, type Browser, type BrowserContext, type Page, type Request } from 'playwright-core';
 import { expect } from 'vitest';
 
 const places = [
@@ -57,9 +57,38 @@ export async function openBrowser(executablePath: string): Promise<Browser> {
   return chromium.launch({ executablePath, args: process.getuid?.() === 0 ? ['--no-sandbox', ...quiet] : quiet });
 }
 
+/** A page and what it asked for, the newest last, each with the milliseconds since the page was opened. */
+interface OpenPage {
+  readonly page: Page;
+  readonly requests: string[];
+}
+const opened: OpenPage[] = [];
+
+/** The pages that are open now. */
+export const openPages = (): OpenPage[] => opened.filter(({ page }) => !page.isClosed());
+
+/** Notes what a page asks for and what becomes of it. */
+function follow(page: Page): void {
+  const requests: string[] = [];
+  const from = performance.now();
+  const note = (what: string): void => {
+    requests.push(`${Math.round(performance.now() - from)} ms ${what}`);
+    if (requests.length > 100) requests.shift();
+  };
+  const name = (request: Request): string =>
+    `${request.method()} ${new URL(request.url()).pathname.slice(0, 90)}${request.serviceWorker() ? ' by the service worker' : ''}`;
+  page.on('request', (request) => note(`asked ${name(request)}`));
+  page.on('response', (response) => note(`${response.status()} for ${name(response.request())}`));
+  page.on('requestfailed', (request) => note(`failed ${name(request)}: ${request.failure()?.errorText ?? ''}`));
+  page.on('pageerror', (error) => note(`error ${error.message}`));
+  page.on('framenavigated', (frame) => note(`is at ${frame.url()}`));
+  opened.push({ page, requests });
+}
+
 /** A page that fails the test on any error in the console and on any request that leaves this machine. */
 export async function openPage(context: BrowserContext, faults: string[]): Promise<Page> {
   const page = await context.newPage();
+  follow(page);
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
   page.on('console', (message) => {
     // a refused form is a normal answer that Chromium also writes to the console
