@@ -35,6 +35,8 @@ export async function standaloneSvg(svg: SVGSVGElement, title: string): Promise<
   writeStyles(svg, copy);
   copy.setAttribute('xmlns', namespace);
   copy.removeAttribute('role');
+  // by which the page finds it; it would differ from one opening of the page to the next
+  copy.removeAttribute('id');
   const { width, height } = sizeOf(svg);
   copy.setAttribute('width', String(width));
   copy.setAttribute('height', String(height));
