@@ -1,13 +1,9 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { bringCookie, expectAccessible, findChromium, openBrowser, openPage } from '../support/browser.ts';
-import { askAs, setUpClub, startService, type Service } from '../support/service.ts';
+import { expectAccessible, findChromium } from '../support/browser.ts';
+import { DemoClub } from '../support/demo-club.ts';
 
 const chromium = findChromium();
-const look = process.env['LOOK_AT'];
 
 /** The screens of a club that was set up a minute ago, and what each says in place of records. */
 const beforeAnything: Readonly<Record<string, RegExp>> = {
@@ -43,28 +39,16 @@ const beforeAnything: Readonly<Record<string, RegExp>> = {
 
 /** A register that holds nothing, and one that holds one bare record of each kind. */
 describe.skipIf(chromium === null)('where there is nothing yet', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'linekeeper-nothing-'));
-  const faults: string[] = [];
-  let service: Service;
-  let browser: Browser;
+  let club: DemoClub;
   let page: Page;
-  let cookie: string;
 
   beforeAll(async () => {
-    service = await startService({ DATA_DIR: join(folder, 'data') });
-    browser = await openBrowser(chromium ?? '');
-    cookie = await setUpClub(service);
-    const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
-    await bringCookie(context, service.url, cookie);
-    page = await openPage(context, faults);
-  }, 120_000);
-
-  afterAll(async () => {
-    await browser.close();
-    service.process.kill('SIGTERM');
-    await service.ended;
-    rmSync(folder, { recursive: true, force: true });
+    club = await DemoClub.empty(chromium);
+    page = await club.page();
+    await page.emulateMedia({ reducedMotion: 'reduce' });
   });
+
+  afterAll(() => club.close());
 
   /** Opens screens at a desk and on the narrowest phone. Gives what bars somebody, does not fit, or says nothing. */
   async function faultsOf(
@@ -74,7 +58,7 @@ describe.skipIf(chromium === null)('where there is nothing yet', () => {
     for (const width of [1440, 320]) {
       await page.setViewportSize({ width, height: 900 });
       for (const [name, address, says] of screens) {
-        await page.goto(service.url + address);
+        await page.goto(club.url + address);
         await page.locator('h1').first().waitFor();
         await page.waitForLoadState('networkidle');
         const text = await page.getByRole('main').innerText();
@@ -84,30 +68,18 @@ describe.skipIf(chromium === null)('where there is nothing yet', () => {
         await expectAccessible(page, `${name}, ${width} px`).catch((breach: unknown) =>
           found.push(String((breach as { actual?: unknown }).actual)),
         );
-        if (look)
-          await page.screenshot({
-            path: join(look, `nothing-${width}${name.replaceAll('/', '-')}.png`),
-            fullPage: true,
-          });
+        await club.look(page, `nothing-${width}${name.replaceAll('/', '-')}`);
       }
     }
     return found;
   }
 
-  async function write(path: string, body: object): Promise<string> {
-    const answer = await askAs(cookie, `${service.url}/api/v1/${path}`, {
-      method: 'POST',
-      headers: { 'Content-Type': 'application/json' },
-      body: JSON.stringify(body),
-    });
-    expect([path, answer.status]).toEqual([path, 201]);
-    return ((await answer.json()) as { id: string }).id;
-  }
+  const write = async (path: string, body: object): Promise<string> => (await club.write(path, body)).id;
 
   it('every screen says so, can be read by everybody and fits', async () => {
     const screens = Object.entries(beforeAnything).map(([address, says]) => [address, address, says] as const);
     expect(await faultsOf(screens)).toEqual([]);
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   }, 200_000);
 
   it('so does every page of a record of which nothing else is known', async () => {
@@ -141,6 +113,6 @@ describe.skipIf(chromium === null)('where there is nothing yet', () => {
         ['/clutches', `/clutches?line=${line}`, /No clutch fits/],
       ]),
     ).toEqual([]);
-    expect(faults).toEqual([]);
+    expect(club.faults).toEqual([]);
   }, 200_000);
 });

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { bringCookie, openBrowser, openPage } from './browser.ts';
-import { askAs, signInToDemo, startService, type Service } from './service.ts';
+import { askAs, setUpClub, signInToDemo, startService, type Service } from './service.ts';
 
 /** Where pictures of the pages go, if somebody wants to look at them. */
 const seen = process.env['LOOK_AT'];
@@ -29,6 +29,13 @@ export class DemoClub {
     const folder = mkdtempSync(join(tmpdir(), 'linekeeper-demo-'));
     const service = await startService({ DATA_DIR: join(folder, 'data'), SEED_DEMO: 'true' });
     return new DemoClub(folder, service, await openBrowser(chromium ?? ''), await signInToDemo(service));
+  }
+
+  /** The same with a register that holds nothing, set up by its first administrator. */
+  static async empty(chromium: string | null): Promise<DemoClub> {
+    const folder = mkdtempSync(join(tmpdir(), 'linekeeper-empty-'));
+    const service = await startService({ DATA_DIR: join(folder, 'data') });
+    return new DemoClub(folder, service, await openBrowser(chromium ?? ''), await setUpClub(service));
   }
 
   get url(): string {

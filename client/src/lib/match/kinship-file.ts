@@ -82,9 +82,9 @@ export function placeGrid({ rows, columns, cells }: GridDrawing): {
  */
 export function gridParts(grid: GridDrawing): { columns: Part[]; rows: Part[] } | null {
   const { left, top, cell, row } = gridSizes;
-  if (placeGrid(grid).width <= sheetWidth) return null;
   // a pixel more, for the rule at the edge
   const right = left + grid.columns.length * cell + 1;
+  if (right <= sheetWidth) return null;
   const bottom = top + grid.rows.length * row + 1;
   const boxes = (from: number, length: number, count: number): Part[] =>
     Array.from({ length: count }, (_, at) => ({ from: from + at * length, to: from + (at + 1) * length }));

@@ -14,8 +14,6 @@ export interface Station {
   readonly kind: 'laid' | 'hatched' | 'out' | 'ended';
   /** First and last possible day, YYYY-MM-DD; null where no day was noted. */
   readonly bounds: DayBounds | null;
-  /** How many came so far; null where nobody counted. */
-  readonly count: number | null;
   readonly what: string;
   readonly when: string;
   /** How long after the station before it; empty where that is not known. */
@@ -42,28 +40,19 @@ export function stationsOf(clutch: TimedClutch): Station[] {
   const leaving = span(young.map((animal) => animal.outOfWater));
   const laying = noted(clutch.laid);
   const found: Station[] = [
-    station(
-      'laid',
-      eggs,
-      eggs === null ? 'Laid, eggs not counted' : `${counted(eggs, ['egg', 'eggs'])} laid`,
-      laying,
-      null,
-    ),
+    station('laid', eggs === null ? 'Laid, eggs not counted' : `${counted(eggs, ['egg', 'eggs'])} laid`, laying, null),
   ];
   if (stage === 'ended' && !hatching && (hatched ?? 0) === 0) {
-    found.push(station('ended', 0, 'Nothing came of it', null, null));
+    found.push(station('ended', 'Nothing came of it', null, null));
     return found;
   }
   const hasHatched = stage === 'water' || stage === 'out' || hatching !== null || (hatched ?? 0) > 0;
   if (hasHatched)
-    found.push(
-      station('hatched', hatched, hatched === null ? 'Hatched, not counted' : `${hatched} hatched`, hatching, laying),
-    );
+    found.push(station('hatched', hatched === null ? 'Hatched, not counted' : `${hatched} hatched`, hatching, laying));
   if (stage === 'out' || leaving !== null || (outOfWater ?? 0) > 0)
     found.push(
       station(
         'out',
-        outOfWater,
         outOfWater === null ? 'Out of the water' : `${outOfWater} out of the water`,
         leaving,
         hatching ?? laying,
@@ -72,17 +61,10 @@ export function stationsOf(clutch: TimedClutch): Station[] {
   return found;
 }
 
-function station(
-  kind: Station['kind'],
-  count: number | null,
-  what: string,
-  day: Noted | null,
-  before: Noted | null,
-): Station {
+function station(kind: Station['kind'], what: string, day: Noted | null, before: Noted | null): Station {
   return {
     kind,
     bounds: day ? closed(day.bounds) : null,
-    count,
     what,
     when: day ? day.words : 'day not noted',
     after: day && before ? afterInWords(before.bounds, day.bounds) : '',

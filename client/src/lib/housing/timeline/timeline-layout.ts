@@ -13,7 +13,6 @@ export interface PlacedStation extends Station {
 }
 
 export interface TimelineLayout {
-  readonly width: number;
   readonly height: number;
   /** The ruler: from its first to its last day; what lies outside is not to scale. */
   readonly rulerTop: number;
@@ -90,7 +89,6 @@ export function layoutTimeline(clutch: TimedClutch, on: string, width: number): 
   const labels = separate(timelineLabels(clutch, placed, { window, now: nowY }, on, width - wordsLeft));
   const height = Math.max(beyond + 16, ...labels.map(({ bottom }) => bottom));
   return {
-    width,
     height,
     rulerTop,
     rulerBottom,
